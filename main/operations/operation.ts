@@ -1,0 +1,10 @@
+import type { Day } from '../../shared/kernel/day.ts';
+import type { Ids } from '../ports/ports.ts';
+import type { Workbook } from '../workbook/workbook.ts';
+
+/** What every operation on the open workbook is handed. `today` is the clock's day, or the day the demo is held at. */
+export interface Desk {
+  readonly workbook: Workbook;
+  readonly today: Day;
+  readonly ids: Ids;
+}

@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import type { IsoDay } from '../kernel/day.ts';
+import { Colony, ROLES, type Role } from '../model/colony.ts';
+import { IdField, SeasonField } from '../model/fields.ts';
+import { HiveLook } from '../model/look.ts';
+import { Yard } from '../model/yard.ts';
+import type { BatchLine } from './batches.ts';
+import type { RateFigure } from './season.ts';
+
+export const SaveYard = Yard;
+export const SaveHive = Colony;
+export const SetRoles = z.object({ colonyId: IdField, season: SeasonField, roles: z.array(z.enum(ROLES)).max(4), ids: z.array(IdField).max(4) });
+export const RecordHiveLook = HiveLook;
+export const HiveId = z.object({ colonyId: IdField });
+
+export interface HiveLine {
+  readonly id: string;
+  readonly code: string;
+  readonly name: string | null;
+  readonly yardId: string | null;
+  readonly yard: string | null;
+  readonly place: string | null;
+  readonly motherLine: string | null;
+  readonly roles: readonly Role[];
+  readonly ended: boolean;
+  /** The hive must not be opened until this day, and for which batch. */
+  readonly handsOff: { readonly until: IsoDay; readonly batch: string; readonly step: string } | null;
+  readonly batchesFed: number;
+  readonly batchesMothered: number;
+}
+
+export interface SeasonFigures {
+  readonly season: number;
+  readonly batches: number;
+  readonly take: RateFigure | null;
+  readonly mating: RateFigure | null;
+}
+
+export interface HiveDetail extends HiveLine {
+  readonly colony: Colony;
+  readonly rolesBySeason: readonly { readonly season: number; readonly roles: readonly Role[] }[];
+  readonly asBuilder: readonly SeasonFigures[];
+  readonly asBreeder: readonly SeasonFigures[];
+  readonly batches: readonly BatchLine[];
+  readonly looks: readonly HiveLook[];
+  /** Days of the coming four weeks and what lies on them. */
+  readonly dayLine: readonly { readonly on: IsoDay; readonly handsOff: string | null; readonly jobs: readonly string[] }[];
+  readonly freeFrom: IsoDay | null;
+}
+
+export interface HiveList {
+  readonly hives: readonly HiveLine[];
+  readonly yards: readonly Yard[];
+}
+
+export type HivesRefusal =
+  | { readonly kind: 'hive-code-in-use'; readonly field: 'code'; readonly code: string }
+  | { readonly kind: 'yard-name-in-use'; readonly field: 'name'; readonly name: string }
+  | { readonly kind: 'yard-not-found'; readonly field: 'yardId' }
+  | { readonly kind: 'hive-missing'; readonly field: 'colonyId' };

@@ -1,0 +1,34 @@
+import type { BatchesRefusal } from './batches.ts';
+import type { BoxesRefusal } from './boxes.ts';
+import type { HivesRefusal } from './hives.ts';
+import type { PrintRefusal } from './print.ts';
+import type { QueensRefusal } from './queens.ts';
+import type { WorkbookRefusal } from './workbook.ts';
+
+/**
+ * Every reason for which an operation may decline, as facts with their figures. `field` names the input it concerns, so
+ * that a form can put the sentence beside it. Each kind has one sentence in shared/text/english/refusals.ts.
+ */
+export type Refusal =
+  | WorkbookRefusal
+  | BatchesRefusal
+  | HivesRefusal
+  | BoxesRefusal
+  | QueensRefusal
+  | PrintRefusal
+  | { readonly kind: 'no-workbook-open' }
+  | { readonly kind: 'not-saved'; readonly reason: 'disk-full' | 'drive-error' | 'read-only' | 'file-replaced' }
+  /** A value that does not fit its field at all; `field` is the path in the input. */
+  | { readonly kind: 'not-valid'; readonly field: string; readonly expected: 'number' | 'day' | 'text' | 'choice' };
+
+/** Something improbable that was kept all the same; shown beside the row, never a stop. */
+export type Notice =
+  | { readonly kind: 'low-take'; readonly field: string; readonly given: number; readonly taken: number }
+  | { readonly kind: 'many-cells-for-builder'; readonly cells: number; readonly usualMost: number }
+  | { readonly kind: 'look-in-flight-hours'; readonly box: string }
+  | { readonly kind: 'look-during-hands-off'; readonly box: string; readonly until: string }
+  | { readonly kind: 'late-for-mating'; readonly box: string; readonly daysSinceEmergence: number }
+  | { readonly kind: 'early-result'; readonly box: string; readonly result: string; readonly daysSincePlaced: number }
+  | { readonly kind: 'builder-resting'; readonly builder: string; readonly until: string }
+  | { readonly kind: 'emergence-near'; readonly earliest: string }
+  | { readonly kind: 'day-in-future'; readonly field: string; readonly day: string };

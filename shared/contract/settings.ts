@@ -1,0 +1,18 @@
+import { z } from 'zod';
+
+/** The person's choices that belong to the workbook. One row each; unknown keys in a file are kept and ignored. */
+export const Settings = z.object({
+  theme: z.enum(['system', 'light', 'dark']),
+  textSizePercent: z.int().min(90).max(160),
+  density: z.enum(['comfortable', 'compact']),
+  dateOrder: z.enum(['day-first', 'month-first', 'year-first']),
+  weekStart: z.enum(['monday', 'sunday']),
+  /** Civil days on which the person is away, and weekdays (1 Monday to 7 Sunday) that suit. */
+  awayDays: z.array(z.string()).max(2000),
+  workWeekdays: z.array(z.int().min(1).max(7)).max(7),
+  /** Cells one builder should finish at once before a notice appears. */
+  cellsPerBuilder: z.int().min(1).max(200),
+  builderRestDays: z.int().min(0).max(60),
+});
+export type Settings = z.infer<typeof Settings>;
+export const SaveSettings = Settings.partial();

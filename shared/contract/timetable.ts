@@ -1,0 +1,33 @@
+import type { IsoDay } from '../kernel/day.ts';
+import type { Confidence, Hardness, Step, StepKind, StepPlace, TimeOfDay } from '../model/step.ts';
+
+/** One line of a timetable as the page shows it; the words for what, why and caution are in shared/text by step. */
+export interface TimetableLine {
+  readonly step: Step;
+  readonly kind: StepKind;
+  readonly place: StepPlace;
+  readonly earliest: IsoDay;
+  readonly expected: IsoDay;
+  readonly latest: IsoDay;
+  readonly timeOfDay: TimeOfDay;
+  readonly hardness: Hardness;
+  readonly daysAfterLarvae: number;
+  readonly state: 'done' | 'late' | 'due' | 'can-be-done' | 'coming' | 'passed';
+  readonly doneOn: IsoDay | null;
+  readonly movedByPerson: boolean;
+  readonly minutes: number | null;
+  readonly materials: readonly string[];
+  readonly source: string;
+  readonly confidence: Confidence;
+}
+
+export interface TimetableView {
+  readonly larvaeGivenOn: IsoDay;
+  readonly lines: readonly TimetableLine[];
+  readonly handsOff: readonly { readonly step: Step; readonly place: StepPlace; readonly from: IsoDay; readonly to: IsoDay }[];
+  readonly emergence: { readonly earliest: IsoDay; readonly expected: IsoDay; readonly latest: IsoDay };
+  /** Last safe day to move cells: earliest plausible emergence less 12 hours. */
+  readonly placeDeadline: IsoDay;
+  /** The fact the forecast rests on: the step or sighting, and its day. */
+  readonly reckonedFrom: { readonly what: string; readonly on: IsoDay };
+}

@@ -1,0 +1,45 @@
+import type { IsoDay } from '../kernel/day.ts';
+import type { Hardness, Step, TimeOfDay } from '../model/step.ts';
+
+/** One job of the day. Its words come from shared/text by step. */
+export interface Job {
+  readonly batchId: string;
+  readonly batch: string;
+  readonly step: Step;
+  readonly where: { readonly kind: 'hive'; readonly id: string; readonly code: string } | { readonly kind: 'boxes'; readonly codes: readonly string[] } | { readonly kind: 'unknown' };
+  readonly yard: string | null;
+  readonly earliest: IsoDay;
+  readonly expected: IsoDay;
+  readonly latest: IsoDay;
+  readonly daysAfterLarvae: number;
+  readonly timeOfDay: TimeOfDay;
+  readonly hardness: Hardness;
+  readonly minutes: number | null;
+  readonly materials: readonly string[];
+  /** What pressing Enter on it opens. */
+  readonly opens: 'counts' | 'place-cells' | 'looks' | 'mark';
+  /** The same hive or boxes are hands off today because of another batch; the two free days nearest to it. */
+  readonly clash: { readonly batch: string; readonly alternatives: readonly IsoDay[] } | null;
+}
+
+export interface LeaveAlone {
+  readonly what: string;
+  readonly yard: string | null;
+  readonly step: Step;
+  readonly batch: string;
+  readonly until: IsoDay;
+  /** Only in these hours ("11 to 16"), or all day when null. */
+  readonly hours: { readonly from: number; readonly to: number } | null;
+}
+
+export interface TodayView {
+  readonly today: IsoDay;
+  readonly due: readonly Job[];
+  readonly late: readonly Job[];
+  readonly early: readonly Job[];
+  readonly tomorrow: readonly Job[];
+  readonly leaveAlone: readonly LeaveAlone[];
+  readonly bring: readonly { readonly material: string; readonly jobs: number }[];
+  readonly minutesToday: number;
+  readonly anyBatch: boolean;
+}
