@@ -1,4 +1,5 @@
 import type { Refusal } from '../../shared/contract/refusal.ts';
+import type { WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
@@ -62,6 +63,8 @@ export interface Workbook {
   readonly file: string;
   readonly kind: 'real' | 'demo';
   readonly readOnly: boolean;
+  /** Instant of the last change that is in the file, ISO 8601 UTC; null before the first. */
+  readonly savedAt: string | null;
   /** For reading. */
   readonly tables: Tables;
   /**
@@ -70,4 +73,20 @@ export interface Workbook {
    */
   change<Value>(label: string, work: (tables: Tables) => Result<Value, Refusal>): Result<Value, Refusal>;
   close(): void;
+}
+
+/** Which workbook is open and which are known on this computer. There is one keeper per running program. */
+export interface Keeper {
+  readonly current: Workbook | null;
+  known(): Pick<WorkbookState, 'missing' | 'recent' | 'usualFolder'>;
+  /** Makes a new file and opens it. An existing file is never replaced. */
+  begin(name: WorkbookRef['name'], folder: string | null): Result<Workbook, Refusal>;
+  /** Opens a file; the workbook open until now stays open when that is refused. */
+  open(file: WorkbookRef['file']): Result<Workbook, Refusal>;
+  /** Opens the demo, first having it built where it is missing or was built by another version of the program. */
+  openDemo(version: string, build: (demo: Workbook) => void): Result<Workbook, Refusal>;
+  /** The person closes the workbook: the next start asks which one to open. */
+  close(): void;
+  /** The program ends: the next start opens the same workbook again. */
+  stop(): void;
 }

@@ -1,0 +1,60 @@
+import type { CallReply } from '../../shared/contract/call.ts';
+import type { Refusal } from '../../shared/contract/refusal.ts';
+import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import type { Result } from '../../shared/kernel/result.ts';
+import type { DemoPlan, Lifecycle } from '../operations/workbook/lifecycle.ts';
+import { openWorkbook } from '../operations/workbook/open-workbook.ts';
+import type { Clock, Ids } from '../ports/ports.ts';
+import { startKeeper } from '../workbook/keeper.ts';
+import { readMigrations } from '../workbook/migrations.ts';
+import { dispatch } from './dispatch.ts';
+import { PROGRAM_VERSION } from './version.ts';
+
+export interface CoreSetting {
+  readonly clock: Clock;
+  readonly ids: Ids;
+  readonly places: {
+    /** Where workbooks are put unless the person says otherwise. */
+    readonly documents: string;
+    /** The program's own folder: memory of workbooks, safety copies, demo. */
+    readonly programData: string;
+    /** The folder with the numbered .sql files. */
+    readonly migrations: string;
+  };
+}
+
+/** Everything a shell needs of the program behind the window. */
+export interface Core {
+  /** Answers one call of the page. Never throws. */
+  call(request: unknown): Promise<CallReply>;
+  /** Opens a workbook the system handed over (double click, second start). */
+  openFile(file: string): Promise<Result<WorkbookState, Refusal>>;
+  /** Closes the workbook cleanly; the next start opens it again. */
+  close(): Promise<void>;
+}
+
+/** Starts the core: the workbook in use last is open when this returns, if it is where it was. */
+export function createCore({ clock, ids, places }: CoreSetting): Core {
+  const keeper = startKeeper({
+    documents: places.documents,
+    programData: places.programData,
+    migrations: readMigrations(places.migrations),
+    now: () => clock.now(),
+  });
+  const lifecycle: Lifecycle = { keeper, clock, ids, version: PROGRAM_VERSION, demo: DEMO };
+  return {
+    call: (request) => dispatch(lifecycle, request),
+    openFile: (file) => Promise.resolve(openWorkbook(lifecycle, { file })),
+    close: () => {
+      keeper.stop();
+      return Promise.resolve();
+    },
+  };
+}
+
+const DEMO: DemoPlan = {
+  day: 0 as never,
+  build: () => {
+    throw new Error('The demo has not landed yet.');
+  },
+};

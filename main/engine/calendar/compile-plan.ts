@@ -1,0 +1,53 @@
+import { BOX_STEPS } from '../../../shared/biology/box-steps.ts';
+import { BUILDER_STEPS } from '../../../shared/biology/builder-steps.ts';
+import { type MethodTable, methodTable } from '../../../shared/biology/method-steps.ts';
+import type { StepRow } from '../../../shared/biology/step-row.ts';
+import type { BoxType, BuilderType, Comb, Method } from '../../../shared/model/method.ts';
+import { STEPS } from '../../../shared/model/step.ts';
+import type { StepChange } from '../../../shared/model/timetable.ts';
+
+/** Which tables make up a timetable. */
+export interface PlanChoice {
+  readonly method: Method;
+  readonly comb: Comb | null;
+  readonly builderType: BuilderType;
+  readonly boxType: BoxType | null;
+}
+
+/** All step rows of one choice of method, builder and box, in their natural order, before any date is known. */
+export interface Plan {
+  readonly table: MethodTable;
+  readonly rows: readonly StepRow[];
+  /** A copied method's own days for the window of emergence, from day 0; null when it follows biology. */
+  readonly changes: ReadonlyMap<string, StepChange>;
+}
+
+const NO_CHANGES: ReadonlyMap<string, StepChange> = new Map();
+const plans = new Map<string, Plan>();
+
+/** Joins the tables of method, builder and box. Kept after the first time: there are only a few hundred choices. */
+export function compilePlan(choice: PlanChoice): Plan {
+  const key = `${choice.method}|${choice.comb}|${choice.builderType}|${choice.boxType}`;
+  const known = plans.get(key);
+  if (known) return known;
+  const table = methodTable(choice.method, choice.comb);
+  const plan = { table, rows: joinRows(table, choice), changes: NO_CHANGES };
+  plans.set(key, plan);
+  return plan;
+}
+
+/** The plan with a person's own days put in; steps the plan does not hold are left aside. */
+export function withChanges(plan: Plan, changes: readonly StepChange[]): Plan {
+  if (changes.length === 0) return plan;
+  return { ...plan, changes: new Map(changes.map((change) => [change.step, change])) };
+}
+
+function joinRows(table: MethodTable, { builderType, boxType }: PlanChoice): readonly StepRow[] {
+  const rows = [
+    ...table.head,
+    ...(table.takesBuilder ? BUILDER_STEPS[builderType] : []),
+    ...table.tail,
+    ...(table.takesBoxes ? BOX_STEPS[boxType ?? 'unknown'] : []),
+  ];
+  return rows.toSorted((a, b) => STEPS.indexOf(a.step) - STEPS.indexOf(b.step));
+}

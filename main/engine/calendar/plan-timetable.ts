@@ -1,0 +1,111 @@
+import { addDays, type Day } from '../../../shared/kernel/day.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import type { DatedStep, HandsOffSpan, Step } from '../../../shared/model/step.ts';
+import type { CalendarFact, CalendarInput, CalendarRefusal, Timetable } from '../../../shared/model/timetable.ts';
+import { checkInput } from './check-input.ts';
+import { checkSeen } from './check-seen.ts';
+import { compilePlan, type Plan, withChanges } from './compile-plan.ts';
+import { dateSteps } from './date-steps.ts';
+import { type DayZero, findDayZero } from './day-zero.ts';
+import { type EmergenceDays, emergenceDays } from './emergence-hours.ts';
+import { type LaidOut, layOut } from './lay-out.ts';
+import { type LayingInterval, usualLaying } from './laying-interval.ts';
+import { type NarrowedLaying, narrowLaying } from './narrow-laying.ts';
+
+const NOTHING_KNOWN = { placed: null, emerged: null };
+
+/**
+ * The whole timetable of one batch: every step with earliest, expected and latest civil day, what must be left alone,
+ * the window of emergence and the last safe day for moving cells. Derived from facts only, so it can be reckoned anew
+ * whenever one is added; steps done keep their day. Refused when the facts cannot be read at all; facts that exclude
+ * each other are kept and named in `contradictions`.
+ */
+export function planTimetable(input: CalendarInput): Result<Timetable, CalendarRefusal> {
+  const refusal = checkInput(input);
+  if (refusal) return refuse(refusal);
+  const plan = withChanges(compilePlan(input), input.changes ?? []);
+  const usual = usualLaying(plan.table, input.larvaAgeHours);
+  const usualDays = usualLayOut(plan, usual, input.sealedStageCelsius);
+  if (!usualDays.rows.some(({ row }) => row.step === input.anchor.step)) return refuse(anchorUnknown(input, plan));
+  const zero = findDayZero(plan, input, usualDays);
+  const early = checkSeen(input, zero.day, usual);
+  if (early) return refuse(early);
+  const narrowed = narrowLaying(usual, baseFact(input, zero), input.seen, zero.day);
+  return ok(assemble(input, plan, usualDays, zero, narrowed));
+}
+
+function assemble(
+  input: CalendarInput,
+  plan: Plan,
+  usualDays: LaidOut,
+  zero: DayZero,
+  narrowed: NarrowedLaying,
+): Timetable {
+  const known = { placed: knownDay(input, 'place-cells', zero.day), emerged: knownDay(input, 'emergence', zero.day) };
+  const plain = input.seen.length === 0 && known.placed === null && known.emerged === null;
+  const laidOut = plain ? usualDays : layOut(plan, emergenceSeen(input, narrowed), known);
+  const steps = dateSteps(laidOut, input, zero.day);
+  const emergence = steps.find((one) => one.step === 'emergence');
+  if (!emergence) throw new Error(`${input.method} has no emergence`);
+  return {
+    method: input.method,
+    larvaeGivenOn: zero.day,
+    steps,
+    handsOff: handsOffSpans(steps),
+    emergence: { earliest: emergence.earliest, expected: emergence.expected, latest: emergence.latest },
+    placeDeadline: addDays(zero.day, laidOut.emergence.placeDeadline),
+    reckonedFrom: narrowed.decidedBy ?? zero.reckonedFrom,
+    contradictions: narrowed.contradictions,
+  };
+}
+
+const layOuts = new WeakMap<Plan, Map<string, LaidOut>>();
+
+/** The days of a plan before anything is seen; kept, since many batches share them. */
+function usualLayOut(plan: Plan, laying: LayingInterval, celsius: number | null): LaidOut {
+  const ofPlan = layOuts.get(plan) ?? new Map<string, LaidOut>();
+  layOuts.set(plan, ofPlan);
+  const key = `${laying.oldest}|${laying.youngest}|${celsius}`;
+  const known = ofPlan.get(key);
+  if (known) return known;
+  const laidOut = layOut(plan, emergenceDays(laying, celsius), NOTHING_KNOWN);
+  ofPlan.set(key, laidOut);
+  return laidOut;
+}
+
+/**
+ * A queen seen out caps the expected day. While facts exclude each other the window is the narrowest there is: a
+ * guess between two stories must not look like knowledge of a wide span.
+ */
+function emergenceSeen(input: CalendarInput, { laying, contradictions, emergedBy }: NarrowedLaying): EmergenceDays {
+  const days = emergenceDays(laying, input.sealedStageCelsius);
+  if (contradictions.length > 0) return { ...days, expected: days.earliest + 1, latest: days.earliest + 1 };
+  if (emergedBy === null) return days;
+  const seenOut = Math.floor((emergedBy + 12) / 24);
+  return { ...days, expected: Math.max(days.earliest, Math.min(days.expected, seenOut)) };
+}
+
+/** Days from day 0 on which a step was done, or was put by the person. */
+function knownDay({ done, moved }: CalendarInput, step: Step, dayZero: Day): number | null {
+  const on = done.find((one) => one.step === step)?.on ?? moved.find((one) => one.step === step)?.to;
+  return on === undefined ? null : on - dayZero;
+}
+
+function baseFact(input: CalendarInput, zero: DayZero): CalendarFact {
+  return input.larvaAgeHours ? { kind: 'larva-age', hours: input.larvaAgeHours, on: zero.day } : zero.reckonedFrom;
+}
+
+function handsOffSpans(steps: readonly DatedStep[]): readonly HandsOffSpan[] {
+  return steps.flatMap(({ step, place, earliest, latest }) =>
+    step === 'hands-off-cells' || step === 'hands-off-mating' ? [{ step, place, from: earliest, to: latest }] : [],
+  );
+}
+
+function anchorUnknown(input: CalendarInput, plan: Plan): CalendarRefusal {
+  return {
+    kind: 'step-not-in-method',
+    field: 'anchor',
+    step: input.anchor.step,
+    known: plan.rows.map((row) => row.step),
+  };
+}

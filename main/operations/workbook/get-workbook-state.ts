@@ -1,0 +1,13 @@
+import type { WorkbookState } from '../../../shared/contract/workbook.ts';
+import { isoOfDay, yearOfDay } from '../../../shared/kernel/day.ts';
+import { dayOf, type Lifecycle } from './lifecycle.ts';
+
+/** What the page must know before it shows anything else. */
+export function getWorkbookState({ keeper, clock, version }: Lifecycle): WorkbookState {
+  const workbook = keeper.current;
+  if (workbook === null) return { open: null, ...keeper.known(), version };
+  const today = dayOf(workbook, clock);
+  const { name, file, kind, readOnly, savedAt } = workbook;
+  const open = { name, file, kind, readOnly, today: isoOfDay(today), season: yearOfDay(today), savedAt };
+  return { open, ...keeper.known(), version };
+}

@@ -1,0 +1,36 @@
+import { type Day, dayOfIso, isIsoDay } from '../../../shared/kernel/day.ts';
+import type { Clock, Ids } from '../../ports/ports.ts';
+import type { Keeper, Workbook } from '../../workbook/workbook.ts';
+import type { Desk } from '../operation.ts';
+
+/** What the operations that open and close workbooks are handed: there may be none open yet. */
+export interface Lifecycle {
+  readonly keeper: Keeper;
+  readonly clock: Clock;
+  readonly ids: Ids;
+  /** The program's version; a demo built by another version is built anew. */
+  readonly version: string;
+  readonly demo: DemoPlan;
+}
+
+/** The made-up yard. Handed in, because it is built through the operations of all other features. */
+export interface DemoPlan {
+  /** The day the demo is held at. */
+  readonly day: Day;
+  build(desk: Desk): void;
+}
+
+/** Setting that holds the day a demo is held at; no other workbook has it. */
+export const HELD_AT = 'heldAt';
+
+/** The day a workbook reckons with. A demo is held at one day, so that its jobs are always due today. */
+export function dayOf(workbook: Workbook, clock: Clock): Day {
+  const heldAt = workbook.kind === 'demo' ? workbook.tables.settings.get(HELD_AT) : null;
+  return typeof heldAt === 'string' && isIsoDay(heldAt) ? dayOfIso(heldAt) : clock.today();
+}
+
+/** What all other operations are handed, or null while no workbook is open. */
+export function deskOf({ keeper, clock, ids }: Pick<Lifecycle, 'keeper' | 'clock' | 'ids'>): Desk | null {
+  const workbook = keeper.current;
+  return workbook === null ? null : { workbook, today: dayOf(workbook, clock), ids };
+}

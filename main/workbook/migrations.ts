@@ -1,0 +1,44 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type BetterSqlite3 from 'better-sqlite3';
+
+/** One numbered step of the file's format. Its number is the user_version of a file that has it. */
+export interface Migration {
+  readonly number: number;
+  readonly name: string;
+  readonly sql: string;
+}
+
+const MIGRATION_FILE = /^(\d{4})_(.+)\.sql$/;
+
+/** Reads all migrations in order. Throws when a number is missing: a file must never skip one. */
+export function readMigrations(folder: string): readonly Migration[] {
+  const migrations = readdirSync(folder)
+    .sort()
+    .flatMap((file) => {
+      const parts = MIGRATION_FILE.exec(file);
+      if (parts?.[1] === undefined || parts[2] === undefined) return [];
+      return [{ number: Number(parts[1]), name: parts[2], sql: readFileSync(join(folder, file), 'utf8') }];
+    });
+  for (const [index, migration] of migrations.entries()) {
+    if (migration.number !== index + 1) throw new Error(`Migration ${index + 1} is missing in ${folder}.`);
+  }
+  if (migrations.length === 0) throw new Error(`No migrations in ${folder}.`);
+  return migrations;
+}
+
+/** The version of a file that has every migration. */
+export const latestVersion = (migrations: readonly Migration[]): number => migrations.length;
+
+export const versionOf = (db: BetterSqlite3.Database): number => Number(db.pragma('user_version', { simple: true }));
+
+/** Brings a file up to date: each migration is one transaction that also sets user_version, so it is old or new. */
+export function migrate(db: BetterSqlite3.Database, migrations: readonly Migration[]): void {
+  const have = versionOf(db);
+  for (const { number, sql } of migrations.slice(have)) {
+    db.transaction(() => {
+      db.exec(sql);
+      db.pragma(`user_version = ${number}`);
+    }).immediate();
+  }
+}

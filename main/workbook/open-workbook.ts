@@ -1,0 +1,108 @@
+import { accessSync, constants, realpathSync, statSync } from 'node:fs';
+import { basename, dirname } from 'node:path';
+import type BetterSqlite3 from 'better-sqlite3';
+import type { Refusal } from '../../shared/contract/refusal.ts';
+import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
+import { connectForReading, connectForWriting, makeSavesDurable } from './connect.ts';
+import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
+import { liveWorkbook } from './live-workbook.ts';
+import { lookAtFile } from './look-at-file.ts';
+import { latestVersion, type Migration, migrate, versionOf } from './migrations.ts';
+import { openingTrouble, withSecondThoughts } from './opening-trouble.ts';
+import { watchPlace } from './place-watch.ts';
+import { makeSafetyCopy } from './safety-copy.ts';
+import type { Workbook } from './workbook.ts';
+
+export interface OpenSetting {
+  readonly migrations: readonly Migration[];
+  /** Where copies go that are made before a file is changed to a newer format. */
+  readonly safetyFolder: string;
+  readonly now: () => string;
+  /** Milliseconds between two looks at a file that seemed damaged; a failed read looks the same at first. */
+  readonly damagePause?: number;
+}
+
+/** Opens a workbook in the order that keeps it safe: look, lock, check again, copy, migrate, make saves durable. */
+export function openWorkbookFile(file: string, setting: OpenSetting): Result<Workbook, Refusal> {
+  try {
+    return withSecondThoughts(setting.damagePause, () => openOnce(file, setting));
+  } catch (error) {
+    return refuse(openingTrouble(error, file));
+  }
+}
+
+function openOnce(file: string, setting: OpenSetting): Result<Workbook, Refusal> {
+  const look = lookAtFile(file, latestVersion(setting.migrations));
+  if (!look.ok) return look;
+  // SQLite names the -wal after the file itself, not after a link to it.
+  const place = realpathSync(file);
+  if (look.value.manyNames || !isWritable(place)) return openToRead(place, setting);
+  const endedUncleanly = (statSync(`${place}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0;
+  const db = connectForWriting(place);
+  try {
+    if (endedUncleanly) checkPages(db);
+    bringUpToDate(db, setting);
+    makeSavesDurable(db);
+    return ok(living(db, place, setting, false));
+  } catch (error) {
+    db.close();
+    throw error;
+  }
+}
+
+/** The file can be looked at but not changed: a read-only drive or folder, or a file with several names. */
+function openToRead(file: string, setting: OpenSetting): Result<Workbook, Refusal> {
+  const db = connectForReading(file);
+  try {
+    if (versionOf(db) < latestVersion(setting.migrations)) {
+      db.close();
+      return refuse({ kind: 'place-not-writable', field: 'folder', folder: dirname(file) });
+    }
+    return ok(living(db, file, setting, true));
+  } catch (error) {
+    db.close();
+    throw error;
+  }
+}
+
+function bringUpToDate(db: BetterSqlite3.Database, { migrations, safetyFolder, now }: OpenSetting): void {
+  const version = versionOf(db);
+  if (version === latestVersion(migrations)) return;
+  makeSafetyCopy(db, safetyFolder, `before format ${latestVersion(migrations)}`, now());
+  migrate(db, migrations);
+}
+
+/** After a crash or power cut: are the pages of the file sound? Throws SQLITE_CORRUPT when not. */
+function checkPages(db: BetterSqlite3.Database): void {
+  const verdict = db.pragma('quick_check(1)', { simple: true });
+  if (verdict !== 'ok') throw Object.assign(new Error(String(verdict)), { code: 'SQLITE_CORRUPT' });
+}
+
+function living(db: BetterSqlite3.Database, file: string, { now }: OpenSetting, readOnly: boolean): Workbook {
+  const marks = db.prepare<[string], string>('SELECT value FROM setting WHERE key = ?').pluck();
+  const mark = (key: string): unknown => JSON.parse(marks.get(key) ?? 'null');
+  const name = mark(MARKS.name);
+  return liveWorkbook(db, {
+    name: typeof name === 'string' ? name : basename(file, WORKBOOK_ENDING),
+    file,
+    kind: mark(MARKS.kind) === 'demo' ? 'demo' : 'real',
+    readOnly,
+    now,
+    stillInPlace: watchPlace(file),
+    reconnect: () => {
+      const again = connectForWriting(file);
+      makeSavesDurable(again);
+      return again;
+    },
+  });
+}
+
+function isWritable(file: string): boolean {
+  try {
+    accessSync(file, constants.R_OK | constants.W_OK);
+    accessSync(dirname(file), constants.W_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}

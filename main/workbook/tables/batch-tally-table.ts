@@ -1,0 +1,30 @@
+import type BetterSqlite3 from 'better-sqlite3';
+import type { BatchTally } from '../../../shared/model/tally.ts';
+import type { TallyTable } from '../workbook.ts';
+import type { WriteGuard } from './define-table.ts';
+
+const COLUMNS = `batch_id AS batchId, given, taken, entered_sealing AS enteredSealing, sealed, placed,
+  emergence_known AS emergenceKnown, emerged, mating_known AS matingKnown, proved, laying`;
+
+/** One derived row per batch, written over whenever anything it sums up has changed. */
+export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGuard): TallyTable {
+  const one = db.prepare<[string], BatchTally>(`SELECT ${COLUMNS} FROM batch_tally WHERE batch_id = ?`);
+  const every = db.prepare<[], BatchTally>(`SELECT ${COLUMNS} FROM batch_tally ORDER BY rowid`);
+  const put = db.prepare<BatchTally>(`
+    INSERT INTO batch_tally (batch_id, given, taken, entered_sealing, sealed, placed, emergence_known, emerged,
+      mating_known, proved, laying)
+    VALUES (@batchId, @given, @taken, @enteredSealing, @sealed, @placed, @emergenceKnown, @emerged,
+      @matingKnown, @proved, @laying)
+    ON CONFLICT (batch_id) DO UPDATE SET given = excluded.given, taken = excluded.taken,
+      entered_sealing = excluded.entered_sealing, sealed = excluded.sealed, placed = excluded.placed,
+      emergence_known = excluded.emergence_known, emerged = excluded.emerged, mating_known = excluded.mating_known,
+      proved = excluded.proved, laying = excluded.laying`);
+  return {
+    get: (batchId) => one.get(batchId) ?? null,
+    put(tally) {
+      guardWrite();
+      put.run(tally);
+    },
+    all: () => every.all(),
+  };
+}

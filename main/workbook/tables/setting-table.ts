@@ -1,0 +1,21 @@
+import type BetterSqlite3 from 'better-sqlite3';
+import type { SettingTable } from '../workbook.ts';
+import type { WriteGuard } from './define-table.ts';
+
+/** Small values by key, kept as JSON. A key that is not there reads as null. */
+export function settingTable(db: BetterSqlite3.Database, guardWrite: WriteGuard): SettingTable {
+  const one = db.prepare<[string], { readonly value: string }>('SELECT value FROM setting WHERE key = ?');
+  const put = db.prepare<[string, string]>(
+    'INSERT INTO setting (key, value) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value',
+  );
+  return {
+    get(key) {
+      const row = one.get(key);
+      return row === undefined ? null : (JSON.parse(row.value) as unknown);
+    },
+    put(key, value) {
+      guardWrite();
+      put.run(key, JSON.stringify(value));
+    },
+  };
+}

@@ -1,0 +1,27 @@
+/** Things to have at hand for a step. Named as the trade names them; amounts are in shared/text by material. */
+export const MATERIALS = [
+  'sugar syrup',
+  'pollen',
+  'starter-strip frame',
+  'empty worker comb',
+  'laying cage',
+  'queen cage',
+  'transfer tool',
+  'cups and bar',
+  'sharp knife',
+  'beeswax',
+  'damp cloth',
+  'cell punch',
+  'spacer frame',
+  'starter box',
+  'queen excluder',
+  'divider board',
+  'screened floor',
+  'cell cages',
+  'mating boxes',
+  'fondant',
+  'water spray',
+  'labels',
+  'marking pen',
+] as const;
+export type Material = (typeof MATERIALS)[number];
