@@ -21,6 +21,8 @@ export interface CoreSetting {
     /** The folder with the numbered .sql files. */
     readonly migrations: string;
   };
+  /** Told of errors that are our own mistakes; the page learns only that there was one. */
+  readonly report?: (error: unknown) => void;
 }
 
 /** Everything a shell needs of the program behind the window. */
@@ -34,7 +36,7 @@ export interface Core {
 }
 
 /** Starts the core: the workbook in use last is open when this returns, if it is where it was. */
-export function createCore({ clock, ids, places }: CoreSetting): Core {
+export function createCore({ clock, ids, places, report }: CoreSetting): Core {
   const keeper = startKeeper({
     documents: places.documents,
     programData: places.programData,
@@ -43,7 +45,7 @@ export function createCore({ clock, ids, places }: CoreSetting): Core {
   });
   const lifecycle: Lifecycle = { keeper, clock, ids, version: PROGRAM_VERSION, demo: DEMO };
   return {
-    call: (request) => dispatch(lifecycle, request),
+    call: (request) => dispatch(lifecycle, request, report),
     openFile: (file) => Promise.resolve(openWorkbook(lifecycle, { file })),
     close: () => {
       keeper.stop();

@@ -22,7 +22,11 @@ const MALFORMED_CALL: CallReply = {
  * does not fit or no workbook is open, comes back as data: `{ ok: false, refusal }`. A question in the same trouble has
  * no Result to put it in; its error carries the refusal under `data.refusal`. No stack ever leaves.
  */
-export async function dispatch(lifecycle: Lifecycle, raw: unknown): Promise<CallReply> {
+export async function dispatch(
+  lifecycle: Lifecycle,
+  raw: unknown,
+  report: (error: unknown) => void = () => {},
+): Promise<CallReply> {
   const envelope = CallEnvelope.safeParse(raw);
   if (!envelope.success) return MALFORMED_CALL;
   const { kind, path, input } = envelope.data;
@@ -41,6 +45,7 @@ export async function dispatch(lifecycle: Lifecycle, raw: unknown): Promise<Call
     const error = getTRPCErrorFromUnknown(thrown);
     const refusal = refusalOf(error);
     if (refusal !== null && kind === 'mutation') return { ok: true, data: refuse(refusal) };
+    if (error.code === 'INTERNAL_SERVER_ERROR') report(error.cause ?? error);
     return errorReply(error, { kind, path, input, lifecycle }, refusal);
   }
 }
@@ -59,8 +64,8 @@ function errorReply(
 ): CallReply {
   const shape = getErrorShape({ config: appRouter._def._config, error, type: kind, path, input, ctx: lifecycle });
   const { code, httpStatus } = shape.data;
-  // An unexpected error may quote rows or places of files in its message; the log of the shell gets it, the page not.
-  const message = error.code === 'INTERNAL_SERVER_ERROR' ? 'unexpected error' : shape.message;
+  // An unexpected error may quote rows or places of files in its message; the shell is told it, the page is not.
+  const message = error.code === 'INTERNAL_SERVER_ERROR' ? 'unexpected error' : (refusal?.kind ?? shape.message);
   return {
     ok: false,
     error: { message, code: shape.code, data: { code, httpStatus, path, ...(refusal && { refusal }) } },

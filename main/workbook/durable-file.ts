@@ -1,4 +1,4 @@
-import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, unlinkSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 
 /** Only the owner may read what the person typed. */
@@ -44,6 +44,6 @@ export function replaceFile(file: string, text: string): void {
 /** Removes what an interrupted write of an SQLite file can leave behind. */
 export function removeLeftover(file: string): void {
   for (const leftover of [file, `${file}-journal`, `${file}-wal`]) {
-    if (existsSync(leftover)) rmSync(leftover);
+    if (existsSync(leftover)) unlinkSync(leftover);
   }
 }

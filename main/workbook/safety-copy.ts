@@ -43,7 +43,7 @@ function checkCopy(part: string, expectedDigest: string): void {
     const verdict = copy.pragma('integrity_check', { simple: true });
     const broken = copy.pragma('foreign_key_check');
     if (verdict !== 'ok' || !Array.isArray(broken) || broken.length > 0 || contentDigest(copy) !== expectedDigest) {
-      throw new Error(`The safety copy ${part} does not match the workbook.`);
+      throw Object.assign(new Error(`The copy ${part} does not match the workbook.`), { code: 'EIO' });
     }
   } finally {
     copy.close();

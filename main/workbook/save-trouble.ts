@@ -8,6 +8,9 @@ export function codeOf(error: unknown): string | null {
   return typeof error.code === 'string' ? error.code : null;
 }
 
+/** A code of the operating system (EIO, ENOTDIR), as against SQLITE_... and ERR_... */
+const SYSTEM_CODE = /^E[A-Z0-9]+$/;
+
 /** What the world, not the program, did wrong: null when the error is our own mistake and must be thrown on. */
 export function notSavedReason(error: unknown): NotSaved['reason'] | null {
   const code = codeOf(error);
@@ -20,7 +23,7 @@ export function notSavedReason(error: unknown): NotSaved['reason'] | null {
     code.startsWith('SQLITE_IOERR') ||
     code.startsWith('SQLITE_CORRUPT') ||
     code === 'SQLITE_CANTOPEN' ||
-    code === 'EIO'
+    SYSTEM_CODE.test(code)
   ) {
     return 'drive-error';
   }

@@ -6,7 +6,7 @@ export const DRONES = {
   eggToMature: { value: 40, unit: 'days', range: [36, 40], source: BEEBOOK_DRONES, confidence: 'high' },
   combInAdvised: { value: 60, unit: 'days', range: [40, 60], source: BEEBOOK_DRONES, confidence: 'high' },
   fewestColonies: { value: 8, unit: 'colonies', range: [8, 10], source: BEEBOOK_MATING_PLACE, confidence: 'high' },
-  queensPerColony: { value: 25, unit: 'colonies', range: null, source: BEEBOOK_MATING_PLACE, confidence: 'high' },
+  queensPerColony: { value: 25, unit: 'queens', range: null, source: BEEBOOK_MATING_PLACE, confidence: 'high' },
   /** Practice in Florida: 60 colonies with a drone comb for up to 1,000 mating boxes. */
   coloniesPerThousand: {
     value: 60,

@@ -7,6 +7,7 @@ import {
   CAGED_LAYING,
   CELL_PUNCH,
   COMB_STRIPS,
+  CUSTOM,
   CUSTOM_DERIVED,
   CUT_COMB,
   DOUBLE_TRANSFER,
@@ -70,6 +71,19 @@ const given = (table: Pick<MethodTable, 'fixedBy' | 'larvaHours' | 'head'>): Met
   tail: GIVEN_TAIL,
   ...table,
 });
+
+/** The breeder is fed three days before its comb goes in, so that the comb is drawn and laid at once. */
+const feedBreeder = (days: StepRow['days']): StepRow =>
+  breederJob({
+    step: 'feed-start',
+    days,
+    minutes: 10,
+    materials: ['sugar syrup', 'pollen'],
+    timeOfDay: 'evening',
+    hardness: 'should',
+    source: CUSTOM,
+    confidence: 'low',
+  });
 
 const CUT_EDGE = giveLarvae({
   minutes: 40,
@@ -135,13 +149,14 @@ export const METHOD_TABLES: Readonly<Record<Exclude<Method, 'cut-comb-edge'>, Me
     drawn: given({
       fixedBy: ['give-larvae', 'insert-frame'],
       larvaHours: EDGE_LARVAE,
-      head: [insertComb({ source: CUT_COMB }), CUT_EDGE],
+      head: [feedBreeder([-8, -7, -5]), insertComb({ source: CUT_COMB }), CUT_EDGE],
     }),
     foundation: given({
       fixedBy: ['give-larvae', 'insert-frame'],
       larvaHours: EDGE_LARVAE,
       // Three to four days to draw the strips, then four to the first larvae.
       head: [
+        feedBreeder([-11, -10, -8]),
         insertComb({ source: CUT_COMB, days: [-8, -7, -7], materials: ['starter-strip frame', 'sugar syrup'] }),
         CUT_EDGE,
       ],

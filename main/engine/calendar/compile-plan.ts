@@ -43,9 +43,11 @@ export function withChanges(plan: Plan, changes: readonly StepChange[]): Plan {
 }
 
 function joinRows(table: MethodTable, { builderType, boxType }: PlanChoice): readonly StepRow[] {
+  // A method that feeds its breeder early does not feed again later because of its builder.
+  const ofMethod = new Set(table.head.map((row) => row.step));
   const rows = [
     ...table.head,
-    ...(table.takesBuilder ? BUILDER_STEPS[builderType] : []),
+    ...(table.takesBuilder ? BUILDER_STEPS[builderType].filter((row) => !ofMethod.has(row.step)) : []),
     ...table.tail,
     ...(table.takesBoxes ? BOX_STEPS[boxType ?? 'unknown'] : []),
   ];

@@ -12,7 +12,7 @@ export interface EmergenceDays {
   readonly earliest: number;
   readonly expected: number;
   readonly latest: number;
-  /** Last whole day that ends 12 hours or more before the earliest emergence. */
+  /** Last day at whose noon 12 hours are left to the earliest emergence: cells are moved by then. */
   readonly placeDeadline: number;
 }
 
@@ -38,6 +38,6 @@ export function emergenceDays(laying: LayingInterval, celsius: number | null): E
     earliest: dayOf(earliest),
     expected: dayOf(laying.typical + usual + shift),
     latest: dayOf(laying.youngest + usual + COOL_HIVE_HOURS + Math.max(0, shift)),
-    placeDeadline: Math.ceil((earliest - SAFETY_HOURS.value + HOURS_FROM_MIDNIGHT_TO_NOON) / 24) - 1,
+    placeDeadline: Math.floor((earliest - SAFETY_HOURS.value) / 24),
   };
 }

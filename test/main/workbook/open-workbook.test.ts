@@ -15,7 +15,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { APPLICATION_ID } from '../../../main/workbook/file-marks.ts';
 import { migrate, readMigrations } from '../../../main/workbook/migrations.ts';
 import { openWorkbookFile } from '../../../main/workbook/open-workbook.ts';
@@ -45,15 +45,29 @@ describe('opening a workbook', () => {
     again.close();
   });
 
-  test('saves are flushed to the drive, also after the file was closed and opened again', () => {
+  test('every save is flushed to the drive, also after the file was closed and opened again', () => {
     const folder = aFolder();
-    const first = aWorkbookFile(folder);
-    first.close();
-    const again = mustOk(openWorkbookFile(first.file, anOpenSetting(folder)));
-    // The connection itself is out of reach, so the level is read where it shows: in what SQLite flushes per commit.
-    mustOk(addYard(again, 'Orchard'));
-    expect(statSync(`${first.file}-wal`).size).toBeGreaterThan(0);
+    aWorkbookFile(folder).close();
+    const pragma = vi.spyOn(Database.prototype, 'pragma');
+    const again = mustOk(openWorkbookFile(join(folder, 'season.ripecell'), anOpenSetting(folder)));
+    const connection = (pragma.mock.contexts as Database.Database[]).findLast((db) => db.open && !db.readonly);
+    pragma.mockRestore();
+    // 2 = FULL (SQLite documentation, PRAGMA synchronous).
+    expect(connection?.pragma('synchronous', { simple: true })).toBe(2);
+    expect(connection?.pragma('journal_mode', { simple: true })).toBe('wal');
+    expect(connection?.pragma('foreign_keys', { simple: true })).toBe(1);
+    expect(connection?.pragma('trusted_schema', { simple: true })).toBe(0);
     again.close();
+  });
+
+  test('without our own setting a reopened file would not be flushed at each save (control)', () => {
+    const folder = aFolder();
+    for (const expected of [2, 1]) {
+      const db = new Database(join(folder, 'control.sqlite'));
+      db.pragma('journal_mode = WAL');
+      expect(db.pragma('synchronous', { simple: true })).toBe(expected);
+      db.close();
+    }
   });
 
   test('a clean close leaves one plain file that a read-only drive can show', () => {
@@ -237,8 +251,9 @@ function NOT_WORKBOOKS(): readonly { readonly what: string; readonly make: (file
     bytes('an SQLite header with text behind it', Buffer.concat([header, Buffer.from('honey '.repeat(900))])),
     bytes('a file of another program under our ending', Buffer.concat([Buffer.from('RIFF'), Buffer.alloc(600, 1)])),
     sqlite('an SQLite file of another program', (db) => db.exec('CREATE TABLE note (text)')),
-    sqlite('an SQLite file with another application id', (db) => {
+    sqlite('an SQLite file with another application id and a version we know', (db) => {
       db.pragma('application_id = 252006');
+      db.pragma('user_version = 2');
       db.exec('CREATE TABLE batch (id)');
     }),
     sqlite('an SQLite file in write-ahead-log mode', (db) => {

@@ -1,0 +1,73 @@
+import type { Day } from '../../kernel/day.ts';
+import { unreachable } from '../../kernel/unreachable.ts';
+import type { Clash, StartTrouble } from '../../model/clash.ts';
+import { STEP_TEXTS } from './steps.ts';
+
+/** How the page names things a clash speaks of. */
+export interface ClashNames {
+  readonly batch: (id: string) => string;
+  readonly hive: (id: string) => string;
+  readonly box: (id: string) => string;
+  readonly day: (day: Day) => string;
+}
+
+/** One sentence per clash: what, with its dates, and what would resolve it. */
+export function clashSentence(clash: Clash, names: ClashNames): string {
+  const { batch, hive, box, day } = names;
+  switch (clash.kind) {
+    case 'builder-busy':
+      return `${batch(clash.batch)} needs ${hive(clash.builderId)} from ${day(clash.on)}, but it holds the cells of ${batch(clash.other)} until ${day(clash.holdsUntil)} and rests after that. Start on ${day(clash.freeFrom)} or later, or use another builder.`;
+    case 'too-many-cells':
+      return `${batch(clash.batch)} has ${clash.cells} cells in ${hive(clash.builderId)}; about ${clash.usualMost} is what one builder finishes well. Share them over ${clash.builders} builders, or start fewer.`;
+    case 'too-few-boxes':
+      return `On ${day(clash.on)} there are ${clash.cells} ripe cells and ${boxes(clash.freeBoxes)} free. ${boxRemedy(clash, day)}`;
+    case 'box-not-free':
+      return clash.freeFrom === null
+        ? `${box(clash.boxId)} is still in use on ${day(clash.on)}, when ${batch(clash.batch)} places its cells. Choose another box, or close what is in it.`
+        : `${box(clash.boxId)} is not free before ${day(clash.freeFrom)}, but ${batch(clash.batch)} places its cells on ${day(clash.on)}. Choose another box.`;
+    case 'ages-mixed-on-bar':
+      return `One bar holds cells of ${batch(clash.batch)}, given ${day(clash.on)}, and of ${batch(clash.other)}, given ${day(clash.otherOn)}. The older queens would destroy the younger cells: mark them, or move one set to a bar of its own.`;
+    case 'must-step-away':
+      return `${STEP_TEXTS[clash.step].title} of ${batch(clash.batch)} falls on ${day(clash.on)}, ${clash.reason === 'away' ? 'when you are away' : 'which is not one of your days'}. ${awayRemedy(clash.suits, day)}`;
+    case 'no-drones-yet':
+      return `Queens of ${batch(clash.batch)} may fly from ${day(clash.fliesFrom)}, but the first drones are not mature before ${day(clash.dronesMatureFrom)}. Start ${days(clash.daysLater)} later, or look for sealed drone brood in other hives.`;
+    default:
+      return unreachable(clash);
+  }
+}
+
+/** Why a day is no good for starting. */
+export function startTroubleSentence(trouble: StartTrouble, names: Pick<ClashNames, 'batch' | 'day'>): string {
+  const { batch, day } = names;
+  switch (trouble.kind) {
+    case 'must-step-away':
+      return `${STEP_TEXTS[trouble.step].title} on ${day(trouble.on)} does not suit you, and no other day would do.`;
+    case 'starts-in-past':
+      return `${STEP_TEXTS[trouble.step].title} would have been due on ${day(trouble.on)}.`;
+    case 'builder-taken':
+      return `The builder is taken by ${batch(trouble.batch)} or rests until ${day(trouble.until)}.`;
+    case 'too-few-boxes':
+      return `On ${day(trouble.on)}, ${boxes(trouble.freeBoxes)} free for ${trouble.cells} cells.`;
+    case 'no-drones-yet':
+      return `Queens may fly from ${day(trouble.fliesFrom)}, the first drones are mature from ${day(trouble.dronesMatureFrom)}.`;
+    default:
+      return unreachable(trouble);
+  }
+}
+
+const boxes = (count: number): string =>
+  count === 0 ? 'no mating box is' : count === 1 ? 'one mating box is' : `${count} mating boxes are`;
+const days = (count: number): string => (count === 1 ? 'a day' : `${count} days`);
+
+function boxRemedy(
+  { cells, deadline, freeByDeadline }: Extract<Clash, { kind: 'too-few-boxes' }>,
+  day: ClashNames['day'],
+) {
+  if (freeByDeadline >= cells) return `Place the rest by ${day(deadline)}, when enough boxes are free.`;
+  return `Make ${cells - freeByDeadline} more ready by ${day(deadline)}, or keep the spare cells in cages.`;
+}
+
+function awayRemedy(suits: readonly Day[], day: ClashNames['day']): string {
+  if (suits.length === 0) return 'No other day is safe: ask someone to do it, or start on another day.';
+  return `It can be done on ${suits.map(day).join(' or ')}.`;
+}

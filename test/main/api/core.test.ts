@@ -1,0 +1,166 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, onTestFinished, test } from 'vitest';
+import { type Core, createCore } from '../../../main/api/core.ts';
+import { PROGRAM_VERSION } from '../../../main/api/version.ts';
+import type { CallReply } from '../../../shared/contract/call.ts';
+import { refuse } from '../../../shared/kernel/result.ts';
+import { countedIds } from '../../builders/desk.ts';
+import { aClock, aComputer, type Computer } from '../../builders/lifecycle.ts';
+
+function aCore(computer: Computer = aComputer()): Core {
+  const core = createCore({ clock: aClock(), ids: countedIds(), places: computer });
+  onTestFinished(() => core.close());
+  return core;
+}
+
+const ask = (core: Core, path: string, input?: unknown) => core.call({ kind: 'query', path, input });
+const tell = (core: Core, path: string, input?: unknown) => core.call({ kind: 'mutation', path, input });
+const begin = (core: Core) => tell(core, 'workbook.beginWorkbook', { name: 'Queens', folder: null });
+
+const refusalIn = (reply: CallReply) => (reply.ok ? reply.data : reply.error.data.refusal);
+
+describe('the door', () => {
+  test('leads from the first question to a saved setting', async () => {
+    const core = aCore();
+    expect(await ask(core, 'workbook.getWorkbookState')).toMatchObject({ ok: true, data: { open: null } });
+    expect(await begin(core)).toMatchObject({
+      ok: true,
+      data: { ok: true, value: { open: { name: 'Queens', today: '2026-06-01' } } },
+    });
+    expect(await tell(core, 'settings.saveSettings', { theme: 'dark' })).toMatchObject({
+      ok: true,
+      data: { ok: true },
+    });
+    expect(await ask(core, 'settings.getSettings')).toMatchObject({ ok: true, data: { theme: 'dark' } });
+  });
+
+  test('carries nothing that is not plain JSON', async () => {
+    const core = aCore();
+    await begin(core);
+    for (const path of ['workbook.getWorkbookState', 'settings.getSettings']) {
+      const reply = await ask(core, path);
+      expect(JSON.parse(JSON.stringify(reply))).toEqual(reply);
+    }
+  });
+
+  test('opens the workbook of the last time at the next start', async () => {
+    const computer = aComputer();
+    const first = aCore(computer);
+    await begin(first);
+    await first.close();
+    expect(await ask(aCore(computer), 'workbook.getWorkbookState')).toMatchObject({
+      data: { open: { name: 'Queens' } },
+    });
+  });
+
+  test('opens a file that the system hands over, or says why not', async () => {
+    const computer = aComputer();
+    const core = aCore(computer);
+    const file = join(computer.documents, 'notes.ripecell');
+    writeFileSync(file, 'no workbook');
+    expect(await core.openFile(file)).toEqual(refuse({ kind: 'not-a-workbook', field: 'file', file }));
+  });
+});
+
+describe('without an open workbook', () => {
+  test('a change is refused as data', async () => {
+    expect(await tell(aCore(), 'settings.saveSettings', { theme: 'dark' })).toEqual({
+      ok: true,
+      data: refuse({ kind: 'no-workbook-open' }),
+    });
+  });
+
+  test('a question is answered by an error that carries the refusal', async () => {
+    const reply = await ask(aCore(), 'settings.getSettings');
+    expect(reply.ok).toBe(false);
+    expect(refusalIn(reply)).toEqual({ kind: 'no-workbook-open' });
+  });
+});
+
+describe('input that does not fit', () => {
+  test.each([
+    { input: { theme: 'violet' }, field: 'theme', expected: 'choice' },
+    { input: { cellsPerBuilder: 'many' }, field: 'cellsPerBuilder', expected: 'number' },
+    { input: { cellsPerBuilder: 1.5 }, field: 'cellsPerBuilder', expected: 'number' },
+    { input: { cellsPerBuilder: 100_000 }, field: 'cellsPerBuilder', expected: 'number' },
+    { input: { workWeekdays: [1, 2, 9] }, field: 'workWeekdays.2', expected: 'number' },
+    { input: { awayDays: [7] }, field: 'awayDays.0', expected: 'text' },
+    { input: 'dark', field: '', expected: 'text' },
+  ])('$input is refused beside "$field"', async ({ input, field, expected }) => {
+    const core = aCore();
+    await begin(core);
+    expect(await tell(core, 'settings.saveSettings', input)).toEqual({
+      ok: true,
+      data: refuse({ kind: 'not-valid', field, expected }),
+    });
+  });
+
+  test('a name that is only blanks is refused beside the name', async () => {
+    expect(await tell(aCore(), 'workbook.beginWorkbook', { name: '  ', folder: null })).toEqual({
+      ok: true,
+      data: refuse({ kind: 'not-valid', field: 'name', expected: 'text' }),
+    });
+  });
+});
+
+describe('calls that are no calls', () => {
+  test.each([
+    null,
+    undefined,
+    7,
+    'workbook.getWorkbookState',
+    [],
+    {},
+    { kind: 'query' },
+    { kind: 'subscription', path: 'workbook.getWorkbookState' },
+    { kind: 'query', path: 'x'.repeat(500) },
+    { kind: 'query', path: 'workbook.getWorkbookState', extra: true },
+  ])('%j is turned away', async (request) => {
+    expect(await aCore().call(request)).toMatchObject({ ok: false, error: { data: { code: 'BAD_REQUEST' } } });
+  });
+
+  test.each(['workbook.noSuch', '__proto__', 'constructor', 'workbook', 'workbook.__proto__', ''])(
+    'the name %j leads nowhere',
+    async (path) => {
+      const reply = await ask(aCore(), path);
+      expect(reply.ok).toBe(false);
+    },
+  );
+
+  test('a change cannot be made by asking', async () => {
+    const core = aCore();
+    await begin(core);
+    expect((await ask(core, 'settings.saveSettings', { theme: 'dark' })).ok).toBe(false);
+    expect(await ask(core, 'settings.getSettings')).toMatchObject({ data: { theme: 'system' } });
+  });
+
+  test('an error of our own is told to the shell, and says nothing of files, rows or code to the page', async () => {
+    const computer = aComputer();
+    const reported: unknown[] = [];
+    const core = createCore({
+      clock: {
+        today: () => {
+          throw new Error(`secret at ${computer.programData}`);
+        },
+        now: () => '',
+      },
+      ids: countedIds(),
+      places: computer,
+      report: (error) => reported.push(error),
+    });
+    onTestFinished(() => core.close());
+    const reply = await begin(core);
+    expect(reply).toMatchObject({
+      ok: false,
+      error: { message: 'unexpected error', data: { code: 'INTERNAL_SERVER_ERROR' } },
+    });
+    expect(JSON.stringify(reply)).not.toMatch(/secret|stack|\.ts/);
+    expect(String(reported[0])).toContain('secret');
+  });
+});
+
+test('the version the program tells is that of its package', () => {
+  const packageFile: unknown = JSON.parse(readFileSync(new URL('../../../package.json', import.meta.url), 'utf8'));
+  expect(packageFile).toMatchObject({ version: PROGRAM_VERSION });
+});
