@@ -36,12 +36,13 @@ export interface Core {
 }
 
 /** Starts the core: the workbook in use last is open when this returns, if it is where it was. */
-export function createCore({ clock, ids, places, report }: CoreSetting): Core {
+export function createCore({ clock, ids, places, report = () => {} }: CoreSetting): Core {
   const keeper = startKeeper({
     documents: places.documents,
     programData: places.programData,
     migrations: readMigrations(places.migrations),
     now: () => clock.now(),
+    report,
   });
   const lifecycle: Lifecycle = { keeper, clock, ids, version: PROGRAM_VERSION, demo: DEMO };
   return {

@@ -25,7 +25,7 @@ const MALFORMED_CALL: CallReply = {
 export async function dispatch(
   lifecycle: Lifecycle,
   raw: unknown,
-  report: (error: unknown) => void = () => {},
+  report: (error: unknown) => void,
 ): Promise<CallReply> {
   const envelope = CallEnvelope.safeParse(raw);
   if (!envelope.success) return MALFORMED_CALL;

@@ -18,10 +18,12 @@ export interface KeeperSetting {
   readonly programData: string;
   readonly migrations: readonly Migration[];
   readonly now: () => string;
+  /** Told of an error of our own at the start, which must not keep the window from opening. */
+  readonly report: (error: unknown) => void;
 }
 
 /** Opens the workbook in use last, if it is where it was; a missing one is reported and never replaced by a blank. */
-export function startKeeper({ documents, programData, migrations, now }: KeeperSetting): Keeper {
+export function startKeeper({ documents, programData, migrations, now, report }: KeeperSetting): Keeper {
   const memory = workbookMemory(programData);
   const setting: OpenSetting = { migrations, safetyFolder: join(programData, 'safety-copies'), now };
   let current: Workbook | null = null;
@@ -70,9 +72,13 @@ export function startKeeper({ documents, programData, migrations, now }: KeeperS
     },
   };
 
-  removeUnfinishedCopies(setting.safetyFolder);
-  const { last } = memory.read();
-  if (last !== null && existsSync(last.file)) keeper.open(last.file);
+  try {
+    removeUnfinishedCopies(setting.safetyFolder);
+    const { last } = memory.read();
+    if (last !== null && existsSync(last.file)) keeper.open(last.file);
+  } catch (error) {
+    report(error);
+  }
   return keeper;
 }
 

@@ -6,11 +6,12 @@ import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { connectForReading, connectForWriting, makeSavesDurable } from './connect.ts';
 import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
 import { liveWorkbook } from './live-workbook.ts';
-import { lookAtFile } from './look-at-file.ts';
+import { judgeOpenFile, lookAtFile } from './look-at-file.ts';
 import { latestVersion, type Migration, migrate, versionOf } from './migrations.ts';
 import { openingTrouble, withSecondThoughts } from './opening-trouble.ts';
 import { watchPlace } from './place-watch.ts';
 import { makeSafetyCopy } from './safety-copy.ts';
+import { hasWholeSchema } from './schema-check.ts';
 import type { Workbook } from './workbook.ts';
 
 export interface OpenSetting {
@@ -36,32 +37,42 @@ function openOnce(file: string, setting: OpenSetting): Result<Workbook, Refusal>
   if (!look.ok) return look;
   // SQLite names the -wal after the file itself, not after a link to it.
   const place = realpathSync(file);
-  if (look.value.manyNames || !isWritable(place)) return openToRead(place, setting);
-  const endedUncleanly = (statSync(`${place}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0;
-  const db = connectForWriting(place);
-  try {
-    if (endedUncleanly) checkPages(db);
+  return look.value.manyNames || !isWritable(place) ? openToRead(place, setting) : openToWrite(place, setting);
+}
+
+function openToWrite(file: string, setting: OpenSetting): Result<Workbook, Refusal> {
+  const uncleanEnd = hasUncleanEnd(file);
+  return closedUnlessOk(connectForWriting(file), (db) => {
+    const judged = judgeOpenFile(db, latestVersion(setting.migrations));
+    if (!judged.ok) return judged;
+    if (uncleanEnd) checkPages(db);
     bringUpToDate(db, setting);
+    if (!hasWholeSchema(db, setting.migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file });
     makeSavesDurable(db);
-    return ok(living(db, place, setting, false));
-  } catch (error) {
-    db.close();
-    throw error;
-  }
+    return ok(living(db, file, setting, false));
+  });
 }
 
 /** The file can be looked at but not changed: a read-only drive or folder, or a file with several names. */
 function openToRead(file: string, setting: OpenSetting): Result<Workbook, Refusal> {
-  const db = connectForReading(file);
-  try {
-    if (versionOf(db) < latestVersion(setting.migrations)) {
-      db.close();
-      return refuse({ kind: 'place-not-writable', field: 'folder', folder: dirname(file) });
-    }
+  return closedUnlessOk(connectForReading(file), (db) => {
+    const isOlder = versionOf(db) < latestVersion(setting.migrations);
+    if (isOlder) return refuse({ kind: 'place-not-writable', field: 'folder', folder: dirname(file) });
+    if (!hasWholeSchema(db, setting.migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file });
     return ok(living(db, file, setting, true));
-  } catch (error) {
-    db.close();
-    throw error;
+  });
+}
+
+function closedUnlessOk<Value>(
+  db: BetterSqlite3.Database,
+  work: (db: BetterSqlite3.Database) => Result<Value, Refusal>,
+): Result<Value, Refusal> {
+  let result: Result<Value, Refusal> | null = null;
+  try {
+    result = work(db);
+    return result;
+  } finally {
+    if (result?.ok !== true) db.close();
   }
 }
 
@@ -70,6 +81,11 @@ function bringUpToDate(db: BetterSqlite3.Database, { migrations, safetyFolder, n
   if (version === latestVersion(migrations)) return;
   makeSafetyCopy(db, safetyFolder, `before format ${latestVersion(migrations)}`, now());
   migrate(db, migrations);
+}
+
+/** A clean close leaves neither a write-ahead log nor a rollback journal. */
+function hasUncleanEnd(file: string): boolean {
+  return ['-wal', '-journal'].some((ending) => (statSync(file + ending, { throwIfNoEntry: false })?.size ?? 0) > 0);
 }
 
 /** After a crash or power cut: are the pages of the file sound? Throws SQLITE_CORRUPT when not. */

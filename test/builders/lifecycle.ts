@@ -25,11 +25,25 @@ export function aComputer(): Computer {
 
 export const NOON = '2026-06-01T12:00:00.000Z';
 
-export const aClock = (today: IsoDay = '2026-06-01') => ({ today: () => dayOfIso(today), now: () => NOON });
+export const aClock = (today: IsoDay = '2026-06-01') => ({
+  today: () => dayOfIso(today),
+  now: () => NOON,
+  report: failTest,
+});
+
+/** An error that was put aside must not be overlooked. */
+const failTest = (error: unknown) => {
+  throw error;
+};
 
 /** What the operations that open and close workbooks are handed; the demo is one yard, held on 10 July 2025. */
 export function aLifecycle(changes: Partial<Lifecycle> = {}, computer: Computer = aComputer()): Lifecycle {
-  const keeper = startKeeper({ ...computer, migrations: readMigrations(MIGRATIONS_FOLDER), now: () => NOON });
+  const keeper = startKeeper({
+    ...computer,
+    migrations: readMigrations(MIGRATIONS_FOLDER),
+    now: () => NOON,
+    report: failTest,
+  });
   onTestFinished(() => keeper.stop());
   return {
     keeper,

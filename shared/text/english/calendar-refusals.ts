@@ -15,7 +15,7 @@ const title = (step: Step): string => `“${STEP_TEXTS[step].title}”`;
 export function calendarRefusalSentence(refusal: CalendarRefusal, dayText: (day: Day) => string): string {
   switch (refusal.kind) {
     case 'method-unknown':
-      return `Method: this program does not know “${refusal.method}”. The file may be from a newer version; choose one of the methods in the list.`;
+      return `Method: this program does not know “${refusal.method}”; the file may be from a newer version. Choose one of the methods in the list.`;
     case 'step-not-in-method':
       return `First day: ${title(refusal.step)} is not part of this method. Choose a step of its timetable, such as the day the larvae are given.`;
     case 'larva-age-turned-round':

@@ -28,7 +28,7 @@ export function clashSentence(clash: Clash, names: ClashNames): string {
     case 'ages-mixed-on-bar':
       return `One bar holds cells of ${batch(clash.batch)}, given ${day(clash.on)}, and of ${batch(clash.other)}, given ${day(clash.otherOn)}. The older queens would destroy the younger cells: mark them, or move one set to a bar of its own.`;
     case 'must-step-away':
-      return `${STEP_TEXTS[clash.step].title} of ${batch(clash.batch)} falls on ${day(clash.on)}, ${clash.reason === 'away' ? 'when you are away' : 'which is not one of your days'}. ${awayRemedy(clash.suits, day)}`;
+      return `“${STEP_TEXTS[clash.step].title}” of ${batch(clash.batch)} falls on ${day(clash.on)}, ${clash.reason === 'away' ? 'when you are away' : 'which is not one of your days'}. ${awayRemedy(clash.suits, day)}`;
     case 'no-drones-yet':
       return `Queens of ${batch(clash.batch)} may fly from ${day(clash.fliesFrom)}, but the first drones are not mature before ${day(clash.dronesMatureFrom)}. Start ${days(clash.daysLater)} later, or look for sealed drone brood in other hives.`;
     default:
@@ -41,9 +41,9 @@ export function startTroubleSentence(trouble: StartTrouble, names: Pick<ClashNam
   const { batch, day } = names;
   switch (trouble.kind) {
     case 'must-step-away':
-      return `${STEP_TEXTS[trouble.step].title} on ${day(trouble.on)} does not suit you, and no other day would do.`;
+      return `“${STEP_TEXTS[trouble.step].title}” on ${day(trouble.on)} does not suit you, and no other day would do.`;
     case 'starts-in-past':
-      return `${STEP_TEXTS[trouble.step].title} would have been due on ${day(trouble.on)}.`;
+      return `“${STEP_TEXTS[trouble.step].title}” would have been due on ${day(trouble.on)}.`;
     case 'builder-taken':
       return `The builder is taken by ${batch(trouble.batch)} or rests until ${day(trouble.until)}.`;
     case 'too-few-boxes':

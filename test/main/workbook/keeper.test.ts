@@ -21,6 +21,9 @@ function aComputer() {
       programData,
       migrations: readMigrations(MIGRATIONS_FOLDER),
       now: () => '2026-06-01T18:00:00.000Z',
+      report: (error) => {
+        throw error;
+      },
     });
     onTestFinished(() => keeper.stop());
     return keeper;

@@ -170,6 +170,22 @@ describe('a file that cannot be opened is left as it is', () => {
   });
 });
 
+test.each([
+  ['a table', 'DROP TABLE queen'],
+  ['a column', 'ALTER TABLE batch DROP COLUMN lesson'],
+])('a workbook that lost %s is called damaged and left alone', (_what, sql) => {
+  const folder = aFolder();
+  const file = join(folder, 'lost.ripecell');
+  const db = aWorkbookOf(file);
+  db.exec(sql);
+  db.close();
+  const before = sha256(file);
+  expect(openWorkbookFile(file, anOpenSetting(folder))).toEqual(
+    refuse({ kind: 'workbook-damaged', field: 'file', file }),
+  );
+  expect(sha256(file)).toBe(before);
+});
+
 describe('a file that is replaced while it is open', () => {
   test('takes no more saves, and the file that took its place keeps its bytes', () => {
     const folder = aFolder();
@@ -277,4 +293,45 @@ test('a workbook copied by hand while closed opens as that workbook', () => {
   const copy = mustOk(openWorkbookFile(join(folder, 'copy.ripecell'), anOpenSetting(folder)));
   expect(copy.tables.yards.all()).toHaveLength(1);
   copy.close();
+});
+
+describe('a file left with a rollback journal by a power cut', () => {
+  /** Cuts a transaction off after part of it has reached the file, so that the journal is needed to read it. */
+  function cutOff(file: string, prepare: (db: Database.Database) => void): string {
+    const db = new Database(file);
+    prepare(db);
+    db.exec('CREATE TABLE filler (text)');
+    db.pragma('cache_size = 1');
+    db.exec('BEGIN');
+    const insert = db.prepare('INSERT INTO filler VALUES (?)');
+    for (let row = 0; row < 2000; row += 1) insert.run('x'.repeat(200));
+    const cut = `${file}.cut`;
+    copyFileSync(file, cut);
+    copyFileSync(`${file}-journal`, `${cut}-journal`);
+    db.exec('ROLLBACK');
+    db.close();
+    return cut;
+  }
+
+  test('is rolled back and opens, if it is a workbook', () => {
+    const folder = aFolder();
+    const cut = cutOff(join(folder, 'w.ripecell'), (db) => {
+      db.pragma(`application_id = ${APPLICATION_ID}`);
+      migrate(db, readMigrations(MIGRATIONS_FOLDER));
+      db.exec("INSERT INTO yard VALUES ('a', 'Orchard', NULL)");
+    });
+    const opened = mustOk(openWorkbookFile(cut, anOpenSetting(folder)));
+    expect(opened.tables.yards.all()).toEqual([aYard({ id: 'a', name: 'Orchard' })]);
+    opened.close();
+  });
+
+  test('keeps its bytes and its journal, if it is something else', () => {
+    const folder = aFolder();
+    const cut = cutOff(join(folder, 'other.sqlite'), (db) => db.exec('CREATE TABLE batch (id)'));
+    const before = [sha256(cut), sha256(`${cut}-journal`)];
+    expect(openWorkbookFile(cut, anOpenSetting(folder))).toEqual(
+      refuse({ kind: 'not-a-workbook', field: 'file', file: cut }),
+    );
+    expect([sha256(cut), sha256(`${cut}-journal`)]).toEqual(before);
+  });
 });

@@ -25,6 +25,6 @@ test('no date depends on the time zone or on summer time', () => {
   );
   // The zones must really have been in force, or the comparison says nothing.
   expect(new Set(runs.map((run) => run.offset)).size).toBeGreaterThanOrEqual(8);
-  expect(runs[0]?.lines).toBeGreaterThan(100_000);
+  expect(runs[0]?.lines).toBeGreaterThan(50_000);
   expect(new Set(runs.map((run) => run.digest)).size).toBe(1);
 }, 120_000);

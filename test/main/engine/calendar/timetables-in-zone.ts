@@ -9,7 +9,7 @@ import { METHODS } from '../../../../shared/model/method.ts';
 
 const first = dayOfIso('2026-01-01');
 const lines: string[] = [];
-for (let shift = 0; shift < 800; shift += 1) {
+for (let shift = 0; shift < 400; shift += 1) {
   const on = addDays(first, shift);
   for (const method of METHODS) {
     const step = methodTable(method, 'drawn').fixedBy[0] ?? 'give-larvae';

@@ -1,0 +1,28 @@
+import { join } from 'node:path';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const root = join(import.meta.dirname, '../..');
+
+export default defineConfig({
+  root: join(root, 'renderer'),
+  base: './',
+  plugins: [react()],
+  build: {
+    outDir: join(process.env.RIPECELL_OUT ?? join(root, 'out'), 'renderer'),
+    emptyOutDir: true,
+    target: 'chrome138',
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
+            { name: 'mui', test: /node_modules[\\/](@mui[\\/](material|system|utils|styled-engine)|@emotion|stylis)[\\/]/ },
+          ],
+        },
+      },
+    },
+  },
+});

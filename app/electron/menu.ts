@@ -1,0 +1,86 @@
+import type { MenuItemConstructorOptions } from 'electron';
+import type { Command } from '../../shared/contract/shell.ts';
+import { helpEntry, menuWords } from '../../shared/text/english/menu.ts';
+
+type Choose = (command: Command) => void;
+
+/** Accelerators of the window; the page knows the same keys for the browser shell. */
+const ACCELERATORS: Partial<Record<Command, string>> = {
+  'new-batch': 'CmdOrCtrl+N',
+  'new-workbook': 'CmdOrCtrl+Shift+N',
+  'open-workbook': 'CmdOrCtrl+O',
+  'go-today': 'CmdOrCtrl+1',
+  'go-batches': 'CmdOrCtrl+2',
+  'go-hives': 'CmdOrCtrl+3',
+  'go-boxes': 'CmdOrCtrl+4',
+  'go-queens': 'CmdOrCtrl+5',
+  'go-season': 'CmdOrCtrl+6',
+  'go-print': 'CmdOrCtrl+7',
+  'go-class': 'CmdOrCtrl+8',
+  'go-settings': 'CmdOrCtrl+,',
+  'go-to': 'CmdOrCtrl+K',
+  back: 'Alt+Left',
+  forward: 'Alt+Right',
+  'type-looks': 'CmdOrCtrl+E',
+  'place-cells': 'CmdOrCtrl+B',
+  'report-slip': 'CmdOrCtrl+R',
+  'print-labels': 'CmdOrCtrl+L',
+  help: 'F1',
+};
+
+const separator: MenuItemConstructorOptions = { type: 'separator' };
+
+/** The whole menu bar. The stock reload entry is left out: its key belongs to "say what was really seen". */
+export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuItemConstructorOptions[] {
+  const entry = (command: Command): MenuItemConstructorOptions => {
+    const accelerator = ACCELERATORS[command];
+    return {
+      id: command,
+      label: command === 'help' ? helpEntry : menuWords[command],
+      click: () => choose(command),
+      ...(accelerator ? { accelerator } : {}),
+    };
+  };
+  const menu = (label: string, ...submenu: MenuItemConstructorOptions[]) => ({ label, submenu });
+  return [
+    ...(platform === 'darwin' ? [{ role: 'appMenu' } as const] : []),
+    menu(
+      menuWords.file,
+      entry('new-workbook'),
+      entry('open-workbook'),
+      entry('open-demo'),
+      separator,
+      entry('close-workbook'),
+      entry('go-settings'),
+      ...(platform === 'darwin' ? [] : [separator, { role: 'quit' } as const]),
+    ),
+    { role: 'editMenu', label: menuWords.edit },
+    menu(
+      menuWords.go,
+      entry('go-to'),
+      entry('back'),
+      entry('forward'),
+      separator,
+      entry('go-today'),
+      entry('go-batches'),
+      entry('go-hives'),
+      entry('go-boxes'),
+      entry('go-queens'),
+      entry('go-season'),
+      entry('go-print'),
+      entry('go-class'),
+    ),
+    menu(menuWords.batch, entry('new-batch'), entry('report-slip')),
+    menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),
+    menu(menuWords.print, entry('print-labels')),
+    menu(
+      menuWords.view,
+      { role: 'resetZoom' },
+      { role: 'zoomIn' },
+      { role: 'zoomOut' },
+      separator,
+      { role: 'togglefullscreen' },
+    ),
+    menu(menuWords.help, entry('help')),
+  ];
+}

@@ -1,0 +1,67 @@
+import { join } from 'node:path';
+import { BrowserWindow, screen, type WebContents } from 'electron';
+import { PAGE_ORIGIN } from './protocol.ts';
+import { isOnAScreen, readWindowPlace, writeWindowPlace } from './window-place.ts';
+
+const SMALLEST = { minWidth: 1024, minHeight: 640 };
+
+export interface WindowSetting {
+  readonly preload: string;
+  /** Small file that remembers where the window stood. */
+  readonly placeFile: string;
+}
+
+/** Opens the one window of the program, locked down, where it stood last time. */
+export function openWindow({ preload, placeFile }: WindowSetting): BrowserWindow {
+  const last = readWindowPlace(placeFile);
+  const place = last && isOnAScreen(last, screen.getAllDisplays().map((display) => display.workArea)) ? last : null;
+  const window = new BrowserWindow({
+    ...SMALLEST,
+    ...(place ? { x: place.x, y: place.y, width: place.width, height: place.height } : { width: 1366, height: 768 }),
+    show: false,
+    title: 'Ripecell',
+    webPreferences: {
+      preload,
+      contextIsolation: true,
+      sandbox: true,
+      nodeIntegration: false,
+      nodeIntegrationInWorker: false,
+      nodeIntegrationInSubFrames: false,
+      webSecurity: true,
+      webviewTag: false,
+      spellcheck: false,
+    },
+  });
+  if (place?.maximised) window.maximize();
+  lockDown(window.webContents);
+  window.once('ready-to-show', () => window.show());
+  window.on('close', () => {
+    const { x, y, width, height } = window.getNormalBounds();
+    writeWindowPlace(placeFile, { x, y, width, height, maximised: window.isMaximized() });
+  });
+  void window.loadURL(`${PAGE_ORIGIN}/`);
+  return window;
+}
+
+/** The window shows the program's own page and nothing else. */
+export function lockDown(contents: WebContents): void {
+  const refuseElsewhere = (event: { preventDefault(): void }, url: string) => {
+    if (!isOwnPage(url)) event.preventDefault();
+  };
+  contents.on('will-navigate', (event, url) => refuseElsewhere(event, url));
+  contents.on('will-redirect', (event, url) => refuseElsewhere(event, url));
+  contents.on('will-frame-navigate', (event) => refuseElsewhere(event, event.url));
+  contents.on('will-attach-webview', (event) => event.preventDefault());
+  contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+}
+
+export function isOwnPage(url: string): boolean {
+  try {
+    const parsed = new URL(url);
+    return `${parsed.protocol}//${parsed.host}` === PAGE_ORIGIN && parsed.username === '' && parsed.password === '';
+  } catch {
+    return false;
+  }
+}
+
+export const preloadFile = (outFolder: string): string => join(outFolder, 'preload', 'preload.cjs');

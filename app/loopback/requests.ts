@@ -1,0 +1,98 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import type { Core } from '../../main/api/core.ts';
+import { type PageFile, SECURITY_HEADERS } from '../adapters/page-files.ts';
+import type { Doorkeeper } from './doorkeeper.ts';
+
+export interface House {
+  readonly core: Core;
+  readonly files: ReadonlyMap<string, PageFile>;
+  readonly doorkeeper: Doorkeeper;
+}
+
+/** The largest call: a form or a grid row is far below it. */
+const BODY_LIMIT = 1024 * 1024;
+const CALL_PATH = '/call';
+
+/** Host first, then who is asking, then what. Every answer carries the same headers; none tells a path or a stack. */
+export async function answerRequest(house: House, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const { doorkeeper } = house;
+  if (!doorkeeper.isOurHost(request)) return end(response, 421);
+  const changing = request.method === 'POST';
+  if (!changing && request.method !== 'GET' && request.method !== 'HEAD') return end(response, 405);
+  if (!doorkeeper.isFromOurPage(request.headers, changing)) return end(response, 403);
+  const url = addressOf(request);
+  if (!url) return end(response, 404);
+  if (!changing) return answerPage(house, url, request, response);
+  if (!doorkeeper.hasCookie(request.headers)) return end(response, 403);
+  if (url.pathname !== CALL_PATH) return end(response, 404);
+  if (request.headers['content-type'] !== 'application/json') return end(response, 415);
+  return answerCall(house.core, request, response);
+}
+
+function answerPage({ doorkeeper, files }: House, url: URL, request: IncomingMessage, response: ServerResponse): void {
+  const key = url.searchParams.get('key');
+  if (url.pathname === '/' && key !== null) {
+    if (!doorkeeper.spendKey(key)) return end(response, 403);
+    return end(response, 303, { location: '/', 'set-cookie': doorkeeper.setCookie() });
+  }
+  if (!doorkeeper.hasCookie(request.headers)) return end(response, 403);
+  const file = files.get(url.pathname);
+  if (!file) return end(response, 404);
+  response.writeHead(200, { ...SECURITY_HEADERS, 'content-type': file.mediaType, 'content-length': file.bytes.length });
+  response.end(request.method === 'HEAD' ? undefined : file.bytes);
+}
+
+async function answerCall(core: Core, request: IncomingMessage, response: ServerResponse): Promise<void> {
+  const body = await readBody(request);
+  if (body === null) return end(response, 413, { connection: 'close' });
+  let asked: unknown;
+  try {
+    asked = JSON.parse(body);
+  } catch {
+    return end(response, 400);
+  }
+  const reply = isShellCall(asked) ? { ok: true, data: { available: false } } : await core.call(asked);
+  const bytes = Buffer.from(JSON.stringify(reply));
+  response.writeHead(200, { ...SECURITY_HEADERS, 'content-type': 'application/json', 'content-length': bytes.length });
+  response.end(bytes);
+}
+
+/** What only the desktop window can do; the page then uses what a browser offers. */
+const isShellCall = (asked: unknown): boolean =>
+  typeof asked === 'object' &&
+  asked !== null &&
+  'path' in asked &&
+  typeof asked.path === 'string' &&
+  asked.path.startsWith('shell.');
+
+/** The text of the body, or null once it grows past the limit, whatever its headers claim. */
+async function readBody(request: IncomingMessage): Promise<string | null> {
+  const parts: Buffer[] = [];
+  let length = 0;
+  try {
+    for await (const part of request) {
+      length += part.length;
+      if (length > BODY_LIMIT) return null;
+      parts.push(part);
+    }
+  } catch {
+    return null;
+  }
+  return Buffer.concat(parts).toString('utf8');
+}
+
+/** The address asked for, when it is a plain path; encoded slashes, dots, backslashes and NUL are not. */
+function addressOf(request: IncomingMessage): URL | null {
+  const path = request.url ?? '';
+  if (!path.startsWith('/') || /%2f|%5c|%2e|%00|\\|\/\.\.?(\/|$)/i.test(path)) return null;
+  try {
+    return new URL(path, 'http://127.0.0.1');
+  } catch {
+    return null;
+  }
+}
+
+function end(response: ServerResponse, status: number, headers: Record<string, string> = {}): void {
+  response.writeHead(status, { ...SECURITY_HEADERS, 'content-type': 'text/plain', ...headers });
+  response.end();
+}

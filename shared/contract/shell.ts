@@ -1,0 +1,47 @@
+/**
+ * What only a shell can do, asked over the same one `call` under paths that begin with `shell.`. The browser shell
+ * answers `{ available: false }` to all of them and the page falls back to what a browser offers.
+ */
+export type ShellAnswer<Value> = { readonly available: false } | ({ readonly available: true } & Value);
+
+export interface PickFile {
+  readonly title: string;
+}
+export type PickedFile = ShellAnswer<{ readonly path: string | null }>;
+
+export interface SaveFile {
+  readonly name: string;
+  readonly base64: string;
+}
+/** `path` is null when the person left the dialog; `failed` when the place could not be written. */
+export type SavedFile = ShellAnswer<{ readonly path: string | null; readonly failed: boolean }>;
+
+/** Commands of the native menu and of the keyboard; one list for both shells. */
+export const COMMANDS = [
+  'new-batch',
+  'new-workbook',
+  'open-workbook',
+  'open-demo',
+  'close-workbook',
+  'go-today',
+  'go-batches',
+  'go-hives',
+  'go-boxes',
+  'go-queens',
+  'go-season',
+  'go-print',
+  'go-class',
+  'go-settings',
+  'go-to',
+  'back',
+  'forward',
+  'type-looks',
+  'place-cells',
+  'report-slip',
+  'print-labels',
+  'help',
+] as const;
+export type Command = (typeof COMMANDS)[number];
+
+/** The answer to `shell.nextCommand`: it waits until a menu entry is chosen. */
+export type NextCommand = ShellAnswer<{ readonly command: Command }>;

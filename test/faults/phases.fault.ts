@@ -1,0 +1,156 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import Database from 'better-sqlite3';
+import { APPLICATION_ID } from '../../main/workbook/file-marks.ts';
+import { migrate, readMigrations } from '../../main/workbook/migrations.ts';
+import { type OpenSetting, openWorkbookFile } from '../../main/workbook/open-workbook.ts';
+import { removeUnfinishedCopies } from '../../main/workbook/safety-copy.ts';
+import type { FaultReport } from './fault-report.ts';
+
+const CHILD = fileURLToPath(new URL('./phase-child.ts', import.meta.url));
+const MIGRATIONS = fileURLToPath(new URL('../../main/workbook/migrations', import.meta.url));
+const ALL = readMigrations(MIGRATIONS);
+/** Enough rows that copying and checking them takes long enough to be hit. */
+const ROWS = 4000;
+
+const PHASES = ['create', 'upgrade', 'close'] as const;
+type Phase = (typeof PHASES)[number];
+
+interface Tally {
+  kills: number;
+  inside: number;
+  old: number;
+  whole: number;
+  bad: number;
+}
+
+/** Beginning a workbook, bringing an old one up to date, and closing one, each killed at a random moment. */
+export async function faults({ short }: { readonly short: boolean }): Promise<readonly FaultReport[]> {
+  const kills = short ? 8 : 50;
+  const reports: FaultReport[] = [];
+  for (const phase of PHASES) {
+    const tally = await killPhase(phase, kills);
+    reports.push({
+      harness: `kill -9 in the phase "${phase}"`,
+      outcome: tally.bad === 0 && tally.inside > 0 ? 'passed' : 'failed',
+      figures: Object.entries(tally).map(([what, times]) => `phase ${phase} ${what} ${times}`),
+    });
+  }
+  reports.push(controlReport());
+  return reports;
+}
+
+async function killPhase(phase: Phase, kills: number): Promise<Tally> {
+  const tally: Tally = { kills: 0, inside: 0, old: 0, whole: 0, bad: 0 };
+  let usual = 0;
+  for (let kill = 0; kill <= kills; kill += 1) {
+    const folder = mkdtempSync(join(tmpdir(), 'ripecell-phase-'));
+    try {
+      const file = join(folder, 'w.ripecell');
+      if (phase !== 'create') anOldWorkbook(file, phase === 'upgrade' ? 1 : ALL.length);
+      const safety = join(folder, 'safety');
+      // The first run is not killed: it shows how long the phase takes here.
+      const run = await runPhase([phase, file, MIGRATIONS, safety], kill === 0 ? null : Math.random() * usual);
+      if (kill === 0) usual = run.milliseconds;
+      else {
+        tally.kills += 1;
+        if (!run.ended) tally.inside += 1;
+        tally[judge(phase, file, safety)] += 1;
+      }
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  }
+  return tally;
+}
+
+function runPhase(
+  args: readonly string[],
+  killAfter: number | null,
+): Promise<{ ended: boolean; milliseconds: number }> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [CHILD, ...args], { stdio: ['ignore', 'pipe', 'inherit'] });
+    let said = '';
+    let startedAt = 0;
+    let milliseconds = 0;
+    child.stdout.on('data', (chunk: Buffer) => {
+      const before = said;
+      said += chunk.toString();
+      if (!before.includes('S') && said.includes('S')) {
+        startedAt = performance.now();
+        if (killAfter !== null) setTimeout(() => child.kill('SIGKILL'), killAfter);
+      }
+      if (said.includes('E')) {
+        milliseconds = performance.now() - startedAt;
+        if (killAfter === null) child.kill('SIGKILL');
+      }
+    });
+    child.on('error', reject);
+    child.on('close', () => resolve({ ended: said.includes('E'), milliseconds }));
+  });
+}
+
+/** After a kill: is everything as before, or as it should be, and nothing between? */
+function judge(phase: Phase, file: string, safety: string): 'old' | 'whole' | 'bad' {
+  if (!existsSync(file)) return phase === 'create' ? 'old' : 'bad';
+  const wasOld = phase === 'upgrade' && versionIn(file) < ALL.length;
+  const setting: OpenSetting = { migrations: ALL, safetyFolder: safety, now: () => new Date().toISOString() };
+  removeUnfinishedCopies(safety);
+  const opened = openWorkbookFile(file, setting);
+  if (!opened.ok) return 'bad';
+  const yards = opened.value.tables.yards.all();
+  opened.value.close();
+  if (phase === 'create') return yards.length === 0 ? 'whole' : 'bad';
+  if (phase === 'close') return yards.length === ROWS + 1 && yards.at(-1)?.id === 'last' ? 'whole' : 'bad';
+  const copies = existsSync(safety) ? readdirSync(safety) : [];
+  const copiesWhole = copies.length > 0 && copies.every((copy) => rowsIn(join(safety, copy)) === ROWS);
+  if (yards.length !== ROWS || !copiesWhole) return 'bad';
+  return wasOld ? 'old' : 'whole';
+}
+
+/** The judge must call a half file bad: an upgrade without its rows, a close without the last entry. */
+function controlReport(): FaultReport {
+  const folder = mkdtempSync(join(tmpdir(), 'ripecell-phase-'));
+  const file = join(folder, 'w.ripecell');
+  anOldWorkbook(file, ALL.length);
+  const db = new Database(file);
+  db.exec("DELETE FROM yard WHERE id = 'y1'");
+  db.close();
+  const verdicts = [judge('close', file, join(folder, 'safety')), judge('upgrade', file, join(folder, 'safety'))];
+  rmSync(folder, { recursive: true, force: true });
+  return {
+    harness: 'kill -9 in a phase control: half files must be called bad',
+    outcome: verdicts.every((verdict) => verdict === 'bad') ? 'passed' : 'failed',
+    figures: [
+      `phase control called bad ${verdicts.filter((verdict) => verdict === 'bad').length} of ${verdicts.length}`,
+    ],
+  };
+}
+
+function anOldWorkbook(file: string, version: number): void {
+  const db = new Database(file);
+  db.pragma(`application_id = ${APPLICATION_ID}`);
+  migrate(db, ALL.slice(0, version));
+  const insert = db.prepare('INSERT INTO yard VALUES (?, ?, ?)');
+  db.transaction(() => {
+    for (let row = 1; row <= ROWS; row += 1) insert.run(`y${row}`, `Yard ${row}`, 'x'.repeat(100));
+  })();
+  db.close();
+}
+
+function versionIn(file: string): number {
+  const db = new Database(file);
+  const version = Number(db.pragma('user_version', { simple: true }));
+  db.close();
+  return version;
+}
+
+function rowsIn(file: string): number {
+  const db = new Database(file, { readonly: true });
+  const rows = Number(db.prepare('SELECT count(*) FROM yard').pluck().get());
+  db.close();
+  return rows;
+}

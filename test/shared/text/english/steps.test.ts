@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { BUILDER_TYPES, METHODS } from '../../../../shared/model/method.ts';
+import { STEPS } from '../../../../shared/model/step.ts';
+import { STEP_TEXTS, stepWords } from '../../../../shared/text/english/steps.ts';
+
+const EVERY = STEPS.flatMap((step) =>
+  METHODS.flatMap((method) => BUILDER_TYPES.map((builderType) => ({ step, ...stepWords(step, method, builderType) }))),
+);
+
+describe('the words of the steps', () => {
+  it('say what, why and what to mind, in whole sentences', () => {
+    for (const { step, title, what, why, caution } of EVERY) {
+      expect([step, title]).toEqual([step, expect.stringMatching(/^[A-Z].*[^.]$/)]);
+      for (const text of [what, why, caution])
+        expect([step, text]).toEqual([step, expect.stringMatching(/^[A-Z].{20,}[.]$/)]);
+    }
+  });
+
+  it('keep to the words of the house', () => {
+    const avoided = /\b(inspect(?:ion|ed|ing)?|record|entity|workflow|sync)\b|day \d+ of/i;
+    expect(
+      EVERY.filter(({ title, what, why, caution }) => avoided.test([title, what, why, caution].join(' '))),
+    ).toEqual([]);
+  });
+
+  it('use the words of the method before those of the builder, and of neither where there is none', () => {
+    expect(stepWords('give-larvae', 'cut-comb-edge', 'queenless').title).toBe('Trim the comb edge and give it');
+    expect(stepWords('make-queenless', 'larva-grafting', 'divider-board').title).toBe(
+      'Close the slide of the divider board',
+    );
+    expect(stepWords('remove-queen', 'emergency-cells', 'divider-board').title).toBe(STEP_TEXTS['remove-queen'].title);
+  });
+});
