@@ -2,6 +2,7 @@ import type { CallReply } from '../../shared/contract/call.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import type { Result } from '../../shared/kernel/result.ts';
+import { buildDemo, DEMO_DAY } from '../demo/build-demo.ts';
 import type { DemoPlan, Lifecycle } from '../operations/workbook/lifecycle.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
 import type { Clock, Ids } from '../ports/ports.ts';
@@ -55,9 +56,4 @@ export function createCore({ clock, ids, places, report = () => {} }: CoreSettin
   };
 }
 
-const DEMO: DemoPlan = {
-  day: 0 as never,
-  build: () => {
-    throw new Error('The demo has not landed yet.');
-  },
-};
+const DEMO: DemoPlan = { day: DEMO_DAY, build: buildDemo };

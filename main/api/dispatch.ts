@@ -1,9 +1,8 @@
 import { callTRPCProcedure, getErrorShape, getTRPCErrorFromUnknown } from '@trpc/server';
 import { z } from 'zod';
 import type { CallReply } from '../../shared/contract/call.ts';
-import { refuse } from '../../shared/kernel/result.ts';
 import type { Lifecycle } from '../operations/workbook/lifecycle.ts';
-import { refusalOf } from './refused.ts';
+import { refusalIn } from './refused.ts';
 import { appRouter } from './router.ts';
 
 const CallEnvelope = z.strictObject({
@@ -19,8 +18,8 @@ const MALFORMED_CALL: CallReply = {
 
 /**
  * The one door into the core: both shells call this and nothing else. A change that is declined, also because its input
- * does not fit or no workbook is open, comes back as data: `{ ok: false, refusal }`. A question in the same trouble has
- * no Result to put it in; its error carries the refusal under `data.refusal`. No stack ever leaves.
+ * does not fit or no workbook is open, comes back as data: `{ ok: false, refusal }`. A plain question in the same trouble
+ * has no Result to put it in; its error carries the refusal under `data.refusal`. No stack ever leaves.
  */
 export async function dispatch(
   lifecycle: Lifecycle,
@@ -43,10 +42,8 @@ export async function dispatch(
     return { ok: true, data: data ?? null };
   } catch (thrown) {
     const error = getTRPCErrorFromUnknown(thrown);
-    const refusal = refusalOf(error);
-    if (refusal !== null && kind === 'mutation') return { ok: true, data: refuse(refusal) };
     if (error.code === 'INTERNAL_SERVER_ERROR') report(error.cause ?? error);
-    return errorReply(error, { kind, path, input, lifecycle }, refusal);
+    return errorReply(error, { kind, path, input, lifecycle });
   }
 }
 
@@ -60,12 +57,12 @@ interface FailedCall {
 function errorReply(
   error: ReturnType<typeof getTRPCErrorFromUnknown>,
   { kind, path, input, lifecycle }: FailedCall,
-  refusal: ReturnType<typeof refusalOf>,
 ): CallReply {
+  const refusal = refusalIn(error);
   const shape = getErrorShape({ config: appRouter._def._config, error, type: kind, path, input, ctx: lifecycle });
   const { code, httpStatus } = shape.data;
   // An unexpected error may quote rows or places of files in its message; the shell is told it, the page is not.
-  const message = error.code === 'INTERNAL_SERVER_ERROR' ? 'unexpected error' : (refusal?.kind ?? shape.message);
+  const message = error.code === 'INTERNAL_SERVER_ERROR' ? 'unexpected error' : shape.message;
   return {
     ok: false,
     error: { message, code: shape.code, data: { code, httpStatus, path, ...(refusal && { refusal }) } },

@@ -1,46 +1,85 @@
 import { initTRPC, TRPCError } from '@trpc/server';
 import type { z } from 'zod';
 import type { Refusal } from '../../shared/contract/refusal.ts';
-import type { Result } from '../../shared/kernel/result.ts';
+import { type Result, refuse } from '../../shared/kernel/result.ts';
 import type { Desk } from '../operations/operation.ts';
 import { deskOf, type Lifecycle } from '../operations/workbook/lifecycle.ts';
-import { Refused } from './refused.ts';
+import { notValid, Refused } from './refused.ts';
 
 const t = initTRPC.context<Lifecycle>().create();
 
 export const group = t.router;
 
+/** A question to the open workbook that needs no input: plain data comes back. */
+export const plainQuery = <Output>(answer: (desk: Desk) => Output) =>
+  t.procedure.query(({ ctx }) => answer(openDesk(ctx)));
+
 /** A question to the open workbook: plain data comes back. */
 export const query = <Input extends z.ZodType, Output>(
   input: Input,
   answer: (desk: Desk, input: z.output<Input>) => Output,
-) => onDesk.input(input).query(({ ctx, input: asked }) => answer(ctx.desk, asked as z.output<Input>));
+) => t.procedure.input(unchecked(input)).query(({ ctx, input: raw }) => answer(openDesk(ctx), valid(input, raw)));
 
-/** A question that needs nothing but the open workbook. */
-export const plainQuery = <Output>(answer: (desk: Desk) => Output) => onDesk.query(({ ctx }) => answer(ctx.desk));
+/** A question whose input may be refused, such as a preview of what is being typed: a Result comes back. */
+export const resultQuery = <Input extends z.ZodType, Value>(
+  input: Input,
+  answer: (desk: Desk, input: z.output<Input>) => Result<Value, Refusal>,
+) => t.procedure.input(unchecked(input)).query(({ ctx, input: raw }) => onDesk(ctx, input, raw, answer));
 
 /** A change of the open workbook: a Result comes back. */
 export const command = <Input extends z.ZodType, Value>(
   input: Input,
   change: (desk: Desk, input: z.output<Input>) => Result<Value, Refusal>,
-) => onDesk.input(input).mutation(({ ctx, input: asked }) => change(ctx.desk, asked as z.output<Input>));
+) => t.procedure.input(unchecked(input)).mutation(({ ctx, input: raw }) => onDesk(ctx, input, raw, change));
 
 /** A question that can be asked while no workbook is open. */
 export const lifecycleQuery = <Output>(answer: (lifecycle: Lifecycle) => Output) =>
   t.procedure.query(({ ctx }) => answer(ctx));
 
+/** Opens or begins a workbook. */
 export const lifecycleCommand = <Input extends z.ZodType, Value>(
   input: Input,
   change: (lifecycle: Lifecycle, input: z.output<Input>) => Result<Value, Refusal>,
-) => t.procedure.input(input).mutation(({ ctx, input: asked }) => change(ctx, asked as z.output<Input>));
+) =>
+  t.procedure.input(unchecked(input)).mutation(({ ctx, input: raw }): Result<Value, Refusal> => {
+    const parsed = input.safeParse(raw);
+    return parsed.success ? change(ctx, parsed.data) : refuse(notValid(parsed.error));
+  });
 
 /** Opening the demo and closing need no input. */
 export const plainLifecycleCommand = <Value>(change: (lifecycle: Lifecycle) => Result<Value, Refusal>) =>
   t.procedure.mutation(({ ctx }) => change(ctx));
 
-const onDesk = t.procedure.use(({ ctx, next }) => {
-  const desk = deskOf(ctx);
-  if (desk === null)
-    throw new TRPCError({ code: 'PRECONDITION_FAILED', cause: new Refused({ kind: 'no-workbook-open' }) });
-  return next({ ctx: { ...ctx, desk } });
-});
+/** Gives a procedure the type of its input; checked further in, where a misfit can be answered by a refusal. */
+const unchecked =
+  <Input extends z.ZodType>(_input: Input) =>
+  (raw: unknown): z.input<Input> =>
+    raw as z.input<Input>;
+
+function onDesk<Input extends z.ZodType, Value>(
+  lifecycle: Lifecycle,
+  input: Input,
+  raw: unknown,
+  work: (desk: Desk, input: z.output<Input>) => Result<Value, Refusal>,
+): Result<Value, Refusal> {
+  const desk = deskOf(lifecycle);
+  if (desk === null) return refuse({ kind: 'no-workbook-open' });
+  const parsed = input.safeParse(raw);
+  return parsed.success ? work(desk, parsed.data) : refuse(notValid(parsed.error));
+}
+
+function openDesk(lifecycle: Lifecycle): Desk {
+  const desk = deskOf(lifecycle);
+  if (desk === null) throw refused('PRECONDITION_FAILED', { kind: 'no-workbook-open' });
+  return desk;
+}
+
+function valid<Input extends z.ZodType>(input: Input, raw: unknown): z.output<Input> {
+  const parsed = input.safeParse(raw);
+  if (!parsed.success) throw refused('BAD_REQUEST', notValid(parsed.error));
+  return parsed.data;
+}
+
+/** A plain question has no Result to put a refusal in, so it travels in the error. */
+const refused = (code: 'PRECONDITION_FAILED' | 'BAD_REQUEST', refusal: Refusal): TRPCError =>
+  new TRPCError({ code, message: refusal.kind, cause: new Refused(refusal) });

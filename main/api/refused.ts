@@ -1,7 +1,7 @@
-import { ZodError, type z } from 'zod';
+import type { z } from 'zod';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 
-/** Carries a refusal through tRPC from the places where only throwing is possible. */
+/** Carries the refusal of a plain question through tRPC. */
 export class Refused extends Error {
   readonly refusal: Refusal;
 
@@ -11,16 +11,12 @@ export class Refused extends Error {
   }
 }
 
-/** The refusal behind an error of the door, or null when the error is our own mistake. */
-export function refusalOf(error: Error): Refusal | null {
-  const { cause } = error;
-  if (cause instanceof Refused) return cause.refusal;
-  if (cause instanceof ZodError) return notValid(cause);
-  return null;
-}
+/** The refusal an error of the door carries, or null when the error is our own mistake. */
+export const refusalIn = (error: Error): Refusal | null =>
+  error.cause instanceof Refused ? error.cause.refusal : null;
 
 /** The first field that does not fit its schema, and what belongs there. */
-function notValid(error: ZodError): Refusal {
+export function notValid(error: z.ZodError): Refusal {
   const issue = error.issues[0];
   return {
     kind: 'not-valid',

@@ -1,13 +1,71 @@
+import {
+  AddBar,
+  BarCounts,
+  BatchId,
+  BatchPreview,
+  BatchStart,
+  CloseBatch,
+  EditBatch,
+  MarkStep,
+  MoveStep,
+  RecordObservation,
+  RemoveObservation,
+  UnmarkStep,
+} from '../../shared/contract/batches.ts';
+import { AddBoxes, EndPlacement, LookSheet, PlaceCells, RecordLook, RetireBox } from '../../shared/contract/boxes.ts';
+import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
+import { SaveQueen } from '../../shared/contract/queens.ts';
+import { CompareSeason } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { BeginWorkbook, OpenWorkbook } from '../../shared/contract/workbook.ts';
+import { addBar } from '../operations/batches/add-bar.ts';
+import { closeBatch } from '../operations/batches/close-batch.ts';
+import { editBatch } from '../operations/batches/edit-batch.ts';
+import { getBatch } from '../operations/batches/get-batch.ts';
+import { getBatchForm } from '../operations/batches/get-batch-form.ts';
+import { listBatches } from '../operations/batches/list-batches.ts';
+import { markStep } from '../operations/batches/mark-step.ts';
+import { moveStep } from '../operations/batches/move-step.ts';
+import { previewBatch } from '../operations/batches/preview-batch.ts';
+import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
+import { recordObservation } from '../operations/batches/record-observation.ts';
+import { removeObservation } from '../operations/batches/remove-observation.ts';
+import { startBatch } from '../operations/batches/start-batch.ts';
+import { unmarkStep } from '../operations/batches/unmark-step.ts';
+import { addBoxes } from '../operations/boxes/add-boxes.ts';
+import { endPlacement } from '../operations/boxes/end-placement.ts';
+import { getLookSheet } from '../operations/boxes/get-look-sheet.ts';
+import { listBoxes } from '../operations/boxes/list-boxes.ts';
+import { placeCells } from '../operations/boxes/place-cells.ts';
+import { recordLook } from '../operations/boxes/record-look.ts';
+import { retireBox } from '../operations/boxes/retire-box.ts';
+import { getHive } from '../operations/hives/get-hive.ts';
+import { listHives } from '../operations/hives/list-hives.ts';
+import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
+import { saveHive } from '../operations/hives/save-hive.ts';
+import { saveYard } from '../operations/hives/save-yard.ts';
+import { setRoles } from '../operations/hives/set-roles.ts';
+import { listQueens } from '../operations/queens/list-queens.ts';
+import { saveQueen } from '../operations/queens/save-queen.ts';
+import { compareSeason } from '../operations/season/compare-season.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
+import { getToday } from '../operations/today/get-today.ts';
 import { beginWorkbook } from '../operations/workbook/begin-workbook.ts';
 import { closeWorkbook } from '../operations/workbook/close-workbook.ts';
 import { getWorkbookState } from '../operations/workbook/get-workbook-state.ts';
 import { openDemo } from '../operations/workbook/open-demo.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
-import { command, group, lifecycleCommand, lifecycleQuery, plainLifecycleCommand, plainQuery } from './procedures.ts';
+import {
+  command,
+  group,
+  lifecycleCommand,
+  lifecycleQuery,
+  plainLifecycleCommand,
+  plainQuery,
+  query,
+  resultQuery,
+} from './procedures.ts';
 
 /** Every operation of the program: its name, what goes in, and the function that answers. */
 export const appRouter = group({
@@ -17,6 +75,49 @@ export const appRouter = group({
     openWorkbook: lifecycleCommand(OpenWorkbook, openWorkbook),
     openDemo: plainLifecycleCommand(openDemo),
     closeWorkbook: plainLifecycleCommand(closeWorkbook),
+  }),
+  batches: group({
+    listBatches: plainQuery(listBatches),
+    getBatch: query(BatchId, getBatch),
+    getBatchForm: plainQuery(getBatchForm),
+    previewBatch: resultQuery(BatchPreview, previewBatch),
+    startBatch: command(BatchStart, startBatch),
+    recordBarCounts: command(BarCounts, recordBarCounts),
+    addBar: command(AddBar, addBar),
+    markStep: command(MarkStep, markStep),
+    unmarkStep: command(UnmarkStep, unmarkStep),
+    moveStep: command(MoveStep, moveStep),
+    recordObservation: command(RecordObservation, recordObservation),
+    removeObservation: command(RemoveObservation, removeObservation),
+    editBatch: command(EditBatch, editBatch),
+    closeBatch: command(CloseBatch, closeBatch),
+  }),
+  hives: group({
+    listHives: plainQuery(listHives),
+    getHive: query(HiveId, getHive),
+    saveYard: command(SaveYard, saveYard),
+    saveHive: command(SaveHive, saveHive),
+    setRoles: command(SetRoles, setRoles),
+    recordHiveLook: command(RecordHiveLook, recordHiveLook),
+  }),
+  boxes: group({
+    listBoxes: plainQuery(listBoxes),
+    addBoxes: command(AddBoxes, addBoxes),
+    getLookSheet: query(LookSheet, getLookSheet),
+    placeCells: command(PlaceCells, placeCells),
+    recordLook: command(RecordLook, recordLook),
+    endPlacement: command(EndPlacement, endPlacement),
+    retireBox: command(RetireBox, retireBox),
+  }),
+  queens: group({
+    listQueens: plainQuery(listQueens),
+    saveQueen: command(SaveQueen, saveQueen),
+  }),
+  today: group({
+    getToday: plainQuery(getToday),
+  }),
+  season: group({
+    compareSeason: query(CompareSeason, compareSeason),
   }),
   settings: group({
     getSettings: plainQuery(getSettings),

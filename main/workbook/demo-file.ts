@@ -1,11 +1,13 @@
-import { existsSync, renameSync } from 'node:fs';
+import { chmodSync, existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Refusal } from '../../shared/contract/refusal.ts';
-import { ok, type Result } from '../../shared/kernel/result.ts';
-import { createWorkbookFile, makeFolder } from './create-workbook.ts';
-import { removeLeftover } from './durable-file.ts';
+import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
+import { makeFolder } from './create-workbook.ts';
+import { flushFile, moveIntoPlace, PRIVATE_FILE, removeLeftover } from './durable-file.ts';
 import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
+import { writeBuiltWorkbook } from './memory-workbook.ts';
 import { type OpenSetting, openWorkbookFile } from './open-workbook.ts';
+import { openingTrouble } from './opening-trouble.ts';
 import type { Workbook } from './workbook.ts';
 
 const DEMO_NAME = 'Demo yard';
@@ -20,40 +22,38 @@ export function openDemoFile(
   build: (demo: Workbook) => void,
   setting: OpenSetting,
 ): Result<Workbook, Refusal> {
-  makeFolder(folder);
   const file = join(folder, `demo${WORKBOOK_ENDING}`);
   const known = existsSync(file) ? openWorkbookFile(file, setting) : null;
   if (known !== null) {
     if (known.ok && known.value.tables.settings.get(MARKS.builtBy) === version) return known;
     if (known.ok) known.value.close();
     else if (known.refusal.kind === 'workbook-open-elsewhere') return known;
-    removeLeftover(file);
   }
-  return buildAnew(file, version, build, setting);
+  try {
+    makeFolder(folder);
+    buildAnew(file, version, build, setting);
+  } catch (error) {
+    return refuse(openingTrouble(error, file));
+  }
+  return openWorkbookFile(file, setting);
 }
 
-/** Built under another name, so that a demo that was cut short is never taken for a whole one. */
+/** Hundreds of changes, so in memory; and under another name until it is whole. */
 function buildAnew(
   file: string,
   version: string,
   build: (demo: Workbook) => void,
-  setting: OpenSetting,
-): Result<Workbook, Refusal> {
-  const unfinished = `${file}.building`;
+  { migrations, now }: OpenSetting,
+): void {
+  const unfinished = `${file}.new`;
   removeLeftover(unfinished);
-  const created = createWorkbookFile({ file: unfinished, name: DEMO_NAME, kind: 'demo' }, setting);
-  if (!created.ok) return created;
-  const demo = created.value;
-  try {
+  writeBuiltWorkbook(unfinished, { migrations, now, name: DEMO_NAME, kind: 'demo' }, (demo) => {
     build(demo);
-    const marked = demo.change('mark the demo as finished', (tables) => {
-      tables.settings.put(MARKS.builtBy, version);
-      return ok(null);
-    });
-    if (!marked.ok) return marked;
-  } finally {
-    demo.close();
-  }
-  renameSync(unfinished, file);
-  return openWorkbookFile(file, setting);
+    const marked = demo.change('mark the demo as finished', ({ settings }) => ok(settings.put(MARKS.builtBy, version)));
+    if (!marked.ok) throw new Error(`The demo could not be marked: ${marked.refusal.kind}.`);
+  });
+  chmodSync(unfinished, PRIVATE_FILE);
+  flushFile(unfinished);
+  removeLeftover(file);
+  moveIntoPlace(unfinished, file);
 }

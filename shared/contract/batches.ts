@@ -2,10 +2,11 @@ import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { Batch, type CountedStage } from '../model/batch.ts';
 import { CellsField, IdField, IsoDayField, NoteField } from '../model/fields.ts';
-import type { Method } from '../model/method.ts';
+import type { BuilderType, Method } from '../model/method.ts';
 import { Observation } from '../model/observation.ts';
 import { STEPS } from '../model/step.ts';
 import type { BatchTally } from '../model/tally.ts';
+import type { Notice } from './refusal.ts';
 import type { TimetableView } from './timetable.ts';
 
 /** The six fields of the start form plus what they default to. The code may be null: the next free one is taken. */
@@ -81,6 +82,7 @@ export interface BatchLine {
   readonly season: number;
   readonly method: Method;
   readonly methodName: string | null;
+  readonly builderType: BuilderType;
   readonly breeder: HiveRef | null;
   readonly builder: HiveRef | null;
   readonly larvaeGivenOn: IsoDay;
@@ -163,9 +165,7 @@ export type BatchesRefusal =
   | { readonly kind: 'more-removed-than-taken'; readonly field: 'removed'; readonly taken: number; readonly removed: number }
   | { readonly kind: 'more-placed-than-sealed'; readonly field: 'sealed'; readonly placed: number; readonly sealed: number }
   | { readonly kind: 'day-before-start'; readonly field: string; readonly day: IsoDay; readonly start: IsoDay }
-  | { readonly kind: 'anchor-not-in-method'; readonly field: 'anchorStep'; readonly step: string }
   | { readonly kind: 'comb-needed'; readonly field: 'comb' }
-  | { readonly kind: 'larva-ages-turned-round'; readonly field: 'larvaAgeToHours'; readonly from: number; readonly to: number }
   | { readonly kind: 'builder-in-use'; readonly field: 'builderId'; readonly builder: string; readonly batch: string; readonly until: IsoDay }
   | { readonly kind: 'hive-code-taken'; readonly field: 'newBreeder' | 'newBuilder' | 'code'; readonly code: string }
   | { readonly kind: 'hive-not-found'; readonly field: string }
@@ -173,5 +173,10 @@ export type BatchesRefusal =
   | { readonly kind: 'step-not-in-timetable'; readonly field: 'step'; readonly step: string }
   | { readonly kind: 'step-already-done'; readonly field: 'step'; readonly step: string }
   | { readonly kind: 'move-past-window'; readonly field: 'movedTo'; readonly earliest: IsoDay; readonly latest: IsoDay }
-  | { readonly kind: 'observation-contradicts'; readonly field: 'seenOn'; readonly other: string; readonly otherOn: IsoDay }
-  | { readonly kind: 'observation-before-laying'; readonly field: 'seenOn'; readonly laid: IsoDay };
+  | { readonly kind: 'observation-not-found' };
+
+/** What a change of a batch answers: the batch as it now stands, and what is odd about it. */
+export interface BatchChanged {
+  readonly batch: BatchDetail;
+  readonly notices: readonly Notice[];
+}

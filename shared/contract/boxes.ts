@@ -4,6 +4,7 @@ import { IdField, IsoDayField } from '../model/fields.ts';
 import { BoxLook, LOOK_RESULTS, type LookResult } from '../model/look.ts';
 import { PLACEMENT_ENDS } from '../model/mating-box.ts';
 import { BOX_TYPES, type BoxType } from '../model/method.ts';
+import type { Notice } from './refusal.ts';
 
 /** Boxes by their codes: "K01-K18", "K01, K03, K7-K9". Ids are made by the caller, one per box, in order. */
 export const AddBoxes = z.object({
@@ -82,3 +83,13 @@ export type BoxesRefusal =
   | { readonly kind: 'look-before-placing'; readonly field: 'lookedOn'; readonly placedOn: IsoDay }
   | { readonly kind: 'placement-not-found' }
   | { readonly kind: 'wrong-number-of-ids'; readonly needed: number };
+
+export interface BoxesChanged {
+  readonly boxes: readonly BoxLine[];
+  readonly notices: readonly Notice[];
+}
+
+export interface LookSaved {
+  readonly row: LookRow;
+  readonly notices: readonly Notice[];
+}

@@ -3,6 +3,7 @@ import type { BoxesRefusal } from './boxes.ts';
 import type { HivesRefusal } from './hives.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
+import type { CalendarRefusal } from '../model/timetable.ts';
 import type { WorkbookRefusal } from './workbook.ts';
 
 /**
@@ -16,6 +17,7 @@ export type Refusal =
   | BoxesRefusal
   | QueensRefusal
   | PrintRefusal
+  | CalendarRefusal
   | { readonly kind: 'no-workbook-open' }
   | { readonly kind: 'not-saved'; readonly reason: 'disk-full' | 'drive-error' | 'read-only' | 'file-replaced' }
   /** A value that does not fit its field at all; `field` is the path in the input. */

@@ -1,5 +1,5 @@
 import type { IsoDay } from '../kernel/day.ts';
-import type { Confidence, Hardness, Step, StepKind, StepPlace, TimeOfDay } from '../model/step.ts';
+import type { Confidence, Hardness, ObservationKind, Step, StepKind, StepPlace, TimeOfDay } from '../model/step.ts';
 
 /** One line of a timetable as the page shows it; the words for what, why and caution are in shared/text by step. */
 export interface TimetableLine {
@@ -28,6 +28,13 @@ export interface TimetableView {
   readonly emergence: { readonly earliest: IsoDay; readonly expected: IsoDay; readonly latest: IsoDay };
   /** Last safe day to move cells: earliest plausible emergence less 12 hours. */
   readonly placeDeadline: IsoDay;
-  /** The fact the forecast rests on: the step or sighting, and its day. */
-  readonly reckonedFrom: { readonly what: string; readonly on: IsoDay };
+  /** The fact the forecast rests on. */
+  readonly reckonedFrom: CalendarFactView;
+  /** Facts that cannot both be true; the person says which one holds. */
+  readonly contradictions: readonly { readonly one: CalendarFactView; readonly other: CalendarFactView }[];
 }
+
+export type CalendarFactView =
+  | { readonly kind: 'step'; readonly step: Step; readonly on: IsoDay }
+  | { readonly kind: 'larva-age'; readonly fromHours: number; readonly toHours: number; readonly on: IsoDay }
+  | { readonly kind: 'seen'; readonly what: ObservationKind; readonly on: IsoDay };

@@ -53,6 +53,7 @@ function checkChanges({ changes }: CalendarInput): CalendarRefusal | null {
 
 /** Steps done, and the anchor, must lie in the order in which they can happen; so must a step put on another day. */
 function checkOrder({ anchor, done, moved }: CalendarInput): CalendarRefusal | null {
+  if (done.length === 0 && moved.length === 0) return null;
   const facts: readonly StepDay[] = done.some((one) => one.step === anchor.step) ? done : [...done, anchor];
   const dayOf = (step: Step): Day | undefined => facts.find((one) => one.step === step)?.on;
   for (const [after, step] of STEPS_IN_ORDER) {

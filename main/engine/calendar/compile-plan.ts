@@ -2,7 +2,16 @@ import { BOX_STEPS } from '../../../shared/biology/box-steps.ts';
 import { BUILDER_STEPS } from '../../../shared/biology/builder-steps.ts';
 import { type MethodTable, methodTable } from '../../../shared/biology/method-steps.ts';
 import type { StepRow } from '../../../shared/biology/step-row.ts';
-import type { BoxType, BuilderType, Comb, Method } from '../../../shared/model/method.ts';
+import {
+  BOX_TYPES,
+  type BoxType,
+  BUILDER_TYPES,
+  type BuilderType,
+  COMBS,
+  type Comb,
+  METHODS,
+  type Method,
+} from '../../../shared/model/method.ts';
 import { STEPS } from '../../../shared/model/step.ts';
 import type { StepChange } from '../../../shared/model/timetable.ts';
 
@@ -23,16 +32,33 @@ export interface Plan {
 }
 
 const NO_CHANGES: ReadonlyMap<string, StepChange> = new Map();
-const plans = new Map<string, Plan>();
+const places = (names: readonly string[]): ReadonlyMap<string | null, number> =>
+  new Map([null, ...names].map((name, place) => [name, place]));
+const METHOD_PLACES = places(METHODS);
+const COMB_PLACES = places(COMBS);
+const BUILDER_PLACES = places(BUILDER_TYPES);
+const BOX_PLACES = places(BOX_TYPES);
+const plans: Plan[] = [];
 
-/** Joins the tables of method, builder and box. Kept after the first time: there are only a few hundred choices. */
+/** A number for each choice; a text key made anew for every batch would cost more than dating its steps. */
+function numberOf({ method, comb, builderType, boxType }: PlanChoice): number {
+  const methodPlace = METHOD_PLACES.get(method) ?? 0;
+  const combPlace = COMB_PLACES.get(comb) ?? 0;
+  const builderPlace = BUILDER_PLACES.get(builderType) ?? 0;
+  const boxPlace = BOX_PLACES.get(boxType) ?? 0;
+  return (
+    ((methodPlace * COMB_PLACES.size + combPlace) * BUILDER_PLACES.size + builderPlace) * BOX_PLACES.size + boxPlace
+  );
+}
+
+/** Joins the tables of method, builder and box. Kept after the first time: there are under a thousand choices. */
 export function compilePlan(choice: PlanChoice): Plan {
-  const key = `${choice.method}|${choice.comb}|${choice.builderType}|${choice.boxType}`;
-  const known = plans.get(key);
+  const number = numberOf(choice);
+  const known = plans[number];
   if (known) return known;
   const table = methodTable(choice.method, choice.comb);
   const plan = { table, rows: joinRows(table, choice), changes: NO_CHANGES };
-  plans.set(key, plan);
+  plans[number] = plan;
   return plan;
 }
 

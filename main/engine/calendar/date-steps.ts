@@ -5,6 +5,7 @@ import type { LaidOut, LaidOutRow } from './lay-out.ts';
 
 /** Gives every laid-out row its civil days. A step done stands on its day; one moved by the person is expected there. */
 export function dateSteps({ rows }: LaidOut, { done, moved }: CalendarInput, dayZero: Day): readonly DatedStep[] {
+  if (done.length === 0 && moved.length === 0) return rows.map((row) => asForecast(row, dayZero));
   const steps = rows.map((row) => {
     const doneOn = done.find((one) => one.step === row.row.step)?.on;
     if (doneOn !== undefined) return asDone(row, doneOn, dayZero);

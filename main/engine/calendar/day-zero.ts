@@ -61,8 +61,8 @@ function pick(seen: readonly Seen[], kinds: readonly string[], beats: (a: Seen, 
 
 const asFact = ({ id, what, on }: Seen): CalendarFact => ({ kind: 'seen', id, what, on });
 
-function expectedDayOf(usual: LaidOut, step: Step): number {
-  const row = usual.rows.find((one) => one.row.step === step);
-  if (!row) throw new Error(`${step} is not in this plan`);
-  return row.expected;
+function expectedDayOf({ expectedByStep }: LaidOut, step: Step): number {
+  const expected = expectedByStep.get(step);
+  if (expected === undefined) throw new Error(`${step} is not in this plan`);
+  return expected;
 }

@@ -1,4 +1,5 @@
 import type { StepRow } from '../../../shared/biology/step-row.ts';
+import type { Step } from '../../../shared/model/step.ts';
 import type { StepChange } from '../../../shared/model/timetable.ts';
 import type { Plan } from './compile-plan.ts';
 import type { EmergenceDays } from './emergence-hours.ts';
@@ -15,8 +16,12 @@ export interface LaidOutRow extends DayWindow {
 }
 
 export interface LaidOut {
+  /** By expected day, then in the natural order of steps. */
   readonly rows: readonly LaidOutRow[];
   readonly emergence: EmergenceDays;
+  /** The rows' earliest, expected and latest days in one flat list, for expanding many batches at once. */
+  readonly flatDays: Int32Array;
+  readonly expectedByStep: ReadonlyMap<Step, number>;
 }
 
 /** Days from day 0 on which something was really done or was put by the person; they carry later rows with them. */
@@ -38,7 +43,11 @@ export function layOut(plan: Plan, emergence: EmergenceDays, known: KnownDays): 
     const base = row.base === 'larvae' ? 0 : row.base === 'placing' ? placed : emerged;
     return { row, ...(change ? changedWindow(change, row, emerged) : window(row.days, base)) };
   });
-  return { rows, emergence };
+  // Sorting is stable, and a plan's rows stand in the natural order of steps.
+  const inOrder = rows.toSorted((a, b) => a.expected - b.expected);
+  const flatDays = Int32Array.from(inOrder.flatMap(({ earliest, expected, latest }) => [earliest, expected, latest]));
+  const expectedByStep = new Map(inOrder.map(({ row, expected }) => [row.step, expected]));
+  return { rows: inOrder, emergence, flatDays, expectedByStep };
 }
 
 const window = ([earliest, expected, latest]: StepRow['days'], base: number): DayWindow => ({

@@ -9,10 +9,9 @@ import { dateSteps } from './date-steps.ts';
 import { type DayZero, findDayZero } from './day-zero.ts';
 import { type EmergenceDays, emergenceDays } from './emergence-hours.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
-import { type LayingInterval, usualLaying } from './laying-interval.ts';
+import { usualLaying } from './laying-interval.ts';
 import { type NarrowedLaying, narrowLaying } from './narrow-laying.ts';
-
-const NOTHING_KNOWN = { placed: null, emerged: null };
+import { usualLayOut } from './usual-lay-out.ts';
 
 /**
  * The whole timetable of one batch: every step with earliest, expected and latest civil day, what must be left alone,
@@ -25,8 +24,8 @@ export function planTimetable(input: CalendarInput): Result<Timetable, CalendarR
   if (refusal) return refuse(refusal);
   const plan = withChanges(compilePlan(input), input.changes ?? []);
   const usual = usualLaying(plan.table, input.larvaAgeHours);
-  const usualDays = usualLayOut(plan, usual, input.sealedStageCelsius);
-  if (!usualDays.rows.some(({ row }) => row.step === input.anchor.step)) return refuse(anchorUnknown(input, plan));
+  const usualDays = usualLayOut(plan, input.larvaAgeHours, input.sealedStageCelsius);
+  if (!usualDays.expectedByStep.has(input.anchor.step)) return refuse(anchorUnknown(input, plan));
   const zero = findDayZero(plan, input, usualDays);
   const early = checkSeen(input, zero.day, usual);
   if (early) return refuse(early);
@@ -57,20 +56,6 @@ function assemble(
     reckonedFrom: narrowed.decidedBy ?? zero.reckonedFrom,
     contradictions: narrowed.contradictions,
   };
-}
-
-const layOuts = new WeakMap<Plan, Map<string, LaidOut>>();
-
-/** The days of a plan before anything is seen; kept, since many batches share them. */
-function usualLayOut(plan: Plan, laying: LayingInterval, celsius: number | null): LaidOut {
-  const ofPlan = layOuts.get(plan) ?? new Map<string, LaidOut>();
-  layOuts.set(plan, ofPlan);
-  const key = `${laying.oldest}|${laying.youngest}|${celsius}`;
-  const known = ofPlan.get(key);
-  if (known) return known;
-  const laidOut = layOut(plan, emergenceDays(laying, celsius), NOTHING_KNOWN);
-  ofPlan.set(key, laidOut);
-  return laidOut;
 }
 
 /**

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { droneColoniesFor } from '../../../shared/biology/drones.ts';
 
-// domain facts, check values 24 and 25: Büchler et al. 2013 section 2.2.1, and practice in Florida.
+// Büchler et al. 2013 section 2.2.1, and practice in Florida.
 test.each([
   [60, { perQueens: 8, perBoxes: 4 }],
   [500, { perQueens: 20, perBoxes: 30 }],

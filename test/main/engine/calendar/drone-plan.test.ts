@@ -3,7 +3,7 @@ import { dronePlan, dronesMatureFrom } from '../../../../main/engine/calendar/dr
 import { day } from '../../../builders/calendar.ts';
 
 test('drones are begun 40 days before matings, their comb 60 days before', () => {
-  // Büchler et al. 2013, section 2.2.3; domain facts, check values 22 and 23.
+  // Büchler et al. 2013, section 2.2.3.
   expect(dronePlan(day('2026-05-27'))).toEqual({ layLatest: day('2026-04-17'), combInAdvised: day('2026-03-28') });
 });
 

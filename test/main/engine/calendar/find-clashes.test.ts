@@ -71,7 +71,7 @@ describe('findClashes', () => {
   });
 
   it('warns above 20 cells in one builder and says how many are needed', () => {
-    // domain facts, check value 16: 36 cells, split in 2 (de Bruyn 2015; Hamdan).
+    // 20 cells to a builder: de Bruyn 2015, Bee Craft; Hamdan, notes on rearing queens.
     expect(findClashes([aPlannedBatch('a', '2026-05-10', { cells: 36 })], ENOUGH, RULES)).toMatchObject([
       { kind: 'too-many-cells', usualMost: 20, builders: 2 },
     ]);
@@ -164,7 +164,7 @@ describe('findClashes', () => {
   });
 
   it('warns when queens fly before the first mature drones', () => {
-    // domain facts, check value 22: drone eggs of 17 April are mature on 27 May, day 5 of queens given on 10 May.
+    // Büchler et al. 2013, section 2.2.3, reckoned: drone eggs of 17 April are mature on 27 May, day 5 of queens given on 10 May.
     const justInTime = { ...RULES, dronesMatureFrom: day('2026-05-27') };
     expect(findClashes([aPlannedBatch('a', '2026-05-10')], ENOUGH, justInTime)).toEqual([]);
     const late = { ...RULES, dronesMatureFrom: day('2026-05-30') };

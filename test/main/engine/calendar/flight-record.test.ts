@@ -25,7 +25,7 @@ describe('flightRecord', () => {
 });
 
 describe('lateWarning', () => {
-  // domain facts, check value 17 and section 3.3: day 21, put off by unflyable days of days 5 to 21, never past day 30.
+  // Büchler et al. 2013, section 2.2.2, for the 3 weeks; the putting off is common practice, no source: day 21, put off by unflyable days of days 5 to 21, never past day 30.
   it('comes 21 days after emergence', () => {
     expect(lateWarning(EMERGED, [])).toEqual({ on: day('2026-06-12'), unflyableDays: 0 });
   });

@@ -103,6 +103,8 @@ describe('planTimetable, for any input', () => {
           const before = planned(input);
           const after = planned({ ...input, seen: [...input.seen, more] });
           if (!before || !after) return;
+          // A comb seen empty or laid before any larva was given moves day 0: that is another reckoning, not a wider one.
+          if (after.larvaeGivenOn !== before.larvaeGivenOn) return;
           for (const step of after.steps) {
             // A hands-off span is a rule, not an uncertainty: it may grow when cells turn out to be younger.
             if (step.kind === 'hands-off') continue;

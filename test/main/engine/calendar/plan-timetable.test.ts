@@ -8,7 +8,7 @@ import { aCalendarInput, aSighting, day, stepOf, timetableOf } from '../../../bu
 const expectedOn = (...args: Parameters<typeof stepOf>) => isoOfDay(stepOf(...args).expected);
 
 describe('a grafted batch on 10 May 2026', () => {
-  // domain facts, check value 3: Büchler et al. 2013 and the timetable at dave-cushman.net.
+  // Büchler et al. 2013 and the timetable at dave-cushman.net.
   const timetable = timetableOf();
 
   it.each([
@@ -193,9 +193,13 @@ describe('input that cannot be read', () => {
     expect(planned).toMatchObject({ ok: false, refusal: { field, kind } });
   });
 
-  it('allows a sighting on the very day of laying', () => {
+  it('allows a sighting on the very day of laying, and eggs on the day the comb went in', () => {
+    // Larvae of up to 24 hours on 10 May were laid from 6 May on.
+    const old = aSighting({ what: 'larvae-too-old', on: day('2026-05-06') });
+    expect(planTimetable(aCalendarInput({ seen: [old] })).ok).toBe(true);
     const eggs = aSighting({ what: 'eggs-first-seen', on: day('2026-05-06') });
-    expect(planTimetable(aCalendarInput({ seen: [eggs] })).ok).toBe(true);
+    const anchor = { step: 'insert-frame', on: day('2026-05-06') } as const;
+    expect(planTimetable(aCalendarInput({ anchor, seen: [eggs] })).ok).toBe(true);
   });
 });
 

@@ -1,0 +1,109 @@
+import type { Day } from '../../../shared/kernel/day.ts';
+import { addDays, earlierOf, laterOf } from '../../../shared/kernel/day.ts';
+import type { Step } from '../../../shared/model/step.ts';
+import type { BatchTally } from '../../../shared/model/tally.ts';
+import type { Timetable } from '../../../shared/model/timetable.ts';
+
+export type LifeStage = 'egg' | 'larva' | 'sealed' | 'ready' | 'virgin' | 'laying';
+
+/** One stretch of the stream. `alive` is the last number counted, carried forward; forecast = nobody counted in it. */
+export interface StreamBand {
+  readonly stage: LifeStage;
+  readonly from: Day;
+  readonly to: Day;
+  readonly alive: number | null;
+  readonly forecast: boolean;
+}
+
+export interface StreamLoss {
+  readonly on: Day;
+  readonly cells: number;
+  readonly stage: LifeStage;
+}
+
+export interface StreamDays {
+  readonly from: Day;
+  readonly to: Day;
+  readonly bands: readonly StreamBand[];
+  readonly losses: readonly StreamLoss[];
+  readonly flags: readonly { readonly step: Step; readonly on: Day; readonly done: boolean }[];
+}
+
+const FLAG_STEPS: readonly Step[] = [
+  'count-taken',
+  'count-sealed',
+  'place-cells',
+  'emergence-check',
+  'first-look',
+  'sealed-brood-look',
+];
+
+/**
+ * The life of a batch as bands on its days, with the number alive where it was counted. `planned` is the number the
+ * person meant to give; it stands for the count until there is one.
+ */
+export function streamDays(timetable: Timetable, tally: BatchTally, planned: number | null): StreamDays {
+  const dayOf = (step: Step): Day | null => {
+    const found = timetable.steps.find((one) => one.step === step);
+    return found ? (found.doneOn ?? found.expected) : null;
+  };
+  const { emergence, larvaeGivenOn } = timetable;
+  const first = timetable.steps.at(0)?.expected ?? larvaeGivenOn;
+  const sealedOn = dayOf('sealed') ?? dayOf('count-sealed') ?? addDays(larvaeGivenOn, 5);
+  const placedOn = laterOf(dayOf('place-cells') ?? addDays(emergence.expected, -2), sealedOn);
+  const outOn = laterOf(emergence.expected, placedOn);
+  const layingOn = laterOf(dayOf('first-look') ?? addDays(outOn, 12), outOn);
+  const end = laterOf(dayOf('sealed-brood-look') ?? addDays(outOn, 21), layingOn);
+  const counts = aliveByStage(tally, planned);
+  const band = (stage: LifeStage, from: Day, to: Day): StreamBand => ({ stage, from, to, ...counts[stage] });
+  const bands = [
+    band('egg', earlierOf(first, larvaeGivenOn), larvaeGivenOn),
+    band('larva', larvaeGivenOn, sealedOn),
+    band('sealed', sealedOn, placedOn),
+    band('ready', placedOn, outOn),
+    band('virgin', outOn, layingOn),
+    band('laying', layingOn, end),
+  ].filter((one) => one.to > one.from);
+  return { from: bands[0]?.from ?? first, to: end, bands, losses: lossesOf(bands), flags: flagsOf(timetable) };
+}
+
+interface Alive {
+  readonly alive: number | null;
+  readonly forecast: boolean;
+}
+
+/** Each stage carries the last known number; a stage nobody counted yet is a forecast. */
+function aliveByStage(tally: BatchTally, planned: number | null): Record<LifeStage, Alive> {
+  const placed = tally.placed > 0 ? tally.placed : null;
+  const emerged = tally.emergenceKnown > 0 && tally.emergenceKnown === tally.placed ? tally.emerged : null;
+  const proved = tally.matingKnown > 0 && tally.matingKnown === tally.emerged ? tally.proved : null;
+  const known: readonly (readonly [LifeStage, number | null])[] = [
+    ['egg', tally.given],
+    ['larva', tally.taken],
+    ['sealed', tally.sealed],
+    ['ready', placed],
+    ['virgin', emerged],
+    ['laying', proved],
+  ];
+  let last = tally.given ?? planned;
+  const alive = {} as Record<LifeStage, Alive>;
+  for (const [stage, count] of known) {
+    last = count ?? last;
+    alive[stage] = { alive: last, forecast: count === null };
+  }
+  return alive;
+}
+
+function lossesOf(bands: readonly StreamBand[]): readonly StreamLoss[] {
+  return bands.flatMap((band, index) => {
+    const before = bands[index - 1];
+    if (!before || before.alive === null || band.alive === null || band.forecast) return [];
+    const cells = before.alive - band.alive;
+    return cells > 0 ? [{ on: band.from, cells, stage: band.stage }] : [];
+  });
+}
+
+const flagsOf = (timetable: Timetable): StreamDays['flags'] =>
+  timetable.steps
+    .filter((step) => FLAG_STEPS.includes(step.step))
+    .map((step) => ({ step: step.step, on: step.doneOn ?? step.expected, done: step.doneOn !== null }));

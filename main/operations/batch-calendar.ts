@@ -1,0 +1,124 @@
+import type { TimetableLine, TimetableView } from '../../shared/contract/timetable.ts';
+import { type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import type { Result } from '../../shared/kernel/result.ts';
+import type { Batch } from '../../shared/model/batch.ts';
+import type { BoxType } from '../../shared/model/method.ts';
+import type { DatedStep } from '../../shared/model/step.ts';
+import type { CalendarFact, CalendarInput, CalendarRefusal, Timetable } from '../../shared/model/timetable.ts';
+import { planTimetable } from '../engine/calendar/plan-timetable.ts';
+import { stepState } from '../engine/calendar/step-state.ts';
+import type { Tables } from '../workbook/workbook.ts';
+
+/** The parts of a batch that its calendar is reckoned from. */
+export type CalendarFields = Pick<
+  Batch,
+  | 'method'
+  | 'methodCopyId'
+  | 'comb'
+  | 'builderType'
+  | 'anchorStep'
+  | 'anchorOn'
+  | 'larvaAgeFromHours'
+  | 'larvaAgeToHours'
+>;
+
+/** A calendar's input from the form's fields alone: nothing seen, nothing done. */
+export function plainInput(tables: Tables, batch: CalendarFields, boxType: BoxType | null): CalendarInput {
+  const copy = batch.methodCopyId === null ? null : tables.methodCopies.get(batch.methodCopyId);
+  return {
+    method: batch.method,
+    comb: batch.comb,
+    builderType: batch.builderType,
+    boxType,
+    anchor: { step: batch.anchorStep, on: dayOfIso(batch.anchorOn) },
+    larvaAgeHours:
+      batch.larvaAgeFromHours === null || batch.larvaAgeToHours === null
+        ? null
+        : [batch.larvaAgeFromHours, batch.larvaAgeToHours],
+    sealedStageCelsius: null,
+    seen: [],
+    done: [],
+    moved: [],
+    changes: copy?.changes ?? [],
+  };
+}
+
+/** A calendar's input with everything the workbook knows of the batch. */
+export function calendarInput(tables: Tables, batch: Batch): CalendarInput {
+  const observations = tables.observations.where({ batchId: batch.id });
+  return {
+    ...plainInput(tables, batch, boxTypeOf(tables, batch)),
+    seen: observations.map(({ id, what, seenOn, fromHours, toHours }) => ({
+      id,
+      what,
+      on: dayOfIso(seenOn),
+      hours: fromHours === null || toHours === null ? null : [fromHours, toHours],
+    })),
+    done: tables.stepsDone.where({ batchId: batch.id }).map(({ step, doneOn }) => ({ step, on: dayOfIso(doneOn) })),
+    moved: tables.stepMoves
+      .where({ batchId: batch.id })
+      .map(({ step, movedTo, reason }) => ({ step, to: dayOfIso(movedTo), reason })),
+  };
+}
+
+export const planBatch = (tables: Tables, batch: Batch): Result<Timetable, CalendarRefusal> =>
+  planTimetable(calendarInput(tables, batch));
+
+/**
+ * The batch's timetable. What is in the workbook was accepted when it was typed; should a file hold facts that this
+ * version cannot read together, the plain calendar from day 0 is better than none.
+ */
+export function timetableOf(tables: Tables, batch: Batch): Timetable {
+  const planned = planBatch(tables, batch);
+  if (planned.ok) return planned.value;
+  const plain = planTimetable(plainInput(tables, batch, boxTypeOf(tables, batch)));
+  if (!plain.ok) throw new Error(`Batch ${batch.code} has no calendar: ${plain.refusal.kind}`);
+  return plain.value;
+}
+
+/** Boxes of one batch are mostly of one type; the first one decides how long they stay shut. */
+function boxTypeOf(tables: Tables, batch: Batch): BoxType | null {
+  const first = tables.placements.where({ batchId: batch.id })[0];
+  return first ? (tables.boxes.get(first.boxId)?.boxType ?? null) : null;
+}
+
+export function timetableView(timetable: Timetable, movedSteps: ReadonlySet<string>, today: Day): TimetableView {
+  const { emergence } = timetable;
+  return {
+    larvaeGivenOn: isoOfDay(timetable.larvaeGivenOn),
+    lines: timetable.steps.map((step) => timetableLine(step, movedSteps.has(step.step), today)),
+    handsOff: timetable.handsOff.map((span) => ({ ...span, from: isoOfDay(span.from), to: isoOfDay(span.to) })),
+    emergence: {
+      earliest: isoOfDay(emergence.earliest),
+      expected: isoOfDay(emergence.expected),
+      latest: isoOfDay(emergence.latest),
+    },
+    placeDeadline: isoOfDay(timetable.placeDeadline),
+    reckonedFrom: factView(timetable.reckonedFrom),
+    contradictions: timetable.contradictions.map(({ one, other }) => ({ one: factView(one), other: factView(other) })),
+  };
+}
+
+function timetableLine(step: DatedStep, movedByPerson: boolean, today: Day): TimetableLine {
+  return {
+    ...step,
+    earliest: isoOfDay(step.earliest),
+    expected: isoOfDay(step.expected),
+    latest: isoOfDay(step.latest),
+    doneOn: step.doneOn === null ? null : isoOfDay(step.doneOn),
+    state: stepState(step, today),
+    movedByPerson,
+  };
+}
+
+function factView(fact: CalendarFact): TimetableView['reckonedFrom'] {
+  const on = isoOfDay(fact.on);
+  switch (fact.kind) {
+    case 'step':
+      return { kind: 'step', step: fact.step, on };
+    case 'larva-age':
+      return { kind: 'larva-age', fromHours: fact.hours[0], toHours: fact.hours[1], on };
+    case 'seen':
+      return { kind: 'seen', what: fact.what, on };
+  }
+}

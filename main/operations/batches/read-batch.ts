@@ -1,0 +1,65 @@
+import type { BarRow, BatchDetail, PlacementRow } from '../../../shared/contract/batches.ts';
+import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { timetableOf, timetableView } from '../batch-calendar.ts';
+import { batchLine, lastLook } from '../batch-lines.ts';
+import type { Desk } from '../operation.ts';
+
+/** Everything the page of one batch shows. */
+export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch: Batch): BatchDetail {
+  const moved = new Set<string>(tables.stepMoves.where({ batchId: batch.id }).map((move) => move.step));
+  const placements = tables.placements.where({ batchId: batch.id });
+  return {
+    ...batchLine(tables, batch, today),
+    batch,
+    timetable: timetableView(timetableOf(tables, batch), moved, today),
+    bars: barRows(tables, batch),
+    placements: placements.map((placement): PlacementRow => {
+      const look = lastLook(tables, placement.id);
+      return {
+        placementId: placement.id,
+        boxId: placement.boxId,
+        box: tables.boxes.get(placement.boxId)?.code ?? '',
+        placedOn: placement.placedOn,
+        endedOn: placement.endedOn,
+        lastResult: look?.result ?? null,
+        lastLookOn: look?.lookedOn ?? null,
+      };
+    }),
+    observations: tables.observations.where({ batchId: batch.id }),
+    freeBoxes: freeBoxes(tables),
+    labelsPrintedOn: labelsPrintedOn(
+      tables,
+      placements.map((placement) => placement.id),
+    ),
+  };
+}
+
+function barRows(tables: Tables, batch: Batch): readonly BarRow[] {
+  const counts = tables.counts.where({ batchId: batch.id });
+  return tables.bars
+    .where({ batchId: batch.id })
+    .toSorted((a, b) => a.number - b.number)
+    .map((bar) => {
+      const own = counts.filter((count) => count.barId === bar.id);
+      const cells = (stage: CountedStage) => own.find((count) => count.stage === stage)?.cells ?? null;
+      return {
+        barId: bar.id,
+        number: bar.number,
+        counts: { given: cells('given'), taken: cells('taken'), removed: cells('removed'), sealed: cells('sealed') },
+        countedOn: own.map((count) => count.countedOn).toSorted().at(-1) ?? null,
+      };
+    });
+}
+
+function freeBoxes(tables: Tables): number {
+  const held = new Set(tables.placements.where({ endedOn: null }).map((placement) => placement.boxId));
+  return tables.boxes.where({ retiredOn: null }).filter((box) => !held.has(box.id)).length;
+}
+
+function labelsPrintedOn(tables: Tables, placementIds: readonly string[]): string | null {
+  const days = placementIds.flatMap((placementId) =>
+    tables.labelPrints.where({ placementId }).map((label) => label.printedOn),
+  );
+  return days.toSorted().at(-1) ?? null;
+}

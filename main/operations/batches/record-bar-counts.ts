@@ -1,0 +1,91 @@
+import type { z } from 'zod';
+import type { BarCounts, BatchChanged } from '../../../shared/contract/batches.ts';
+import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
+import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import { type Batch, COUNTED_STAGES } from '../../../shared/model/batch.ts';
+import type { Step } from '../../../shared/model/step.ts';
+import type { Ids } from '../../ports/ports.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { timetableOf } from '../batch-calendar.ts';
+import type { Desk } from '../operation.ts';
+import { changeBatch } from './change-batch.ts';
+
+type Row = z.infer<typeof BarCounts>;
+
+/** A take below this share is named, so that empty cups can be given anew the same day: facts of the trade, see `remedies`. */
+const LOW_TAKE = 0.5;
+/** Below this many cells a share says nothing. */
+const ENOUGH_CELLS = 8;
+
+/** Writes one typed row of counts. null clears a count, 0 is one; what contradicts is refused, what is odd is kept. */
+export function recordBarCounts(desk: Desk, row: Row): Result<BatchChanged, Refusal> {
+  return changeBatch(desk, 'Counts', row.batchId, (tables, batch) => {
+    const refusal = rowRefusal(tables, batch, row);
+    if (refusal) return refuse(refusal);
+    for (const stage of COUNTED_STAGES) writeCount(tables, desk.ids, row, stage);
+    markCountedSteps(tables, desk.ids, batch, row);
+    const placed = tables.placements.where({ batchId: batch.id }).length;
+    const sealed = sealedIfKnown(tables, batch);
+    if (sealed !== null && placed > sealed)
+      return refuse({ kind: 'more-placed-than-sealed', field: 'sealed', placed, sealed });
+    return ok(rowNotices(desk, row));
+  });
+}
+
+function rowRefusal(tables: Tables, batch: Batch, { barId, countedOn, given, taken, removed, sealed }: Row): Refusal | null {
+  if (tables.bars.get(barId)?.batchId !== batch.id) return { kind: 'bar-not-found' };
+  const start = timetableOf(tables, batch).larvaeGivenOn;
+  if (dayOfIso(countedOn) < start)
+    return { kind: 'day-before-start', field: 'countedOn', day: countedOn, start: isoOfDay(start) };
+  if (given !== null && taken !== null && taken > given)
+    return { kind: 'more-taken-than-given', field: 'taken', given, taken };
+  if (removed !== null && removed > (taken ?? given ?? removed))
+    return { kind: 'more-removed-than-taken', field: 'removed', taken: taken ?? given ?? 0, removed };
+  const entered = taken === null ? null : taken - (removed ?? 0);
+  if (sealed !== null && entered !== null && sealed > entered)
+    return { kind: 'more-sealed-than-taken', field: 'sealed', taken: entered, sealed };
+  if (sealed !== null && entered === null && given !== null && sealed > given)
+    return { kind: 'more-sealed-than-given', field: 'sealed', given, sealed };
+  return null;
+}
+
+function writeCount(tables: Tables, ids: Ids, row: Row, stage: (typeof COUNTED_STAGES)[number]): void {
+  const known = tables.counts.where({ barId: row.barId, stage })[0];
+  const cells = row[stage];
+  if (cells === null) {
+    if (known) tables.counts.remove(known.id);
+    return;
+  }
+  if (known?.cells === cells) return;
+  const count = { batchId: row.batchId, barId: row.barId, stage, cells, countedOn: row.countedOn };
+  if (known) tables.counts.update({ ...count, id: known.id });
+  else tables.counts.insert({ ...count, id: ids.next() });
+}
+
+/** Once every bar has a count, the job of counting is done; the person does not mark it a second time. */
+function markCountedSteps(tables: Tables, ids: Ids, batch: Batch, row: Row): void {
+  const jobs = { given: 'give-larvae', taken: 'count-taken', sealed: 'count-sealed' } as const;
+  const bars = tables.bars.where({ batchId: batch.id }).length;
+  for (const [stage, step] of Object.entries(jobs) as [keyof typeof jobs, Step][]) {
+    const counts = tables.counts.where({ batchId: batch.id, stage });
+    const already = tables.stepsDone.where({ batchId: batch.id, step }).length > 0;
+    const day = step === 'give-larvae' ? isoOfDay(timetableOf(tables, batch).larvaeGivenOn) : row.countedOn;
+    if (counts.length === bars && !already && row[stage] !== null)
+      tables.stepsDone.insert({ id: ids.next(), batchId: batch.id, step, doneOn: day, note: null });
+  }
+}
+
+function sealedIfKnown(tables: Tables, batch: Batch): number | null {
+  const counts = tables.counts.where({ batchId: batch.id, stage: 'sealed' });
+  if (counts.length < tables.bars.where({ batchId: batch.id }).length) return null;
+  return counts.reduce((sum, count) => sum + count.cells, 0);
+}
+
+function rowNotices({ today }: Desk, { countedOn, given, taken }: Row): readonly Notice[] {
+  const notices: Notice[] = [];
+  if (given !== null && taken !== null && given >= ENOUGH_CELLS && taken / given < LOW_TAKE)
+    notices.push({ kind: 'low-take', field: 'taken', given, taken });
+  if (dayOfIso(countedOn) > today) notices.push({ kind: 'day-in-future', field: 'countedOn', day: countedOn });
+  return notices;
+}

@@ -1,0 +1,22 @@
+import type { z } from 'zod';
+import type { BoxesChanged, EndPlacement } from '../../../shared/contract/boxes.ts';
+import type { Refusal } from '../../../shared/contract/refusal.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import { BoxReader } from '../box-lines.ts';
+import type { Desk } from '../operation.ts';
+import { keepTally } from '../tally-keeping.ts';
+
+/** The queen was caught, the box failed or was united: the box is free again and the cell's story is complete. */
+export function endPlacement(desk: Desk, input: z.infer<typeof EndPlacement>): Result<BoxesChanged, Refusal> {
+  return desk.workbook.change('Free a box', (tables) => {
+    const placement = tables.placements.get(input.placementId);
+    if (!placement) return refuse({ kind: 'placement-not-found' });
+    if (input.endedOn < placement.placedOn)
+      return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
+    tables.placements.update({ ...placement, endedOn: input.endedOn, endReason: input.reason });
+    keepTally(tables, placement.batchId);
+    const box = tables.boxes.get(placement.boxId);
+    const reader = new BoxReader(tables, desk.today);
+    return ok({ boxes: box ? [reader.line(box)] : [], notices: [] });
+  });
+}

@@ -1,0 +1,81 @@
+import type { z } from 'zod';
+import type { LookSaved, RecordLook } from '../../../shared/contract/boxes.ts';
+import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
+import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import type { MatingBox, Placement } from '../../../shared/model/mating-box.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { BoxReader, daysSince } from '../box-lines.ts';
+import type { Desk } from '../operation.ts';
+import { keepTally } from '../tally-keeping.ts';
+import { lookRow } from './look-rows.ts';
+import { markQueen } from './mark-queen.ts';
+
+type TypedLook = z.infer<typeof RecordLook>;
+
+/** Days after emergence past which a virgin is late: mating should be done within three weeks [Büchler et al. 2013, 2.2.2]. */
+const LATE_FOR_MATING_DAYS = 21;
+/** Sealed brood cannot be there sooner after placing: 1 day to emerge, 8 to the first egg, 9 to sealing (facts of biology). */
+const SEALED_BROOD_SOONEST_DAYS = 16;
+/** No egg is laid sooner after placing: earliest seen 8 days after emergence. */
+const EGGS_SOONEST_DAYS = 7;
+
+/** One row of the evening's typing. Typing the same box and day again corrects the look; it never makes a second one. */
+export function recordLook(desk: Desk, typed: TypedLook): Result<LookSaved, Refusal> {
+  return desk.workbook.change('Look', (tables) => {
+    const box = tables.boxes.get(typed.boxId);
+    if (!box) return refuse({ kind: 'box-not-found', field: 'boxId', code: typed.boxId });
+    const placement = placementOn(tables, box, typed.lookedOn);
+    if (placement && typed.lookedOn < placement.placedOn)
+      return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
+    writeLook(tables, typed, placement);
+    if (typed.queen) {
+      const refusal = markQueen(tables, typed.queen, { box, placement, typed });
+      if (refusal) return refuse(refusal);
+    }
+    if (placement) keepTally(tables, placement.batchId);
+    const reader = new BoxReader(tables, desk.today);
+    return ok({
+      row: lookRow(tables, reader, box, typed.lookedOn),
+      notices: lookNotices(desk, reader, box, placement, typed),
+    });
+  });
+}
+
+/** The placement the look belongs to: the one that was in the box on that day, else the one in it now. */
+function placementOn(tables: Tables, box: MatingBox, on: string): Placement | null {
+  const placements = tables.placements.where({ boxId: box.id });
+  const then = placements.find((one) => one.placedOn <= on && (one.endedOn === null || on <= one.endedOn));
+  return then ?? placements.find((one) => one.endedOn === null) ?? null;
+}
+
+function writeLook(tables: Tables, { queen: _queen, ...look }: TypedLook, placement: Placement | null): void {
+  const known = tables.boxLooks.where({ boxId: look.boxId, lookedOn: look.lookedOn })[0];
+  const row = { ...look, id: known?.id ?? look.id, placementId: placement?.id ?? null };
+  if (known) tables.boxLooks.update(row);
+  else tables.boxLooks.insert(row);
+}
+
+function lookNotices(
+  { today }: Desk,
+  reader: BoxReader,
+  box: MatingBox,
+  placement: Placement | null,
+  { lookedOn, result }: TypedLook,
+): readonly Notice[] {
+  const notices: Notice[] = [];
+  if (dayOfIso(lookedOn) > today) notices.push({ kind: 'day-in-future', field: 'lookedOn', day: lookedOn });
+  const timetable = placement && reader.timetable(placement.batchId);
+  if (!placement || !timetable) return notices;
+  const on = dayOfIso(lookedOn);
+  const age = daysSince(timetable, lookedOn);
+  if (['virgin', 'queen'].includes(result) && age > LATE_FOR_MATING_DAYS)
+    notices.push({ kind: 'late-for-mating', box: box.code, daysSinceEmergence: age });
+  const daysSincePlaced = on - dayOfIso(placement.placedOn);
+  const soonest = result === 'proved' ? SEALED_BROOD_SOONEST_DAYS : result === 'laying' ? EGGS_SOONEST_DAYS : 0;
+  if (daysSincePlaced < soonest) notices.push({ kind: 'early-result', box: box.code, result, daysSincePlaced });
+  const span = timetable.handsOff.find(({ place, from, to }) => place === 'boxes' && from <= on && on <= to);
+  if (span && result !== 'not-looked')
+    notices.push({ kind: 'look-during-hands-off', box: box.code, until: isoOfDay(span.to) });
+  return notices;
+}

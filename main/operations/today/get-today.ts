@@ -1,0 +1,122 @@
+import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
+import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import { addDays, type Day, isoOfDay } from '../../../shared/kernel/day.ts';
+import type { DatedStep } from '../../../shared/model/step.ts';
+import { isLateWorthNaming, stepState } from '../../engine/calendar/step-state.ts';
+import { sumMaterials } from '../../engine/calendar/sum-work.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
+import type { Desk } from '../operation.ts';
+import { placeOf } from './job-places.ts';
+import { freeDaysNear, hiveOfJob } from './shut-hives.ts';
+
+const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'];
+
+/** What to do today, what is late or may be done early, what must be left alone, and what comes tomorrow. */
+export function getToday({ workbook: { tables }, today }: Desk): TodayView {
+  const running = runningBatches(tables, today);
+  const jobs = running.flatMap((one) => jobsOf(tables, running, one, today));
+  const tomorrow = addDays(today, 1);
+  const due = jobs.filter(({ state }) => state === 'due');
+  return {
+    today: isoOfDay(today),
+    due: inWalkingOrder(due),
+    late: inWalkingOrder(jobs.filter(({ state }) => state === 'late')),
+    early: inWalkingOrder(jobs.filter(({ state }) => state === 'can-be-done')),
+    tomorrow: inWalkingOrder(jobs.filter(({ job }) => job.expected === isoOfDay(tomorrow))),
+    leaveAlone: leaveAlone(tables, running, today),
+    bring: sumMaterials(due.map(({ job }) => job)),
+    minutesToday: due.reduce((sum, { job }) => sum + (job.minutes ?? 0), 0),
+    anyBatch: tables.batches.all().length > 0,
+  };
+}
+
+interface StatedJob {
+  readonly job: Job;
+  readonly state: ReturnType<typeof stepState>;
+}
+
+function jobsOf(
+  tables: Tables,
+  running: readonly RunningBatch[],
+  { batch, timetable }: RunningBatch,
+  today: Day,
+): readonly StatedJob[] {
+  const open = timetable.steps.filter((step) => step.kind === 'job' && step.doneOn === null);
+  return open.flatMap((step) => {
+    const state = stepState(step, today);
+    if (state === 'late' && !isLateWorthNaming(step, today)) return [];
+    const place = placeOf(tables, batch, step);
+    if (place === null) return [];
+    const colonyId = hiveOfJob(batch, step);
+    const clash = clashOf(running, batch.id, colonyId, step, today);
+    return [{ state, job: { ...jobOf(step), ...place, batchId: batch.id, batch: batch.code, clash } }];
+  });
+}
+
+function jobOf(step: DatedStep): Omit<Job, 'batchId' | 'batch' | 'where' | 'yard' | 'clash'> {
+  return {
+    step: step.step,
+    earliest: isoOfDay(step.earliest),
+    expected: isoOfDay(step.expected),
+    latest: isoOfDay(step.latest),
+    daysAfterLarvae: step.daysAfterLarvae,
+    timeOfDay: step.timeOfDay,
+    hardness: step.hardness,
+    minutes: step.minutes,
+    materials: step.materials,
+    opens: opensWith(step),
+  };
+}
+
+function opensWith({ step }: DatedStep): Job['opens'] {
+  if (step === 'give-larvae' || step === 'count-taken' || step === 'count-sealed') return 'counts';
+  if (step === 'place-cells') return 'place-cells';
+  return LOOK_STEPS.includes(step) ? 'looks' : 'mark';
+}
+
+/** The job's hive is hands off today because of another batch: the two nearest days inside its window that are free. */
+function clashOf(
+  running: readonly RunningBatch[],
+  batchId: string,
+  colonyId: string | null,
+  step: DatedStep,
+  today: Day,
+): Job['clash'] {
+  if (colonyId === null) return null;
+  const day = step.expected > today ? step.expected : today;
+  const other = handsOffOn(running, day).find((one) => one.colonyId === colonyId && one.batch.id !== batchId);
+  if (!other) return null;
+  return { batch: other.batch.code, alternatives: freeDaysNear(running, colonyId, batchId, day).map(isoOfDay) };
+}
+
+const inWalkingOrder = (jobs: readonly StatedJob[]): readonly Job[] =>
+  jobs
+    .map(({ job }) => job)
+    .toSorted((a, b) => (a.yard ?? '').localeCompare(b.yard ?? '') || whereText(a).localeCompare(whereText(b), 'en', { numeric: true }));
+
+const whereText = ({ where }: Job): string =>
+  where.kind === 'hive' ? where.code : where.kind === 'boxes' ? (where.codes[0] ?? '') : '';
+
+/** Mating boxes must not be opened in the hours in which queens fly [Büchler et al. 2013, sec. 2.2.2: 11 to 16 h]. */
+const FLIGHT_HOURS = { from: 11, to: 16 };
+
+function leaveAlone(tables: Tables, running: readonly RunningBatch[], today: Day): readonly LeaveAlone[] {
+  return handsOffOn(running, today).flatMap(({ batch, span, colonyId }): readonly LeaveAlone[] => {
+    const rest = { step: span.step, batch: batch.code, until: isoOfDay(span.to) };
+    if (colonyId !== null) {
+      const colony = tables.colonies.get(colonyId);
+      const yard = colony?.yardId ? (tables.yards.get(colony.yardId)?.name ?? null) : null;
+      return colony ? [{ what: colony.code, yard, hours: null, ...rest }] : [];
+    }
+    const boxes = tables.placements
+      .where({ batchId: batch.id, endedOn: null })
+      .flatMap((placement) => tables.boxes.get(placement.boxId) ?? []);
+    return [...Map.groupBy(boxes, (box) => box.yardId)].map(([yardId, ofYard]) => ({
+      what: shortCodes(ofYard.map((box) => box.code)),
+      yard: yardId === null ? null : (tables.yards.get(yardId)?.name ?? null),
+      hours: FLIGHT_HOURS,
+      ...rest,
+    }));
+  });
+}

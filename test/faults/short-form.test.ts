@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import type { FaultReport } from './fault-report.ts';
+import { faults as fullDrive } from './full.fault.ts';
+import { faults as kill } from './kill.fault.ts';
+import { faults as phases } from './phases.fault.ts';
+import { faults as twoProcesses } from './two-processes.fault.ts';
+
+/** The long form is `npm run faults`. */
+const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) => Promise<readonly FaultReport[]>>> = {
+  'a full drive': fullDrive,
+  'kill -9 in mid-save': kill,
+  'kill -9 while a workbook is begun, brought up to date, or closed': phases,
+  'two processes at one workbook': twoProcesses,
+};
+
+for (const [what, faults] of Object.entries(HARNESSES)) {
+  test(`${what} loses nothing (short form)`, { timeout: 240_000 }, async (context) => {
+    const reports = await faults({ short: true });
+    expect(reports.length).toBeGreaterThan(0);
+    expect(reports.filter(({ outcome }) => outcome === 'failed')).toEqual([]);
+    const skipped = reports.find(({ outcome }) => outcome === 'skipped');
+    if (skipped !== undefined) context.skip(skipped.figures.join('; '));
+  });
+}
