@@ -3,7 +3,7 @@ import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import { buildDemo, DEMO_DAY } from '../demo/build-demo.ts';
-import type { DemoPlan, Lifecycle } from '../operations/workbook/lifecycle.ts';
+import type { Lifecycle } from '../operations/workbook/lifecycle.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
 import type { Clock, Ids } from '../ports/ports.ts';
 import { startKeeper } from '../workbook/keeper.ts';
@@ -45,7 +45,7 @@ export function createCore({ clock, ids, places, report = () => {} }: CoreSettin
     now: () => clock.now(),
     report,
   });
-  const lifecycle: Lifecycle = { keeper, clock, ids, version: PROGRAM_VERSION, demo: DEMO };
+  const lifecycle: Lifecycle = { keeper, clock, ids, version: PROGRAM_VERSION, demo: { day: DEMO_DAY, build: buildDemo } };
   return {
     call: (request) => dispatch(lifecycle, request, report),
     openFile: (file) => Promise.resolve(openWorkbook(lifecycle, { file })),
@@ -55,5 +55,3 @@ export function createCore({ clock, ids, places, report = () => {} }: CoreSettin
     },
   };
 }
-
-const DEMO: DemoPlan = { day: DEMO_DAY, build: buildDemo };

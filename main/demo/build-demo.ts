@@ -8,9 +8,10 @@ import { saveHive } from '../operations/hives/save-hive.ts';
 import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
 import type { Desk } from '../operations/operation.ts';
+import { saveQueen } from '../operations/queens/save-queen.ts';
 import { Chance } from './chance.ts';
 import { tellBatch } from './tell-batch.ts';
-import { BOXES, HELD_DAY, HIVES, PAST_BATCHES, RUNNING_BATCHES, SEED, YARDS } from './story.ts';
+import { BOXES, HELD_DAY, HIVES, PAST_BATCHES, QUEENS_WENT, RUNNING_BATCHES, SEED, YARDS } from './story.ts';
 
 /** The day the demo is held at: a Thursday in May with jobs of every kind. */
 export const DEMO_DAY = dayOfIso(HELD_DAY);
@@ -27,6 +28,7 @@ export function buildDemo(desk: Desk): void {
     need(addBoxes(desk, { ids, codes, row, boxType, yardId: yardId(boxes.yard) }));
   }
   for (const story of PAST_BATCHES) tellBatch(onDay(desk, lastDayOf(story.larvaeOn)), chance, story, 'to-the-end');
+  settleQueens(desk);
   for (const story of RUNNING_BATCHES) tellBatch(onDay(desk, HELD_DAY), chance, story, HELD_DAY);
   addLooks(desk);
 }
@@ -58,8 +60,8 @@ function addHive(desk: Desk, { code, name, line, yard, place, roles }: (typeof H
 
 const LOOKS = [
   { hive: 'H02', on: '2026-04-25', strength: 4, food: 4, note: 'Eight combs of brood, made queenless tomorrow.' },
-  { hive: 'H04', on: '2026-05-09', strength: 5, food: 3, note: 'Very strong. Fed two litres.' },
-  { hive: 'H09', on: '2026-05-18', strength: 4, food: 4, note: 'Good pollen. Ready for larvae on Wednesday.' },
+  { hive: 'H04', on: '2026-05-18', strength: 5, food: 3, note: 'Very strong. Fed two litres.' },
+  { hive: 'H09', on: '2026-05-10', strength: 4, food: 4, note: 'Good pollen. Ready for larvae tomorrow.' },
   { hive: 'H12', on: '2026-05-12', strength: 2, food: 3, note: 'Slow again; not a builder before June.' },
   { hive: 'H03', on: '2026-04-24', strength: 4, food: 4, note: 'Calm as ever. Comb for the edge put in.' },
   { hive: 'H18', on: '2026-04-20', strength: 4, food: 4, note: 'Two drone combs sealed.' },
@@ -68,4 +70,12 @@ const LOOKS = [
 function addLooks(desk: Desk): void {
   for (const { hive, on, ...look } of LOOKS)
     need(recordHiveLook(desk, { id: desk.ids.next(), colonyId: hiveId(hive), lookedOn: on, ...look }));
+}
+
+/** The queens of past seasons have all left their boxes. */
+function settleQueens(desk: Desk): void {
+  desk.workbook.tables.queens.all().forEach((queen, index) => {
+    const went = QUEENS_WENT[index % QUEENS_WENT.length];
+    if (went) need(saveQueen(desk, { ...queen, ...went, boxId: null }));
+  });
 }

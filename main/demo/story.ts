@@ -40,6 +40,8 @@ export interface BatchStory {
   readonly note: string | null;
   readonly lesson: string | null;
   readonly practice?: boolean;
+  /** The check for the builder's own cells was forgotten. */
+  readonly forgotCheck?: boolean;
 }
 
 const grafting = (story: Omit<BatchStory, 'method' | 'comb'>): BatchStory => ({
@@ -70,9 +72,23 @@ export const PAST_BATCHES: readonly BatchStory[] = [
   grafting({ larvaeOn: '2025-07-08', breeder: 'H03', builder: 'H12', cells: 16, boxes: 'M01-M06', take: 0.6, mating: 0.6, note: 'Wasps at the mill.', lesson: 'Narrow the doors by the first of July.' }),
 ];
 
-/** This season: one set waiting for its first look on the held day, one in the builder, one just begun. */
+/**
+ * This season on the held day: boxes waiting for their first look, boxes whose queens fly, ripe cells to place, a builder
+ * that must be left alone, and a set to count.
+ */
 export const RUNNING_BATCHES: readonly BatchStory[] = [
   cutComb({ larvaeOn: '2026-04-27', breeder: 'H03', builder: 'H02', cells: 12, boxes: 'K01-K09', take: 0.85, mating: 0.75, note: 'Warm week; the first set of the year.', lesson: null }),
-  grafting({ larvaeOn: '2026-05-11', breeder: 'H07', builder: 'H04', cells: 20, boxes: 'K10-K16', take: 0.8, mating: 0.75, note: null, lesson: null }),
-  grafting({ larvaeOn: '2026-05-20', breeder: 'H15', builder: 'H09', cells: 20, boxes: '', take: 0.8, mating: 0.75, note: null, lesson: null }),
+  grafting({ larvaeOn: '2026-05-04', breeder: 'H03', builder: 'H04', cells: 16, boxes: 'K10-K14', take: 0.8, mating: 0.75, note: null, lesson: null }),
+  grafting({ larvaeOn: '2026-05-11', breeder: 'H07', builder: 'H09', cells: 20, boxes: '', take: 0.75, mating: 0.75, note: null, lesson: null, forgotCheck: true }),
+  cutComb({ larvaeOn: '2026-05-14', breeder: 'H15', builder: 'H02', cells: 12, boxes: '', take: 0.8, mating: 0.75, note: null, lesson: null }),
+  grafting({ larvaeOn: '2026-05-20', breeder: 'H15', builder: 'H04', cells: 20, boxes: '', take: 0.8, mating: 0.75, note: null, lesson: null }),
 ];
+
+/** Where the queens of past seasons went. */
+export const QUEENS_WENT = [
+  { place: 'in-hive', goneTo: null, note: 'Requeened one of our own.' },
+  { place: 'given', goneTo: 'Club apiary', note: null },
+  { place: 'sold', goneTo: 'A neighbour up the valley', note: null },
+  { place: 'in-hive', goneTo: null, note: 'Wintered on five combs.' },
+  { place: 'dead', goneTo: null, note: 'Superseded in her first summer.' },
+] as const;

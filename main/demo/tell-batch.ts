@@ -33,6 +33,7 @@ export function tellBatch(desk: Desk, chance: Chance, story: BatchStory, until: 
   if (!given || !taken || !sealed) throw new Error('a batch without days to count on');
   const counted = { given: before(given), taken: before(taken), sealed: before(sealed) };
   countBars(desk, chance, batchId, story, { given, taken, sealed }, counted);
+  if (!story.forgotCheck) markSteps(desk, batchId, ['check-own-cells'], before);
   const placing = dayOf('place-cells');
   if (placing && before(placing) && story.boxes !== '') {
     markBetween(desk, batchId, before);
@@ -81,7 +82,7 @@ function markRunUp(desk: Desk, batchId: string, before: (day: string) => boolean
 }
 
 function markBetween(desk: Desk, batchId: string, before: (day: string) => boolean): void {
-  markSteps(desk, batchId, ['check-own-cells', 'stock-boxes', 'set-out'], before);
+  markSteps(desk, batchId, ['stock-boxes', 'set-out'], before);
 }
 
 function markSteps(desk: Desk, batchId: string, steps: readonly Step[], before: (day: string) => boolean): void {

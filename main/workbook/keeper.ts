@@ -9,6 +9,7 @@ import { workbookMemory } from './known-workbooks.ts';
 import type { Migration } from './migrations.ts';
 import { type OpenSetting, openWorkbookFile } from './open-workbook.ts';
 import { removeUnfinishedCopies } from './safety-copy.ts';
+import { notSavedReason } from './save-trouble.ts';
 import type { Keeper, Workbook } from './workbook.ts';
 
 export interface KeeperSetting {
@@ -50,8 +51,8 @@ export function startKeeper({ documents, programData, migrations, now, report }:
       };
     },
     begin(name, folder) {
-      if (folder === null) makeFolder(documents);
       const file = join(folder ?? documents, fileNameOf(name));
+      if (folder === null) makeFolderIfPossible(documents);
       return changeTo(createWorkbookFile({ file, name, kind: 'real' }, setting));
     },
     open(file) {
@@ -80,6 +81,15 @@ export function startKeeper({ documents, programData, migrations, now, report }:
     report(error);
   }
   return keeper;
+}
+
+/** The folder we offer ourselves may be missing on a new account; if it cannot be made, beginning says so. */
+function makeFolderIfPossible(folder: string): void {
+  try {
+    makeFolder(folder);
+  } catch (error) {
+    if (notSavedReason(error) === null) throw error;
+  }
 }
 
 /** By the names of the files, without opening either. */

@@ -1,5 +1,4 @@
 import type { BoxType } from '../model/method.ts';
-import type { Step } from '../model/step.ts';
 import { BOX_CLOSING, CELL_TIMETABLE, CUSTOM, NUCLEUS_PRACTICE } from './sources.ts';
 import type { StepRow } from './step-row.ts';
 
@@ -59,6 +58,3 @@ export const BOX_STEPS: Readonly<Record<BoxType | 'unknown', readonly StepRow[]>
     setOut({ days: [1, 3, 3], source: BOX_CLOSING, hardness: 'should' }),
   ],
 };
-
-/** Steps that a kind of box decides. */
-export const BOX_STEP_NAMES: readonly Step[] = ['stock-boxes', 'set-out'];

@@ -1,5 +1,13 @@
+import type { DayWeather } from '../model/weather.ts';
 import type { Fact } from './fact.ts';
-import { BEEBOOK_MATING_BOXES, BEEBOOK_MATING_PLACE, CUSTOM, FLIGHT_PRACTICE, MATING_FLIGHTS } from './sources.ts';
+import {
+  BEEBOOK_MATING_BOXES,
+  BEEBOOK_MATING_PLACE,
+  CUSTOM,
+  FLIGHT_PRACTICE,
+  GIVE_UP,
+  MATING_FLIGHTS,
+} from './sources.ts';
 
 /** Weather and days of mating flights. */
 export const FLIGHT_LIMITS = {
@@ -16,17 +24,10 @@ export const MATING_DAYS = {
   flightsFrom: { value: 5, unit: 'days', range: [5, 6], source: MATING_FLIGHTS, confidence: 'high' },
   flightsTo: { value: 14, unit: 'days', range: [10, 21], source: MATING_FLIGHTS, confidence: 'high' },
   lateWarning: { value: 21, unit: 'days', range: null, source: BEEBOOK_MATING_BOXES, confidence: 'high' },
+  giveUp: { value: 28, unit: 'days', range: [28, 35], source: GIVE_UP, confidence: 'medium' },
   /** No weather puts the late warning off beyond this. */
   warningNeverAfter: { value: 30, unit: 'days', range: null, source: CUSTOM, confidence: 'low' },
 } as const satisfies Record<string, Fact>;
-
-/** One day's weather as typed or read from a table; null = not known. */
-export interface DayWeather {
-  readonly maxCelsius: number | null;
-  readonly windKmh: number | null;
-  /** True when the sun shone for an hour or two at flying time. */
-  readonly sun: boolean | null;
-}
 
 export const FLIGHT_RATINGS = ['good', 'possible', 'poor', 'unknown'] as const;
 export type FlightRating = (typeof FLIGHT_RATINGS)[number];

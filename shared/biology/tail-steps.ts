@@ -58,7 +58,7 @@ export const QUIET_STEP: StepRow = {
   confidence: 'low',
 };
 
-/** Its latest day is not read from here: it is the last whole day before the earliest emergence less 12 hours. */
+/** Its days are not read from here: they end 12 hours before the earliest emergence, as the plausible larvae have it. */
 export const PLACE_STEP: StepRow = {
   step: 'place-cells',
   kind: 'job',

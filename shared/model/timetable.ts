@@ -1,6 +1,7 @@
 import type { Day } from '../kernel/day.ts';
 import type { BoxType, BuilderType, Comb, Method } from './method.ts';
 import type { DatedStep, HandsOffSpan, ObservationKind, Step } from './step.ts';
+import type { LoggedWeather } from './weather.ts';
 
 /** Hours, youngest or least first: [12, 24]. */
 export type HourRange = readonly [number, number];
@@ -44,6 +45,8 @@ export interface CalendarInput {
   readonly moved: readonly { readonly step: Step; readonly to: Day; readonly reason: string }[];
   /** What the person's copy of the method changes. */
   readonly changes?: readonly StepChange[];
+  /** Weather at the boxes; days on which no queen could fly put the late warning off. */
+  readonly weather?: readonly LoggedWeather[];
 }
 
 export interface EmergenceWindow {
@@ -74,7 +77,7 @@ export interface Timetable {
   readonly steps: readonly DatedStep[];
   readonly handsOff: readonly HandsOffSpan[];
   readonly emergence: EmergenceWindow;
-  /** Last whole day on which moving cells is safe: earliest plausible emergence less 12 hours. */
+  /** Last day by whose noon moving cells is safe: earliest plausible emergence less 12 hours. */
   readonly placeDeadline: Day;
   /** The fact that decides the forecast now. */
   readonly reckonedFrom: CalendarFact;

@@ -73,8 +73,8 @@ interface Expanded {
   readonly dayZero: number;
 }
 
-const isPlain = ({ seen, done, moved, changes }: CalendarInput): boolean =>
-  seen.length === 0 && done.length === 0 && moved.length === 0 && (changes === undefined || changes.length === 0);
+const isPlain = ({ seen, done, moved, changes, weather }: CalendarInput): boolean =>
+  [seen, done, moved, changes ?? [], weather ?? []].every((facts) => facts.length === 0);
 
 function expand(input: CalendarInput): Expanded {
   if (checkInput(input) !== null) return NO_STEPS;

@@ -1,14 +1,6 @@
-import {
-  type DayWeather,
-  type FlightRating,
-  MATING_DAYS,
-  rateFlightDay,
-} from '../../../shared/biology/flight-weather.ts';
+import { type FlightRating, MATING_DAYS, rateFlightDay } from '../../../shared/biology/flight-weather.ts';
 import { addDays, type Day, earlierOf } from '../../../shared/kernel/day.ts';
-
-export interface LoggedWeather extends DayWeather {
-  readonly on: Day;
-}
+import type { LoggedWeather } from '../../../shared/model/weather.ts';
 
 export interface RatedDay {
   readonly on: Day;
@@ -26,17 +18,25 @@ export function flightRecord(log: readonly LoggedWeather[], from: Day, to: Day):
   return days;
 }
 
-export interface LateWarning {
-  readonly on: Day;
-  /** Poor days between day 5 and day 21 after emergence, which put the warning off. */
+export interface LateDays {
+  readonly warningOn: Day;
+  readonly giveUpOn: Day;
+  /** Poor days between day 5 and day 21 after emergence, which put both off. */
   readonly unflyableDays: number;
 }
 
-/** The late warning of queens emerged on a day: 21 days after, put off by unflyable days, never past 30 days. */
-export function lateWarning(emergedOn: Day, log: readonly LoggedWeather[]): LateWarning {
-  const usual = addDays(emergedOn, MATING_DAYS.lateWarning.value);
-  const days = flightRecord(log, addDays(emergedOn, MATING_DAYS.flightsFrom.value), usual);
-  const unflyableDays = days.filter((day) => day.rating === 'poor').length;
-  const never = addDays(emergedOn, MATING_DAYS.warningNeverAfter.value);
-  return { on: earlierOf(addDays(usual, unflyableDays), never), unflyableDays };
+/**
+ * When queens emerged on a day are late, and when to give up on them: 21 and 28 days after, both put off by the days on
+ * which no queen could fly, never past 30 and 35 days.
+ */
+export function lateDays(emergedOn: Day, log: readonly LoggedWeather[]): LateDays {
+  const after = (days: number): Day => addDays(emergedOn, days);
+  const { flightsFrom, lateWarning, warningNeverAfter, giveUp } = MATING_DAYS;
+  const waiting = flightRecord(log, after(flightsFrom.value), after(lateWarning.value));
+  const unflyableDays = waiting.filter((day) => day.rating === 'poor').length;
+  return {
+    warningOn: earlierOf(after(lateWarning.value + unflyableDays), after(warningNeverAfter.value)),
+    giveUpOn: earlierOf(after(giveUp.value + unflyableDays), after(giveUp.range[1])),
+    unflyableDays,
+  };
 }

@@ -33,7 +33,7 @@ export interface KnownDays {
 /** Puts every row of a plan on its days from day 0. */
 export function layOut(plan: Plan, emergence: EmergenceDays, known: KnownDays): LaidOut {
   const emerged = known.emerged ?? emergence.expected;
-  const placing = placingWindow(plan, emergence, emerged);
+  const placing = placingWindow(plan, emergence);
   const placed = known.placed ?? placing.expected;
   const rows = plan.rows.map((row): LaidOutRow => {
     if (row.step === 'emergence') return { row, ...emergenceWindowOf(plan, emergence) };
@@ -81,17 +81,18 @@ function emergenceWindowOf(plan: Plan, emergence: EmergenceDays): DayWindow {
 }
 
 /**
- * Ripe cells move two days before the expected emergence, never after the deadline, and not more than a day before it.
- * A copied method may ask for earlier days, but no copy moves the deadline.
+ * Ripe cells move on the last safe day, two days before the expected emergence of larvae of 24 hours; the day before
+ * will do. A copied method may ask for earlier days, but no copy moves the deadline.
  */
-function placingWindow(plan: Plan, { placeDeadline }: EmergenceDays, emerged: number): DayWindow {
+function placingWindow(plan: Plan, { placeDeadline }: EmergenceDays): DayWindow {
   const change = plan.changes.get('place-cells');
-  const [earliest, expected] = change
-    ? [Math.floor(change.earliestDay), Math.floor(change.expectedDay)]
-    : [placeDeadline - 1, emerged - 2];
-  const latest = Math.min(placeDeadline, change ? Math.floor(change.latestDay) : placeDeadline);
-  const inside = Math.max(Math.min(earliest, latest), Math.min(expected, latest));
-  return { earliest: Math.min(earliest, latest), expected: inside, latest };
+  if (!change) return { earliest: placeDeadline - 1, expected: placeDeadline, latest: placeDeadline };
+  const notAfterDeadline = (day: number): number => Math.min(Math.floor(day), placeDeadline);
+  return {
+    earliest: notAfterDeadline(change.earliestDay),
+    expected: notAfterDeadline(change.expectedDay),
+    latest: notAfterDeadline(change.latestDay),
+  };
 }
 
 /** The quiet days end before cells may be moved, also where old larvae ripen early. */

@@ -1,4 +1,4 @@
-import { DEVELOPMENT, EMERGENCY_LARVAE } from '../../../shared/biology/development.ts';
+import { DEVELOPMENT, EMERGENCY_LARVAE, MOST_LARVA_HOURS } from '../../../shared/biology/development.ts';
 import type { MethodTable } from '../../../shared/biology/method-steps.ts';
 import { unreachable } from '../../../shared/kernel/unreachable.ts';
 import type { HourRange } from '../../../shared/model/timetable.ts';
@@ -17,6 +17,12 @@ export interface LayingInterval {
 
 /** Day 0 of cells the bees began themselves is put 4 days before sealing, as for a larva of 24 hours. */
 export const SEALED_ON_DAY = 4;
+
+/**
+ * All that could be given to a builder and become a queen, where nobody noted the age: from an egg laid this very hour
+ * to the oldest larva that can still change.
+ */
+export const ANY_BROOD = { oldest: -(DEVELOPMENT.queen.hatches.value + MOST_LARVA_HOURS), youngest: 0 } as const;
 
 /** What is known of the laying before anything was seen. `larvaHours` = hours since hatching, youngest and oldest. */
 export function usualLaying(table: MethodTable, larvaHours: HourRange | null): LayingInterval {

@@ -1,7 +1,7 @@
 import { addDays, type Day } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { DatedStep, HandsOffSpan, Step } from '../../../shared/model/step.ts';
-import type { CalendarFact, CalendarInput, CalendarRefusal, Timetable } from '../../../shared/model/timetable.ts';
+import type { CalendarInput, CalendarRefusal, Timetable } from '../../../shared/model/timetable.ts';
 import { checkInput } from './check-input.ts';
 import { checkSeen } from './check-seen.ts';
 import { compilePlan, type Plan, withChanges } from './compile-plan.ts';
@@ -9,9 +9,10 @@ import { dateSteps } from './date-steps.ts';
 import { type DayZero, findDayZero } from './day-zero.ts';
 import { type EmergenceDays, emergenceDays } from './emergence-hours.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
-import { usualLaying } from './laying-interval.ts';
-import { type NarrowedLaying, narrowLaying } from './narrow-laying.ts';
+import { ANY_BROOD, type LayingInterval, usualLaying } from './laying-interval.ts';
+import { type LayingBase, type NarrowedLaying, narrowLaying } from './narrow-laying.ts';
 import { usualLayOut } from './usual-lay-out.ts';
+import { waitForWeather } from './wait-for-weather.ts';
 
 /**
  * The whole timetable of one batch: every step with earliest, expected and latest civil day, what must be left alone,
@@ -29,7 +30,7 @@ export function planTimetable(input: CalendarInput): Result<Timetable, CalendarR
   const zero = findDayZero(plan, input, usualDays);
   const early = checkSeen(input, zero.day, usual);
   if (early) return refuse(early);
-  const narrowed = narrowLaying(usual, baseFact(input, zero), input.seen, zero.day);
+  const narrowed = narrowLaying(usual, layingBase(input, plan, usual, zero), input.seen, zero.day);
   return ok(assemble(input, plan, usualDays, zero, narrowed));
 }
 
@@ -43,7 +44,7 @@ function assemble(
   const known = { placed: knownDay(input, 'place-cells', zero.day), emerged: knownDay(input, 'emergence', zero.day) };
   const plain = input.seen.length === 0 && known.placed === null && known.emerged === null;
   const laidOut = plain ? usualDays : layOut(plan, emergenceSeen(input, narrowed), known);
-  const steps = dateSteps(laidOut, input, zero.day);
+  const steps = waitForWeather(dateSteps(laidOut, input, zero.day), input.weather ?? []);
   const emergence = steps.find((one) => one.step === 'emergence');
   if (!emergence) throw new Error(`${input.method} has no emergence`);
   return {
@@ -59,12 +60,12 @@ function assemble(
 }
 
 /**
- * A queen seen out caps the expected day. While facts exclude each other the window is the narrowest there is: a
- * guess between two stories must not look like knowledge of a wide span.
+ * A queen seen out caps the expected day. Where only one reading is left the window is the narrowest there is: a guess
+ * must not look like knowledge of a wide span.
  */
-function emergenceSeen(input: CalendarInput, { laying, contradictions, emergedBy }: NarrowedLaying): EmergenceDays {
+function emergenceSeen(input: CalendarInput, { laying, isSingleReading, emergedBy }: NarrowedLaying): EmergenceDays {
   const days = emergenceDays(laying, input.sealedStageCelsius);
-  if (contradictions.length > 0) return { ...days, expected: days.earliest + 1, latest: days.earliest + 1 };
+  if (isSingleReading) return { ...days, expected: days.earliest + 1, latest: days.earliest + 1 };
   if (emergedBy === null) return days;
   const seenOut = Math.floor((emergedBy + 12) / 24);
   return { ...days, expected: Math.max(days.earliest, Math.min(days.expected, seenOut)) };
@@ -76,8 +77,10 @@ function knownDay({ done, moved }: CalendarInput, step: Step, dayZero: Day): num
   return on === undefined ? null : on - dayZero;
 }
 
-function baseFact(input: CalendarInput, zero: DayZero): CalendarFact {
-  return input.larvaAgeHours ? { kind: 'larva-age', hours: input.larvaAgeHours, on: zero.day } : zero.reckonedFrom;
+function layingBase(input: CalendarInput, plan: Plan, usual: LayingInterval, zero: DayZero): LayingBase {
+  const hours = input.larvaAgeHours;
+  if (hours) return { fact: { kind: 'larva-age', hours, on: zero.day }, allows: usual };
+  return { fact: zero.reckonedFrom, allows: plan.table.start === 'given' ? ANY_BROOD : usual };
 }
 
 function handsOffSpans(steps: readonly DatedStep[]): readonly HandsOffSpan[] {

@@ -23,21 +23,34 @@ const both = (of: number | null, successes: number | null): StageCount | null =>
   of === null || successes === null || of === 0 ? null : { of, successes };
 
 /**
- * Both ends of each stage. A stage without both counts, or into which nothing went, says nothing and is left out. The
- * whole way from given to laying is known only once every placed cell's story is known: a running batch is no loss.
+ * Both ends of each stage. A stage without both counts, or into which nothing went, says nothing and is left out.
  */
 const READERS: Readonly<Record<Stage, Reader>> = {
   take: (tally) => both(tally.given, tally.taken),
   sealing: (tally) => both(tally.enteredSealing, tally.sealed),
   emergence: (tally) => both(tally.emergenceKnown, tally.emerged),
   mating: (tally) => both(tally.matingKnown, tally.proved),
-  through: (tally) => (isStoryComplete(tally) ? both(tally.given, tally.proved) : null),
+  through: wholeWay,
 };
 
-const isStoryComplete = (tally: BatchTally): boolean =>
-  tally.placed > 0
-    ? tally.emergenceKnown === tally.placed && tally.matingKnown === tally.emerged
-    : tally.taken === 0 || tally.sealed === 0;
+/**
+ * The whole way from given to laying, known only once every placed cell's story is: a running batch is no loss. Cells
+ * removed or not put in boxes are no loss either: the stages' shares are multiplied, as a survival table does (Kaplan &
+ * Meier 1958, J. Am. Stat. Assoc. 53:457), so `successes` is what the larvae given would have come to and may be a
+ * fraction.
+ */
+function wholeWay(tally: BatchTally): StageCount | null {
+  const take = READERS.take(tally);
+  if (!take) return null;
+  if (take.successes === 0) return { of: take.of, successes: 0 };
+  const sealing = READERS.sealing(tally);
+  if (!sealing) return null;
+  if (sealing.successes === 0) return { of: take.of, successes: 0 };
+  if (tally.placed === 0 || tally.emergenceKnown < tally.placed || tally.matingKnown < tally.emerged) return null;
+  const later = [sealing, READERS.emergence(tally), READERS.mating(tally)];
+  const share = later.reduce((product, stage) => product * (stage ? stage.successes / stage.of : 0), 1);
+  return { of: take.of, successes: take.successes * share };
+}
 
 export const stageCount = (tally: BatchTally, stage: Stage): StageCount | null => READERS[stage](tally);
 

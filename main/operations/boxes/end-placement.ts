@@ -2,6 +2,9 @@ import type { z } from 'zod';
 import type { BoxesChanged, EndPlacement } from '../../../shared/contract/boxes.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import type { Placement, PlacementEnd } from '../../../shared/model/mating-box.ts';
+import type { QueenPlace } from '../../../shared/model/queen.ts';
+import type { Tables } from '../../workbook/workbook.ts';
 import { BoxReader } from '../box-lines.ts';
 import type { Desk } from '../operation.ts';
 import { keepTally } from '../tally-keeping.ts';
@@ -14,9 +17,25 @@ export function endPlacement(desk: Desk, input: z.infer<typeof EndPlacement>): R
     if (input.endedOn < placement.placedOn)
       return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
     tables.placements.update({ ...placement, endedOn: input.endedOn, endReason: input.reason });
+    moveQueen(tables, placement, input.reason);
     keepTally(tables, placement.batchId);
     const box = tables.boxes.get(placement.boxId);
     const reader = new BoxReader(tables, desk.today);
     return ok({ boxes: box ? [reader.line(box)] : [], notices: [] });
   });
+}
+
+const QUEEN_GOES: Readonly<Record<PlacementEnd, QueenPlace | null>> = {
+  caught: 'caged',
+  failed: 'lost',
+  united: 'in-hive',
+  'cell-taken-back': null,
+  other: null,
+};
+
+/** A queen with a number leaves the box with the placement; where she goes next is the person's to say. */
+function moveQueen(tables: Tables, placement: Placement, reason: PlacementEnd): void {
+  const place = QUEEN_GOES[reason];
+  const queen = tables.queens.where({ placementId: placement.id, place: 'in-box' })[0];
+  if (queen && place) tables.queens.update({ ...queen, place, boxId: null });
 }

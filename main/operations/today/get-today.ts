@@ -49,7 +49,7 @@ function jobsOf(
     const place = placeOf(tables, batch, step);
     if (place === null) return [];
     const colonyId = hiveOfJob(batch, step);
-    const clash = clashOf(running, batch.id, colonyId, step, today);
+    const clash = clashOf(running, state === 'late' ? null : batch.id, colonyId, step, today);
     return [{ state, job: { ...jobOf(step), ...place, batchId: batch.id, batch: batch.code, clash } }];
   });
 }
@@ -75,10 +75,13 @@ function opensWith({ step }: DatedStep): Job['opens'] {
   return LOOK_STEPS.includes(step) ? 'looks' : 'mark';
 }
 
-/** The job's hive is hands off today because of another batch: the two nearest days inside its window that are free. */
+/**
+ * The job's hive is hands off because of another batch, or, for a late job, because of its own: the nearest free day
+ * before and after.
+ */
 function clashOf(
   running: readonly RunningBatch[],
-  batchId: string,
+  batchId: string | null,
   colonyId: string | null,
   step: DatedStep,
   today: Day,

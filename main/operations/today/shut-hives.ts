@@ -12,11 +12,11 @@ export function hiveOfJob(batch: Batch, step: Pick<DatedStep, 'place'>): string 
 /** How far to each side a free day is looked for. */
 const SEARCH_DAYS = 14;
 
-/** The free day before and the free day after on which no other batch shuts the hive. */
+/** The free day before and the free day after on which no batch but the named one shuts the hive. */
 export function freeDaysNear(
   running: readonly RunningBatch[],
   colonyId: string,
-  batchId: string,
+  batchId: string | null,
   day: Day,
 ): readonly Day[] {
   const isShut = (on: Day) =>

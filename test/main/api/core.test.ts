@@ -63,6 +63,31 @@ describe('the door', () => {
   });
 });
 
+test('the demo opens through the door and answers every question that needs no input', {
+  timeout: 60_000,
+}, async () => {
+  const core = aCore();
+  expect(await tell(core, 'workbook.openDemo')).toMatchObject({
+    data: { ok: true, value: { open: { kind: 'demo' } } },
+  });
+  for (const path of QUESTIONS_WITHOUT_INPUT) {
+    const reply = await ask(core, path);
+    expect(reply.ok, path).toBe(true);
+    expect(JSON.parse(JSON.stringify(reply)), path).toEqual(reply);
+  }
+});
+
+const QUESTIONS_WITHOUT_INPUT = [
+  'workbook.getWorkbookState',
+  'today.getToday',
+  'batches.listBatches',
+  'batches.getBatchForm',
+  'hives.listHives',
+  'boxes.listBoxes',
+  'queens.listQueens',
+  'settings.getSettings',
+];
+
 describe('without an open workbook', () => {
   test('a change is refused as data', async () => {
     expect(await tell(aCore(), 'settings.saveSettings', { theme: 'dark' })).toEqual({

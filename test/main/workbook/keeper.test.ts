@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, unlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmdirSync, unlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { startKeeper } from '../../../main/workbook/keeper.ts';
@@ -82,6 +82,18 @@ describe('which workbook is open', () => {
     expect(first.change('still there', ({ yards }) => ok(yards.insert(aYard()))).ok).toBe(true);
   });
 
+  test('a documents folder that is missing is made, and one that cannot be made is a refusal', () => {
+    const { documents, start } = aComputer();
+    const keeper = start();
+    rmdirSync(documents);
+    writeFileSync(documents, 'a file where the folder should be');
+    expect(keeper.begin('Queens', null)).toEqual(
+      refuse({ kind: 'folder-not-found', field: 'folder', folder: documents }),
+    );
+    unlinkSync(documents);
+    expect(mustOk(keeper.begin('Queens', null)).file).toBe(join(documents, 'Queens.ripecell'));
+  });
+
   test('opening another closes the one before, and opening the same one again changes nothing', () => {
     const { start } = aComputer();
     const keeper = start();
@@ -141,6 +153,7 @@ describe('the demo', () => {
       }),
     ).toThrow('power cut');
     expect(existsSync(join(programData, 'demo', 'demo.ripecell'))).toBe(false);
+    writeFileSync(join(programData, 'demo', 'demo.ripecell.new'), 'half a file');
     expect(mustOk(keeper.openDemo('0.1.0', build('Whole'))).tables.yards.all()[0]?.name).toBe('Whole');
   });
 });

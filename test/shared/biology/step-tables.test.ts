@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { BOX_STEPS } from '../../../shared/biology/box-steps.ts';
+import { BUILDER_CAPACITY } from '../../../shared/biology/builder-capacity.ts';
 import { BUILDER_STEPS } from '../../../shared/biology/builder-steps.ts';
 import { LARVA_SIZES } from '../../../shared/biology/larva-size.ts';
+import { METHOD_FIGURES } from '../../../shared/biology/method-figures.ts';
 import { METHOD_TABLES } from '../../../shared/biology/method-steps.ts';
 import { STEPS_IN_ORDER } from '../../../shared/biology/step-order.ts';
 
@@ -48,5 +50,14 @@ describe('larva sizes', () => {
     const gaps = LARVA_SIZES.slice(1).filter((size, index) => size.hours[0] > (LARVA_SIZES[index]?.hours[1] ?? 0));
     expect(gaps).toEqual([]);
     expect(LARVA_SIZES[0].hours[0]).toBe(0);
+  });
+});
+
+describe('the usual number of cells', () => {
+  it('lies within what the sources say, and starts one builder at most', () => {
+    for (const [method, { cells }] of Object.entries(METHOD_FIGURES)) {
+      expect([method, cells.value]).toSatisfy(() => cells.value >= cells.range[0] && cells.value <= cells.range[1]);
+      expect(cells.value).toBeLessThanOrEqual(BUILDER_CAPACITY.cellsToFinish.value);
+    }
   });
 });

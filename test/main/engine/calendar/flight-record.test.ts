@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { flightRecord, lateWarning } from '../../../../main/engine/calendar/flight-record.ts';
+import { compareTimetables } from '../../../../main/engine/calendar/compare-timetables.ts';
+import { flightRecord, lateDays } from '../../../../main/engine/calendar/flight-record.ts';
 import { addDays, isoOfDay } from '../../../../shared/kernel/day.ts';
-import { day } from '../../../builders/calendar.ts';
+import { day, stepOf, timetableOf } from '../../../builders/calendar.ts';
 
 const EMERGED = day('2026-05-22');
 /** Weather `dayAfter` days after emergence. */
@@ -24,23 +25,56 @@ describe('flightRecord', () => {
   });
 });
 
-describe('lateWarning', () => {
+describe('lateDays', () => {
   // Büchler et al. 2013, section 2.2.2, for the 3 weeks; the putting off is common practice, no source: day 21, put off by unflyable days of days 5 to 21, never past day 30.
   it('comes 21 days after emergence', () => {
-    expect(lateWarning(EMERGED, [])).toEqual({ on: day('2026-06-12'), unflyableDays: 0 });
+    expect(lateDays(EMERGED, [])).toEqual({
+      warningOn: day('2026-06-12'),
+      giveUpOn: day('2026-06-19'),
+      unflyableDays: 0,
+    });
   });
 
   it('is put off by each unflyable day between day 5 and day 21', () => {
     const log = [weather(4, 10), weather(5, 10), weather(12, 10), weather(21, 10), weather(22, 10)];
-    expect(lateWarning(EMERGED, log)).toEqual({ on: day('2026-06-15'), unflyableDays: 3 });
+    expect(lateDays(EMERGED, log)).toEqual({
+      warningOn: day('2026-06-15'),
+      giveUpOn: day('2026-06-22'),
+      unflyableDays: 3,
+    });
   });
 
-  it('is never put off past 30 days', () => {
+  it('is never put off past 30 days, nor giving up past 35', () => {
     const log = Array.from({ length: 40 }, (_, dayAfter) => weather(dayAfter, 10));
-    expect(lateWarning(EMERGED, log)).toEqual({ on: day('2026-06-21'), unflyableDays: 17 });
+    expect(lateDays(EMERGED, log)).toEqual({
+      warningOn: day('2026-06-21'),
+      giveUpOn: day('2026-06-26'),
+      unflyableDays: 17,
+    });
   });
 
   it('is not put off by days that were not noted, nor by possible ones', () => {
-    expect(lateWarning(EMERGED, [weather(8, 19), weather(9, 22)]).on).toBe(day('2026-06-12'));
+    expect(lateDays(EMERGED, [weather(8, 19), weather(9, 22)]).warningOn).toBe(day('2026-06-12'));
+  });
+});
+
+describe('a timetable with weather', () => {
+  const log = [weather(6, 10), weather(7, 12)];
+
+  it('puts the late warning and giving up off, and nothing else', () => {
+    const plain = timetableOf();
+    const slip = compareTimetables(plain, timetableOf({ weather: log }));
+    expect(slip.lines.filter((line) => line.changed).map((line) => [line.step, line.movesBy])).toEqual([
+      ['late-warning', 2],
+      ['give-up', 2],
+    ]);
+    expect(slip.lines.map((line) => line.becomes?.expected)).toEqual(
+      slip.lines.map((line) => line.becomes?.expected).toSorted((a, b) => (a ?? 0) - (b ?? 0)),
+    );
+  });
+
+  it('leaves a warning that was marked done', () => {
+    const done = [{ step: 'late-warning', on: day('2026-06-12') }] as const;
+    expect(stepOf(timetableOf({ weather: log, done }), 'late-warning').expected).toBe(day('2026-06-12'));
   });
 });

@@ -6,12 +6,13 @@ import { aSighting, day, stepOf, timetableOf } from '../../../builders/calendar.
 const ZERO = day('2026-05-10');
 /** Larvae of 12 to 24 hours given at noon of day 0. */
 const USUAL = { oldest: -96, typical: -96, youngest: -84 };
-const BASE = { kind: 'larva-age', hours: [12, 24], on: ZERO } as const;
+const NOTED_AGE = { kind: 'larva-age', hours: [12, 24], on: ZERO } as const;
+const BASE = { fact: NOTED_AGE, allows: USUAL };
 const narrow = (...seen: Parameters<typeof narrowLaying>[2]) => narrowLaying(USUAL, BASE, seen, ZERO);
 
 describe('narrowLaying', () => {
   it('leaves the usual interval alone when nothing was seen', () => {
-    expect(narrow()).toEqual({ laying: USUAL, decidedBy: null, contradictions: [], emergedBy: null });
+    expect(narrow()).toMatchObject({ laying: USUAL, decidedBy: null, contradictions: [], isSingleReading: false });
   });
 
   it('cuts off laying times that an age note rules out, and names the note', () => {
@@ -36,7 +37,7 @@ describe('narrowLaying', () => {
     const note = aSighting({ id: 'note', what: 'larva-age-note', on: ZERO, hours: [48, 60] });
     const { laying, contradictions, decidedBy } = narrow(note);
     expect(contradictions).toEqual([
-      { one: BASE, other: { kind: 'seen', id: 'note', what: 'larva-age-note', on: ZERO } },
+      { one: NOTED_AGE, other: { kind: 'seen', id: 'note', what: 'larva-age-note', on: ZERO } },
     ]);
     expect(laying.oldest).toBe(-120);
     expect(laying.youngest).toBe(-120);
@@ -56,6 +57,47 @@ describe('narrowLaying', () => {
     for (const what of ['cells-torn-down', 'job-done-on-another-day', 'larvae-too-old'] as const) {
       expect(narrow(aSighting({ what })).laying).toEqual(USUAL);
     }
+  });
+});
+
+describe('an age that nobody noted', () => {
+  it('gives way to younger brood when cells are still open after six days', () => {
+    const open = aSighting({ what: 'cells-open', on: day('2026-05-16') });
+    const noted = timetableOf({ seen: [open] });
+    expect(noted.contradictions).toHaveLength(1);
+    const assumed = timetableOf({ larvaAgeHours: null, seen: [open] });
+    expect(assumed.contradictions).toEqual([]);
+    expect(assumed.reckonedFrom).toMatchObject({ kind: 'seen', what: 'cells-open' });
+    // Sealed 8.5 days after laying at the latest, so laid 60 hours before day 0: a day and more later than usual.
+    expect(assumed.emergence).toEqual({
+      earliest: day('2026-05-23'),
+      expected: day('2026-05-24'),
+      latest: day('2026-05-24'),
+    });
+  });
+
+  it('gives way to older brood when cells are sealed on day 2', () => {
+    const sealed = aSighting({ what: 'cells-sealed', on: day('2026-05-12') });
+    const assumed = timetableOf({ larvaAgeHours: null, seen: [sealed] });
+    expect(assumed.contradictions).toEqual([]);
+    expect(assumed.emergence.earliest).toBeLessThan(timetableOf().emergence.earliest);
+  });
+
+  it('gives way no further than brood that could have been given', () => {
+    const proved = aSighting({ what: 'sealed-brood', on: day('2026-05-20') });
+    const [contradiction] = timetableOf({ larvaAgeHours: null, seen: [proved] }).contradictions;
+    expect(contradiction).toMatchObject({
+      one: { kind: 'step', step: 'give-larvae' },
+      other: { what: 'sealed-brood' },
+    });
+  });
+
+  it('does not reconcile two sightings that exclude each other', () => {
+    const seen = [
+      aSighting({ id: 'open', what: 'cells-open', on: day('2026-05-18') }),
+      aSighting({ id: 'brown', what: 'cells-browned', on: day('2026-05-17') }),
+    ];
+    expect(timetableOf({ larvaAgeHours: null, seen }).contradictions).toHaveLength(1);
   });
 });
 

@@ -1,0 +1,55 @@
+import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
+import type { Result } from '../../shared/kernel/result.ts';
+
+/** Asks a question and keeps its answer fresh; every change makes all answers be asked again. */
+export function useAnswer<Answer>(key: readonly unknown[], question: () => Promise<Answer>, enabled = true) {
+  return useQuery({ queryKey: key, queryFn: question, enabled, placeholderData: keepPreviousData });
+}
+
+/** What a form needs to say about its last change. */
+export interface ChangeState {
+  readonly refusal: Refusal | null;
+  readonly notices: readonly Notice[];
+  /** The core could not be reached at all; what was typed is kept. */
+  readonly notReached: boolean;
+  readonly done: boolean;
+  readonly busy: boolean;
+}
+
+/**
+ * A change of the workbook. `run` answers the value, or null when it was refused or not reached; the reason then stands
+ * in `state`. Nothing typed is touched.
+ */
+export function useChange<Input, Value>(change: (input: Input) => Promise<Result<Value, Refusal>>) {
+  const queries = useQueryClient();
+  const [state, setState] = useState<Omit<ChangeState, 'busy'>>(NOTHING_YET);
+  const mutation = useMutation({ mutationFn: change });
+  const run = async (input: Input): Promise<Value | null> => {
+    setState(NOTHING_YET);
+    try {
+      const result = await mutation.mutateAsync(input);
+      if (!result.ok) {
+        setState({ ...NOTHING_YET, refusal: result.refusal });
+        return null;
+      }
+      setState({ ...NOTHING_YET, notices: noticesOf(result.value), done: true });
+      await queries.invalidateQueries();
+      return result.value;
+    } catch {
+      setState({ ...NOTHING_YET, notReached: true });
+      return null;
+    }
+  };
+  return { run, clear: () => setState(NOTHING_YET), state: { ...state, busy: mutation.isPending } satisfies ChangeState };
+}
+
+const NOTHING_YET: Omit<ChangeState, 'busy'> = { refusal: null, notices: [], notReached: false, done: false };
+
+function noticesOf(value: unknown): readonly Notice[] {
+  if (typeof value !== 'object' || value === null || !('notices' in value)) return [];
+  return Array.isArray(value.notices) ? value.notices : [];
+}
+
+export const newId = (): string => crypto.randomUUID();

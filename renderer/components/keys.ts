@@ -1,0 +1,29 @@
+import type { Command } from '../../shared/contract/shell.ts';
+
+/** The keys of the commands, the same as in the window's menu; used by the page where there is no native menu. */
+const COMMAND_BY_KEY: Readonly<Record<string, Command>> = {
+  'ctrl+n': 'new-batch',
+  'ctrl+o': 'open-workbook',
+  'ctrl+1': 'go-today',
+  'ctrl+2': 'go-batches',
+  'ctrl+3': 'go-hives',
+  'ctrl+4': 'go-boxes',
+  'ctrl+5': 'go-queens',
+  'ctrl+6': 'go-season',
+  'ctrl+7': 'go-print',
+  'ctrl+8': 'go-class',
+  'ctrl+,': 'go-settings',
+  'ctrl+k': 'go-to',
+  'ctrl+e': 'type-looks',
+  'ctrl+b': 'place-cells',
+  'ctrl+r': 'report-slip',
+  'ctrl+l': 'print-labels',
+  f1: 'help',
+};
+
+/** The command a key press stands for, or null. Alt with arrows is the browser's own back and forward. */
+export function commandOfKey(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>): Command | null {
+  if (event.altKey || event.shiftKey) return null;
+  const ctrl = event.ctrlKey || event.metaKey;
+  return COMMAND_BY_KEY[`${ctrl ? 'ctrl+' : ''}${event.key.toLowerCase()}`] ?? null;
+}

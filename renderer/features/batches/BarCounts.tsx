@@ -1,0 +1,136 @@
+import { Button, InputBase } from '@mui/material';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import type { BarRow, BatchDetail } from '../../../shared/contract/batches.ts';
+import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.ts';
+import { perCent } from '../../../shared/text/share-text.ts';
+import { ask } from '../../client/client.ts';
+import { newId, useChange } from '../../client/hooks.ts';
+import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { DayField } from '../../components/DayField.tsx';
+import { Section } from '../../components/Section.tsx';
+import { useToday, useWords } from '../../components/words.ts';
+import { readCounts, type TypedCounts, typedCounts } from './typed-counts.ts';
+
+/** Bars as rows, one number each; a row is saved when it is left. */
+export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
+  const { batches: words } = useWords();
+  const today = useToday();
+  const [day, setDay] = useState<string | null>(today);
+  const addBar = useChange(ask.batches.addBar.mutate);
+  const table = useRef<HTMLTableElement>(null);
+  useEffect(() => {
+    if (!focus) return;
+    const inputs = [...(table.current?.querySelectorAll('input') ?? [])];
+    (inputs.find((input) => input.value === '' && input.dataset.stage !== 'removed') ?? inputs[0])?.focus();
+  }, [focus]);
+  return (
+    <Section title={words.one.counts} acts={<Button size="small" onClick={() => void addBar.run({ batchId: batch.id, barId: newId() })}>{words.one.addBar}</Button>}>
+      <div className="stack">
+        <div style={{ maxWidth: 260 }}>
+          <DayField label={words.one.countsDay} value={day} onChange={setDay} />
+        </div>
+        <div className="table-scroll">
+          <table className="plain grid" ref={table} onKeyDown={enterGoesOn}>
+            <thead>
+              <tr>
+                <td />
+                {COUNTED_STAGES.map((stage) => (
+                  <th key={stage} scope="col" className="number">
+                    {words.one[stage]}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {batch.bars.map((bar) => (
+                <BarLine key={bar.barId} batch={batch} bar={bar} day={day ?? today} />
+              ))}
+              <Totals batch={batch} />
+            </tbody>
+          </table>
+        </div>
+        <p className="soft small">{words.one.countsHint}</p>
+        <ChangeLines {...addBar.state} />
+      </div>
+    </Section>
+  );
+}
+
+/** Enter goes to the next field, down the column a person counts in first. */
+function enterGoesOn(event: KeyboardEvent<HTMLTableElement>): void {
+  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+  event.preventDefault();
+  const { stage } = event.target.dataset;
+  const column = [...event.currentTarget.querySelectorAll<HTMLInputElement>(`input[data-stage="${stage}"]`)];
+  const next = column[column.indexOf(event.target) + 1];
+  if (next) next.focus();
+  else event.target.blur();
+}
+
+function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: string }) {
+  const { batches: words, number } = useWords();
+  const [typed, setTyped] = useState<TypedCounts>(() => typedCounts(bar));
+  const save = useChange(ask.batches.recordBarCounts.mutate);
+  const { refusal } = save.state;
+  const unreadable = COUNTED_STAGES.some((stage) => typed[stage].trim() !== '' && !/^\d{1,3}$/.test(typed[stage].trim()));
+  const leave = () => {
+    const counts = readCounts(typed);
+    const same = COUNTED_STAGES.every((stage) => counts?.[stage] === bar.counts[stage]);
+    if (counts && !same) void save.run({ batchId: batch.id, barId: bar.barId, countedOn: day, ...counts });
+  };
+  const set = (stage: CountedStage, text: string) => setTyped((before) => ({ ...before, [stage]: text }));
+  return (
+    <>
+      <tr>
+        <th scope="row">{words.one.bar(bar.number)}</th>
+        {COUNTED_STAGES.map((stage) => (
+          <td key={stage} className="number">
+            <InputBase
+              className="control"
+              value={typed[stage]}
+              onChange={(event) => set(stage, event.target.value)}
+              onBlur={leave}
+              slotProps={{
+                input: {
+                  'aria-label': `${words.one.bar(bar.number)}, ${words.one[stage]}`,
+                  'aria-invalid': refusal && 'field' in refusal && refusal.field === stage ? true : undefined,
+                  inputMode: 'numeric',
+                  'data-stage': stage,
+                  autoComplete: 'off',
+                } as object,
+              }}
+            />
+          </td>
+        ))}
+      </tr>
+      <tr hidden={!refusal && !unreadable && save.state.notices.length === 0 && !save.state.notReached}>
+        <td colSpan={5}>
+          {unreadable ? (
+            <p className="line-problem" role="alert">
+              {number}
+            </p>
+          ) : null}
+          <ChangeLines {...save.state} />
+        </td>
+      </tr>
+    </>
+  );
+}
+
+function Totals({ batch: { tally } }: { batch: BatchDetail }) {
+  const { batches: words } = useWords();
+  const known = (value: number | null) => value ?? <span className="soft small">{words.one.notCounted}</span>;
+  const share = tally.given && tally.taken !== null ? ` (${perCent(tally.taken / tally.given)})` : '';
+  return (
+    <tr>
+      <th scope="row">{words.one.all}</th>
+      <td className="number">{known(tally.given)}</td>
+      <td className="number">
+        {known(tally.taken)}
+        {share}
+      </td>
+      <td className="number">{tally.taken !== null && tally.enteredSealing !== null ? tally.taken - tally.enteredSealing : ''}</td>
+      <td className="number">{known(tally.sealed)}</td>
+    </tr>
+  );
+}

@@ -1,0 +1,94 @@
+import { Button } from '@mui/material';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import type { BatchDetail } from '../../../shared/contract/batches.ts';
+import { readBoxCodes } from '../../../shared/kernel/box-codes.ts';
+import { ask } from '../../client/client.ts';
+import { newId, useChange } from '../../client/hooks.ts';
+import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { DataTable } from '../../components/DataTable.tsx';
+import { DayField } from '../../components/DayField.tsx';
+import { Section } from '../../components/Section.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useDays, useToday, useWords } from '../../components/words.ts';
+
+/** Which cell went into which box, and the form that puts them there. */
+export function BatchBoxes({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
+  const words = useWords();
+  const { one } = words.batches;
+  const days = useDays();
+  const sealed = batch.tally.sealed === null ? one.notCounted : String(batch.tally.sealed);
+  return (
+    <Section title={one.boxes}>
+      {batch.placements.length === 0 ? (
+        <p className="soft">{one.noBoxes(sealed, batch.freeBoxes)}</p>
+      ) : (
+        <>
+          <DataTable
+            caption={one.boxes}
+            rows={batch.placements}
+            rowKey={(row) => row.placementId}
+            columns={[
+              { key: 'box', title: one.boxColumns.box, cell: (row) => row.box, head: true },
+              { key: 'placed', title: one.boxColumns.placed, cell: (row) => days.short(row.placedOn) },
+              { key: 'last', title: one.boxColumns.last, cell: (row) => lastText(row, words.looks, days.short, one.noLook) },
+            ]}
+          />
+          <p className="soft small">{batch.labelsPrintedOn ? one.labelsPrinted(days.short(batch.labelsPrintedOn)) : one.labelsWaiting}</p>
+        </>
+      )}
+      {batch.state === 'closed' ? null : <PlaceForm batch={batch} focus={focus} />}
+    </Section>
+  );
+}
+
+function lastText(row: BatchDetail['placements'][number], looks: ReturnType<typeof useWords>['looks'], short: (day: string) => string, none: string): string {
+  if (!row.lastResult || !row.lastLookOn) return none;
+  return `${looks[row.lastResult as keyof typeof looks].name}, ${short(row.lastLookOn)}`;
+}
+
+function PlaceForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
+  const { batches: words } = useWords();
+  const today = useToday();
+  const [boxes, setBoxes] = useState('');
+  const [day, setDay] = useState<string | null>(today);
+  const [placed, setPlaced] = useState(0);
+  const place = useChange(ask.boxes.placeCells.mutate);
+  const problem = useProblemOf(place.state.refusal);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (focus) field.current?.focus();
+  }, [focus]);
+  const submit = async (event: FormEvent) => {
+    event.preventDefault();
+    if (day === null) return;
+    const count = Math.max(1, readBoxCodes(boxes)?.length ?? 1);
+    const ids = Array.from({ length: count }, newId);
+    const answer = await place.run({ batchId: batch.id, boxes, ids, placedOn: day, barId: null });
+    if (!answer) return;
+    setPlaced(answer.boxes.length);
+    setBoxes('');
+  };
+  return (
+    <form className="stack" style={{ marginTop: 14 }} onSubmit={(event) => void submit(event)}>
+      <div className="row">
+        <div style={{ flex: '1 1 200px' }}>
+          <TextField label={words.one.placeBoxes} value={boxes} onChange={setBoxes} hint={words.one.placeHint} problem={problem('boxes')} inputRef={field} />
+        </div>
+        <div style={{ flex: '1 1 180px' }}>
+          <DayField label={words.one.placeDay} value={day} onChange={setDay} problem={problem('placedOn')} />
+        </div>
+      </div>
+      <div className="acts">
+        <Button type="submit" variant="outlined" disabled={place.state.busy || boxes.trim() === '' || day === null}>
+          {words.one.placeCells}
+        </Button>
+        {place.state.done && placed > 0 ? (
+          <span className="line-good" role="status">
+            {words.one.placed(placed)}
+          </span>
+        ) : null}
+      </div>
+      <ChangeLines {...place.state} ownFields={['boxes', 'placedOn']} />
+    </form>
+  );
+}

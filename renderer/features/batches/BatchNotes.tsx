@@ -1,0 +1,56 @@
+import { Button } from '@mui/material';
+import { useState } from 'react';
+import type { BatchDetail } from '../../../shared/contract/batches.ts';
+import { ask } from '../../client/client.ts';
+import { useChange } from '../../client/hooks.ts';
+import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { Section } from '../../components/Section.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+
+/** Notes, the lesson, and the end of a batch. */
+export function BatchNotes({ batch }: { batch: BatchDetail }) {
+  const { batches: words, frame } = useWords();
+  const days = useDays();
+  const [note, setNote] = useState(batch.batch.note ?? '');
+  const [lesson, setLesson] = useState(batch.batch.lesson ?? '');
+  const [practice, setPractice] = useState(batch.practice);
+  const edit = useChange(ask.batches.editBatch.mutate);
+  const close = useChange(ask.batches.closeBatch.mutate);
+  const textOrNull = (text: string) => (text.trim() === '' ? null : text);
+  return (
+    <Section title={words.one.notes}>
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void edit.run({ batchId: batch.id, note: textOrNull(note), practice, lesson: textOrNull(lesson) });
+        }}
+      >
+        <TextField label={words.one.note} value={note} onChange={setNote} multiline />
+        <TextField label={words.one.lesson} value={lesson} onChange={setLesson} />
+        <label className="check">
+          <input type="checkbox" checked={practice} onChange={(event) => setPractice(event.target.checked)} />
+          {words.form.practice}
+        </label>
+        <div className="acts">
+          <Button type="submit" variant="outlined" disabled={edit.state.busy}>
+            {words.one.saveNotes}
+          </Button>
+          {batch.batch.closedOn ? (
+            <span className="soft">{words.one.closedOn(days.short(batch.batch.closedOn))}</span>
+          ) : (
+            <Button onClick={() => void close.run({ batchId: batch.id, closedOn: days.today, lesson: textOrNull(lesson) })}>{words.one.closeBatch}</Button>
+          )}
+          {edit.state.done ? (
+            <span className="line-good" role="status">
+              {frame.saved}
+            </span>
+          ) : null}
+        </div>
+        <ChangeLines {...edit.state} />
+        <ChangeLines {...close.state} />
+      </form>
+    </Section>
+  );
+}

@@ -1,0 +1,103 @@
+import { Button } from '@mui/material';
+import type { BatchDetail } from '../../../shared/contract/batches.ts';
+import type { CalendarFactView } from '../../../shared/contract/timetable.ts';
+import { stepTitle } from '../../../shared/text/english/steps.ts';
+import { Stream } from '../../charts/Stream.tsx';
+import { ask } from '../../client/client.ts';
+import { useAnswer } from '../../client/hooks.ts';
+import { Page } from '../../components/Page.tsx';
+import { goTo } from '../../components/routes.ts';
+import { useDays, useWords } from '../../components/words.ts';
+import { BarCounts } from './BarCounts.tsx';
+import { BatchBoxes } from './BatchBoxes.tsx';
+import { BatchNotes } from './BatchNotes.tsx';
+import { BatchSightings } from './BatchSightings.tsx';
+import { Timetable } from './Timetable.tsx';
+
+/** One batch: where it stands, how many are left, what is forbidden, what is next. */
+export function BatchPage({ batchId, open }: { batchId: string; open: string | null }) {
+  const words = useWords();
+  const { one } = words.batches;
+  const answer = useAnswer(['batch', batchId], () => ask.batches.getBatch.query({ batchId }));
+  if (answer.data === null) return <Page title={words.batches.title}>{one.gone}</Page>;
+  if (!answer.data) return <Page title="…">{null}</Page>;
+  const batch = answer.data;
+  return (
+    <Page
+      lead={<a href="#/batches">{one.back}</a>}
+      title={
+        <>
+          {batch.code} <span className="soft">{batch.methodName ?? words.methods[batch.method].name}</span>
+        </>
+      }
+      acts={<Acts batch={batch} />}
+    >
+      <Facts batch={batch} />
+      <Stream stream={batch.stream} />
+      <div className="columns wide-left">
+        <Timetable batch={batch} />
+        <div>
+          <BarCounts batch={batch} focus={open === 'counts'} />
+          <BatchBoxes batch={batch} focus={open === 'place'} />
+          <BatchSightings batch={batch} focus={open === 'seen'} />
+          <BatchNotes batch={batch} />
+        </div>
+      </div>
+    </Page>
+  );
+}
+
+function Acts({ batch }: { batch: BatchDetail }) {
+  const { batches: words } = useWords();
+  if (batch.placements.length === 0) return null;
+  return (
+    <>
+      <Button variant="outlined" onClick={() => goTo(`/boxes/looks?batch=${batch.id}`)}>
+        {words.one.typeLooks}
+      </Button>
+      <Button variant="outlined" onClick={() => goTo(`/print?batch=${batch.id}`)}>
+        {words.one.labels}
+      </Button>
+    </>
+  );
+}
+
+function Facts({ batch }: { batch: BatchDetail }) {
+  const words = useWords();
+  const { one } = words.batches;
+  const days = useDays();
+  const { emergence, placeDeadline, reckonedFrom, contradictions } = batch.timetable;
+  return (
+    <div className="section">
+      <p>
+        {[batch.breeder ? one.from(nameOf(batch.breeder)) : null, batch.builder ? one.builder(nameOf(batch.builder)) : null]
+          .filter(Boolean)
+          .join(', ')}
+        {batch.practice ? `, ${words.batches.practice}` : ''}
+      </p>
+      <p>
+        <strong>{one.emergence(days.short(emergence.earliest), days.short(emergence.expected), days.short(emergence.latest))}.</strong>{' '}
+        {one.deadline(days.short(placeDeadline))}.
+      </p>
+      <p className="soft">
+        {one.reckonedFrom} <FactText batch={batch} fact={reckonedFrom} />.
+      </p>
+      {contradictions.map(({ one: first, other }) => (
+        <p key={`${first.kind} ${first.on} ${other.kind} ${other.on}`} className="line-notice" role="status">
+          {one.contradiction} <FactText batch={batch} fact={first} />; <FactText batch={batch} fact={other} />.
+        </p>
+      ))}
+    </div>
+  );
+}
+
+function FactText({ batch, fact }: { batch: BatchDetail; fact: CalendarFactView }) {
+  const words = useWords();
+  const { one } = words.batches;
+  const on = useDays().short(fact.on);
+  if (fact.kind === 'step') return <>{one.factStep(stepTitle(fact.step, batch.method, batch.builderType), on)}</>;
+  if (fact.kind === 'larva-age') return <>{one.factAge(fact.fromHours, fact.toHours, on)}</>;
+  return <>{one.factSeen(words.sightings[fact.what].name, on)}</>;
+}
+
+const nameOf = (hive: { readonly code: string; readonly name: string | null }) => [hive.code, hive.name].filter(Boolean).join(' ');

@@ -1,0 +1,136 @@
+import { Button } from '@mui/material';
+import { Fragment, useState } from 'react';
+import type { BatchDetail } from '../../../shared/contract/batches.ts';
+import type { TimetableLine } from '../../../shared/contract/timetable.ts';
+import { stepTitle, stepWords } from '../../../shared/text/english/steps.ts';
+import { ask } from '../../client/client.ts';
+import { newId, useChange } from '../../client/hooks.ts';
+import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { HandsOffSign } from '../../components/HandsOffSign.tsx';
+import { Section } from '../../components/Section.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+
+/** Every step with its day, its window and how it stands; what, why, caution and source open below it. */
+export function Timetable({ batch }: { batch: BatchDetail }) {
+  const { batches: words } = useWords();
+  const mark = useChange(ask.batches.markStep.mutate);
+  const unmark = useChange(ask.batches.unmarkStep.mutate);
+  const [told, setTold] = useState<string | null>(null);
+  const { columns } = words.one;
+  const days = useDays();
+  return (
+    <Section title={words.one.timetable}>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard */}
+      <section className="table-scroll" tabIndex={0} aria-label={words.one.timetable}>
+        <table className="plain">
+          <thead>
+            <tr>
+              <th scope="col">{columns.day}</th>
+              <th scope="col">{columns.step}</th>
+              <th scope="col">{columns.window}</th>
+              <th scope="col">
+                <span className="visually-hidden">{words.one.markDone}</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {batch.timetable.lines.map((line) => (
+              <Fragment key={line.step}>
+                <LineRow
+                  line={line}
+                  batch={batch}
+                  told={told === line.step}
+                  onTell={() => setTold(told === line.step ? null : line.step)}
+                  onMark={() => void mark.run({ id: newId(), batchId: batch.id, step: line.step, doneOn: days.today, note: null })}
+                  onUnmark={() => void unmark.run({ batchId: batch.id, step: line.step })}
+                />
+                {told === line.step ? <Telling line={line} batch={batch} /> : null}
+              </Fragment>
+            ))}
+          </tbody>
+        </table>
+      </section>
+      <ChangeLines {...mark.state} />
+      <ChangeLines {...unmark.state} />
+    </Section>
+  );
+}
+
+interface LineRowProps {
+  readonly line: TimetableLine;
+  readonly batch: BatchDetail;
+  readonly told: boolean;
+  readonly onTell: () => void;
+  readonly onMark: () => void;
+  readonly onUnmark: () => void;
+}
+
+function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) {
+  const { batches: words } = useWords();
+  const days = useDays();
+  const title = stepTitle(line.step, batch.method, batch.builderType);
+  const handsOff = line.kind === 'hands-off';
+  const markable = line.kind === 'job' && ['due', 'late', 'can-be-done'].includes(line.state);
+  return (
+    <tr className={[line.state === 'passed' ? 'quiet' : '', handsOff ? 'hatch' : ''].join(' ')}>
+      <td className="nowrap">{days.short(line.doneOn ?? line.expected)}</td>
+      <th scope="row">
+        <button type="button" className="as-text" aria-expanded={told} onClick={onTell}>
+          {handsOff ? (
+            <span className="hands-off">
+              <HandsOffSign /> {title}
+            </span>
+          ) : (
+            title
+          )}
+        </button>
+        {line.movedByPerson ? ' *' : ''}
+      </th>
+      <td className="soft nowrap">{line.doneOn ? words.one.doneOn(days.short(line.doneOn)) : words.one.window(days.short(line.earliest), days.short(line.latest))}</td>
+      <td className="nowrap">
+        {line.state === 'done' ? (
+          <>
+            <span className="good">✓ {words.one.state.done}</span>{' '}
+            <Button size="small" onClick={onUnmark} aria-label={`${words.one.takeBack}: ${title}`}>
+              {words.one.takeBack}
+            </Button>
+          </>
+        ) : markable ? (
+          <>
+            {line.state === 'late' ? <span className="bad">{words.one.state.late} </span> : null}
+            <Button size="small" variant="outlined" onClick={onMark} aria-label={`${words.one.markDone}: ${title}`}>
+              {words.one.markDone}
+            </Button>
+          </>
+        ) : (
+          <span className="soft">{words.one.state[line.state]}</span>
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function Telling({ line, batch }: { line: TimetableLine; batch: BatchDetail }) {
+  const { batches: words } = useWords();
+  const { what, why, caution } = stepWords(line.step, batch.method, batch.builderType);
+  const rows = [
+    [words.one.what, what],
+    [words.one.why, why],
+    [words.one.caution, caution],
+    [words.one.source, line.source],
+  ].filter(([, text]) => text);
+  return (
+    <tr>
+      <td colSpan={4}>
+        <dl className="facts">
+          {rows.map(([name, text]) => (
+            <Fragment key={name}>
+              <dt>{name}</dt>
+              <dd>{text}</dd>
+            </Fragment>
+          ))}
+        </dl>
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,47 @@
+import type { BatchStart } from '../../../shared/contract/batches.ts';
+import { refusalSentence } from '../../../shared/text/english/refusals.ts';
+import { stepTitle } from '../../../shared/text/english/steps.ts';
+import { ask } from '../../client/client.ts';
+import { useAnswer } from '../../client/hooks.ts';
+import { DataTable } from '../../components/DataTable.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+
+/** The days a batch would have, asked anew with every change of the form. */
+export function TimetablePreview({ input }: { input: BatchStart }) {
+  const { batches: words } = useWords();
+  const days = useDays();
+  const preview = useAnswer(['preview', JSON.stringify(input)], () => ask.batches.previewBatch.query(input));
+  if (!preview.data) return null;
+  if (!preview.data.ok)
+    return (
+      <p className="line-problem" role="status">
+        {refusalSentence(preview.data.refusal, days.short)}
+      </p>
+    );
+  const { lines, emergence, placeDeadline } = preview.data.value;
+  return (
+    <>
+      <p style={{ marginBottom: 10 }}>
+        <strong>{words.one.emergence(days.short(emergence.earliest), days.short(emergence.expected), days.short(emergence.latest))}</strong>
+        <br />
+        <span className="soft">{words.one.deadline(days.short(placeDeadline))}</span>
+      </p>
+      <DataTable
+        caption={words.form.timetable}
+        rows={lines}
+        rowKey={(line) => line.step}
+        quiet={(line) => line.kind !== 'job'}
+        columns={[
+          { key: 'day', title: words.one.columns.day, cell: (line) => <span className="nowrap">{days.short(line.expected)}</span> },
+          {
+            key: 'step',
+            title: words.one.columns.step,
+            head: true,
+            cell: (line) => <span className={line.kind === 'hands-off' ? 'hands-off' : undefined}>{stepTitle(line.step, input.method, input.builderType)}</span>,
+          },
+          { key: 'window', title: words.one.columns.window, cell: (line) => <span className="soft nowrap">{words.one.window(days.short(line.earliest), days.short(line.latest))}</span> },
+        ]}
+      />
+    </>
+  );
+}

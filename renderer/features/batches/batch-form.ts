@@ -1,0 +1,104 @@
+import type { BatchFormOffer, BatchStart } from '../../../shared/contract/batches.ts';
+import type { IsoDay } from '../../../shared/kernel/day.ts';
+import type { BuilderType, Comb, Method } from '../../../shared/model/method.ts';
+import type { Step } from '../../../shared/model/step.ts';
+
+/** What stands in the form, as typed. */
+export interface BatchForm {
+  readonly method: Method;
+  readonly comb: Comb;
+  readonly mother: string;
+  readonly builder: string;
+  readonly builderType: BuilderType;
+  readonly anchorStep: Step;
+  readonly day: IsoDay | null;
+  readonly cells: string;
+  readonly bars: string;
+  readonly larvaFrom: string;
+  readonly larvaTo: string;
+  readonly practice: boolean;
+}
+
+/** The steps a start can be reckoned from, first choice first. */
+export const ANCHORS: Readonly<Record<Method, readonly Step[]>> = {
+  'larva-grafting': ['give-larvae', 'insert-frame'],
+  'larva-grafting-double': ['give-larvae', 'first-transfer'],
+  'cut-comb-edge': ['give-larvae', 'insert-frame'],
+  'comb-strip': ['give-larvae', 'insert-frame'],
+  'flat-comb': ['give-larvae', 'insert-frame'],
+  'cell-punch': ['give-larvae', 'insert-frame'],
+  'caged-laying-plugs': ['cage-queen', 'give-larvae'],
+  'emergency-cells': ['remove-queen'],
+  'swarm-cells': ['sealed'],
+  'supersedure-cells': ['sealed'],
+};
+
+export const firstAnchor = (method: Method): Step => ANCHORS[method][0] ?? 'give-larvae';
+
+/** Last time's method, hives and number of cells, and today. */
+export function startingForm(offer: BatchFormOffer, today: IsoDay): BatchForm {
+  const code = (list: readonly { readonly id: string; readonly code: string }[], id: string | null | undefined) =>
+    list.find((hive) => hive.id === id)?.code ?? '';
+  const method = offer.last?.method ?? 'cut-comb-edge';
+  const free = offer.builders.find((hive) => hive.id === offer.last?.builderId && hive.freeFrom === null);
+  return {
+    method,
+    comb: 'drawn',
+    mother: code(offer.breeders, offer.last?.breederId),
+    builder: free?.code ?? '',
+    builderType: 'queenless',
+    anchorStep: firstAnchor(method),
+    day: today,
+    cells: offer.last?.cells ? String(offer.last.cells) : '',
+    bars: '1',
+    larvaFrom: '',
+    larvaTo: '',
+    practice: false,
+  };
+}
+
+const wholeNumber = (text: string): number | null => (/^\d{1,3}$/.test(text.trim()) ? Number(text) : null);
+
+/** A field that must be a whole number or empty, and is neither. */
+export const isNoNumber = (text: string): boolean => text.trim() !== '' && wholeNumber(text) === null;
+
+interface FormIds {
+  readonly batch: string;
+  readonly breeder: string;
+  readonly builder: string;
+}
+
+/** The form as the operation wants it; null while no day can be read. */
+export function batchStart(form: BatchForm, offer: BatchFormOffer, ids: FormIds): BatchStart | null {
+  if (form.day === null) return null;
+  const mother = hive(form.mother, offer.breeders, ids.breeder);
+  const builder = hive(form.builder, offer.builders, ids.builder);
+  return {
+    id: ids.batch,
+    code: null,
+    method: form.method,
+    methodCopyId: null,
+    comb: form.method === 'cut-comb-edge' ? form.comb : null,
+    builderType: form.builderType,
+    breederId: mother.id,
+    newBreeder: mother.fresh,
+    builderId: builder.id,
+    newBuilder: builder.fresh,
+    anchorStep: form.anchorStep,
+    anchorOn: form.day,
+    larvaAgeFromHours: wholeNumber(form.larvaFrom),
+    larvaAgeToHours: wholeNumber(form.larvaTo),
+    cellsPlanned: wholeNumber(form.cells),
+    practice: form.practice,
+    note: null,
+    bars: Math.max(1, wholeNumber(form.bars) ?? 1),
+  };
+}
+
+/** A typed code is a known hive, a new one, or none. */
+export function hive(typed: string, known: readonly { readonly id: string; readonly code: string }[], freshId: string) {
+  const code = typed.trim();
+  if (code === '') return { id: null, fresh: null };
+  const found = known.find((one) => one.code.toLowerCase() === code.toLowerCase());
+  return found ? { id: found.id, fresh: null } : { id: null, fresh: { id: freshId, code } };
+}

@@ -1,0 +1,20 @@
+import type { BarRow } from '../../../shared/contract/batches.ts';
+import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.ts';
+
+export type TypedCounts = Readonly<Record<CountedStage, string>>;
+export type ReadCounts = Readonly<Record<CountedStage, number | null>>;
+
+const forEachStage = <Value>(valueOf: (stage: CountedStage) => Value) =>
+  Object.fromEntries(COUNTED_STAGES.map((stage) => [stage, valueOf(stage)])) as Readonly<Record<CountedStage, Value>>;
+
+export const typedCounts = (bar: BarRow): TypedCounts => forEachStage((stage) => bar.counts[stage]?.toString() ?? '');
+
+/** Numbers as typed; empty is "not counted", never 0. null when any field is no whole number. */
+export function readCounts(typed: TypedCounts): ReadCounts | null {
+  const read = forEachStage((stage) => {
+    const text = typed[stage].trim();
+    if (text === '') return null;
+    return /^\d{1,3}$/.test(text) ? Number(text) : Number.NaN;
+  });
+  return COUNTED_STAGES.some((stage) => Number.isNaN(read[stage])) ? null : read;
+}

@@ -1,0 +1,167 @@
+import { Button } from '@mui/material';
+import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
+import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import { MATERIAL_WORDS } from '../../../shared/text/english/methods.ts';
+import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
+import { ask } from '../../client/client.ts';
+import { newId, useAnswer, useChange } from '../../client/hooks.ts';
+import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { EmptyState } from '../../components/EmptyState.tsx';
+import { HandsOffSign } from '../../components/HandsOffSign.tsx';
+import { Page } from '../../components/Page.tsx';
+import { goTo } from '../../components/routes.ts';
+import { Section } from '../../components/Section.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+
+/** What to do, and just as large what to leave alone. */
+export function Today() {
+  const { today: words } = useWords();
+  const days = useDays();
+  const view = useAnswer(['today'], () => ask.today.getToday.query());
+  if (!view.data) return <Page title={words.title}>{null}</Page>;
+  return (
+    <Page title={words.title} lead={days.full(view.data.today)} acts={<StartButton />}>
+      {view.data.anyBatch ? <Days view={view.data} /> : <Empty />}
+    </Page>
+  );
+}
+
+function StartButton() {
+  const { today: words } = useWords();
+  return (
+    <Button variant="outlined" onClick={() => goTo('/batches/new')}>
+      {words.start}
+    </Button>
+  );
+}
+
+function Empty() {
+  const { today: words } = useWords();
+  return (
+    <EmptyState title={words.emptyTitle} line={words.empty}>
+      <Button variant="contained" onClick={() => goTo('/batches/new')}>
+        {words.start}
+      </Button>
+    </EmptyState>
+  );
+}
+
+function Days({ view }: { view: TodayView }) {
+  const { today: words } = useWords();
+  return (
+    <div className="columns today">
+      <div>
+        <Section title={words.doToday} acts={view.due.length > 0 ? <span className="soft small">{words.minutes(view.minutesToday)}</span> : null}>
+          <Jobs jobs={view.due} kind="due" empty={words.nothingToDo} />
+        </Section>
+        {view.late.length > 0 ? (
+          <Section title={words.late}>
+            <Jobs jobs={view.late} kind="late" empty="" />
+          </Section>
+        ) : null}
+        {view.early.length > 0 ? (
+          <Section title={words.early}>
+            <Jobs jobs={view.early} kind="early" empty="" />
+          </Section>
+        ) : null}
+      </div>
+      <div>
+        <Section title={words.leaveAlone}>
+          <LeaveAloneList list={view.leaveAlone} />
+        </Section>
+        <Section title={words.tomorrow} level={3}>
+          <Jobs jobs={view.tomorrow} kind="tomorrow" empty={words.nothingTomorrow} />
+        </Section>
+        {view.bring.length > 0 ? (
+          <Section title={words.bring} level={3}>
+            <p>{view.bring.map(({ material }) => MATERIAL_WORDS[material as keyof typeof MATERIAL_WORDS] ?? material).join(', ')}</p>
+          </Section>
+        ) : null}
+      </div>
+    </div>
+  );
+}
+
+type JobKind = 'due' | 'late' | 'early' | 'tomorrow';
+
+function Jobs({ jobs, kind, empty }: { jobs: readonly Job[]; kind: JobKind; empty: string }) {
+  if (jobs.length === 0) return <p className="soft">{empty}</p>;
+  return (
+    <ul className="jobs">
+      {jobs.map((job) => (
+        <JobRow key={`${job.batchId} ${job.step}`} job={job} kind={kind} />
+      ))}
+    </ul>
+  );
+}
+
+function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
+  const { today: words } = useWords();
+  const days = useDays();
+  const mark = useChange(ask.batches.markStep.mutate);
+  const when = { due: words.dueUntil(days.short(job.latest)), late: words.wasDue(days.short(job.latest)), early: words.anyDay(days.short(job.latest)), tomorrow: '' }[kind];
+  const time = words.times[job.timeOfDay];
+  return (
+    <li>
+      <div className="where">
+        {job.where.kind === 'hive' ? <a href={`#/hives/${job.where.id}`}>{job.where.code}</a> : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : <span className="soft small">{words.notChosen}</span>}
+      </div>
+      <div className="what">
+        <strong>{STEP_TEXTS[job.step].title}</strong>{' '}
+        <a className="nowrap" href={`#/batches/${job.batchId}`}>
+          {job.batch}
+        </a>
+        <div className="soft small">
+          {[job.yard, words.dayN(job.daysAfterLarvae), time, when].filter(Boolean).join(' · ')}
+        </div>
+        {job.clash ? (
+          <p className="line-notice">
+            {words.clash(job.clash.batch)}
+            {job.clash.alternatives.length > 0 ? ` ${words.clashRemedy(job.clash.alternatives.map((day) => days.short(day)).join(', '))}` : ''}
+          </p>
+        ) : null}
+        <ChangeLines {...mark.state} />
+      </div>
+      {kind === 'tomorrow' ? null : (
+        <div>
+          <Button
+            variant={kind === 'early' ? 'text' : 'outlined'}
+            onClick={() => (job.opens === 'mark' ? void mark.run({ id: newId(), batchId: job.batchId, step: job.step, doneOn: days.today, note: null }) : goTo(addressOf(job)))}
+          >
+            {words.open[job.opens]}
+          </Button>
+        </div>
+      )}
+    </li>
+  );
+}
+
+function addressOf(job: Job): string {
+  if (job.opens === 'looks') return `/boxes/looks?batch=${job.batchId}&step=${job.step}`;
+  return `/batches/${job.batchId}?open=${job.opens === 'counts' ? 'counts' : 'place'}`;
+}
+
+function LeaveAloneList({ list }: { list: readonly LeaveAlone[] }) {
+  const { today: words } = useWords();
+  const days = useDays();
+  if (list.length === 0) return <p className="soft">{words.nothingToLeave}</p>;
+  return (
+    <ul className="leave">
+      {list.map((one) => (
+        <li key={`${one.what} ${one.batch}`} className="hatch">
+          <div className="what hands-off">
+            <HandsOffSign /> {one.what}
+          </div>
+          <div>
+            {words.until(days.short(one.until))}
+            {one.hours ? `, ${words.hours(one.hours.from, one.hours.to)}` : `, ${words.allDay}`}
+          </div>
+          <div className="soft small">
+            {STEP_TEXTS[one.step].title} · {one.batch}
+            {one.yard ? ` · ${one.yard}` : ''}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,131 @@
+import { Button } from '@mui/material';
+import { useColorScheme } from '@mui/material/styles';
+import { Suspense, useCallback, useEffect, useRef, useState } from 'react';
+import type { Settings } from '../../shared/contract/settings.ts';
+import type { Command } from '../../shared/contract/shell.ts';
+import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import { fullDay } from '../../shared/text/day-text.ts';
+import { english } from '../../shared/text/english/english.ts';
+import { ask } from '../client/client.ts';
+import { useAnswer, useChange } from '../client/hooks.ts';
+import { useRoute } from '../components/routes.ts';
+import { useWords, WordingContext } from '../components/words.ts';
+import { followCommand, useCommands } from './commands.ts';
+import { ErrorPage } from './ErrorPage.tsx';
+import { FirstStart } from './FirstStart.tsx';
+import { GoTo } from './GoTo.tsx';
+import { SideBar } from './SideBar.tsx';
+import { viewOf } from './views.tsx';
+
+/** Asks what is open, and shows the first start or the frame with its page. */
+export function App() {
+  const state = useAnswer(['workbook'], () => ask.workbook.getWorkbookState.query());
+  const isOpen = Boolean(state.data?.open);
+  const settings = useAnswer(['settings', state.data?.open?.file], () => ask.settings.getSettings.query(), isOpen);
+  useAppearance(settings.data);
+  if (state.isError) return <p className="first-paint">{english.frame.notReached}</p>;
+  if (!state.data) return <p className="first-paint">{english.frame.product}</p>;
+  const { open } = state.data;
+  const wording = {
+    words: english,
+    dateOrder: settings.data?.dateOrder ?? ('day-first' as const),
+    today: open?.today ?? '1970-01-01',
+  };
+  return (
+    <WordingContext value={wording}>
+      {open ? <Frame open={open} /> : <FirstStart state={state.data} />}
+    </WordingContext>
+  );
+}
+
+/** Theme, size of the text and density, as the person chose them. */
+function useAppearance(settings: Settings | undefined): void {
+  const { setMode } = useColorScheme();
+  useEffect(() => {
+    if (!settings) return;
+    setMode(settings.theme);
+    document.documentElement.style.fontSize = `${settings.textSizePercent}%`;
+    document.documentElement.dataset.density = settings.density;
+  }, [settings, setMode]);
+}
+
+function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
+  const words = useWords();
+  const route = useRoute();
+  const [goingTo, setGoingTo] = useState(false);
+  const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
+  const demo = useChange(() => ask.workbook.openDemo.mutate());
+  const answer = useCallback(
+    (command: Command) => {
+      if (followCommand(command)) return;
+      if (command === 'go-to') setGoingTo(true);
+      else if (command === 'open-demo') void demo.run(undefined);
+      else void leave.run(undefined);
+    },
+    [demo.run, leave.run],
+  );
+  useCommands(answer);
+  useFocusOnTurn(route.parts.join('/'));
+  const view = viewOf(route);
+  return (
+    <>
+      <a className="skip" href="#page" onClick={skipToPage}>
+        {words.frame.skip}
+      </a>
+      {open.kind === 'demo' ? (
+        <div className="strip" role="note">
+          <span>{words.frame.demoStrip(fullDay(open.today))}</span>
+          <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
+            {words.frame.leaveDemo}
+          </Button>
+        </div>
+      ) : null}
+      <div className="frame">
+        <SideBar place={route.parts[0] ?? 'today'} open={open} />
+        <main className="main" id="page">
+          <TopLine open={open} onGoTo={() => setGoingTo(true)} />
+          <ErrorPage key={route.parts.join('/')}>
+            <Suspense fallback={<p role="status">{words.frame.loading}</p>}>{view ?? <NoSuchPage />}</Suspense>
+          </ErrorPage>
+        </main>
+      </div>
+      {goingTo ? <GoTo onClose={() => setGoingTo(false)} /> : null}
+    </>
+  );
+}
+
+function skipToPage(event: React.MouseEvent): void {
+  event.preventDefault();
+  document.querySelector<HTMLElement>('main h1')?.focus();
+}
+
+/** After a turn to another page the title has the focus, so that keyboard and screen reader begin there. */
+function useFocusOnTurn(address: string): void {
+  const last = useRef(address);
+  useEffect(() => {
+    if (last.current === address) return;
+    last.current = address;
+    window.scrollTo(0, 0);
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true }));
+  }, [address]);
+}
+
+function NoSuchPage() {
+  const { frame } = useWords();
+  return <p>{frame.notFound}</p>;
+}
+
+function TopLine({ open, onGoTo }: { open: NonNullable<WorkbookState['open']>; onGoTo: () => void }) {
+  const { frame } = useWords();
+  const time = open.savedAt ? new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(new Date(open.savedAt)) : null;
+  return (
+    <div className="topline">
+      <span className="left">{fullDay(open.today)}</span>
+      <Button variant="text" size="small" onClick={onGoTo}>
+        {frame.goTo}… <kbd style={{ marginInlineStart: 6 }}>Ctrl+K</kbd>
+      </Button>
+      <span role="status">{open.readOnly ? frame.readOnly : time ? frame.savedAt(time) : frame.saved}</span>
+    </div>
+  );
+}
+

@@ -1,0 +1,132 @@
+import { Button } from '@mui/material';
+import { type FormEvent, useState } from 'react';
+import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import { ask, shell } from '../client/client.ts';
+import { useChange } from '../client/hooks.ts';
+import { ChangeLines, useProblemOf } from '../components/ChangeLines.tsx';
+import { Section } from '../components/Section.tsx';
+import { TextField } from '../components/TextField.tsx';
+import { useWords } from '../components/words.ts';
+
+/** Before any workbook is open: begin one, open one, or look at the demo. A missing one is named first. */
+export function FirstStart({ state }: { state: WorkbookState }) {
+  const { frame } = useWords();
+  const words = frame.firstStart;
+  const demo = useChange(() => ask.workbook.openDemo.mutate());
+  return (
+    <main className="main" style={{ maxWidth: 760, margin: '0 auto', paddingTop: 56 }}>
+      <p className="soft">{frame.product}</p>
+      <h1 style={{ marginBottom: 14 }}>{words.title}</h1>
+      <p style={{ marginBottom: 32 }}>{words.line}</p>
+      {state.missing ? <MissingWorkbook missing={state.missing} /> : null}
+      <Begin usualFolder={state.usualFolder} />
+      <OpenOne recent={state.recent} prominent={state.missing !== null} />
+      <Section title={words.demo}>
+        <Button variant="outlined" onClick={() => void demo.run(undefined)} disabled={demo.state.busy}>
+          {words.demo}
+        </Button>
+        <ChangeLines {...demo.state} />
+      </Section>
+    </main>
+  );
+}
+
+function MissingWorkbook({ missing }: { missing: NonNullable<WorkbookState['missing']> }) {
+  const { frame } = useWords();
+  return (
+    <div className="section" role="alert">
+      <p className="bad">
+        <strong>{frame.firstStart.missing(missing.name, missing.file)}</strong>
+      </p>
+      <p>{frame.firstStart.missingRemedy}</p>
+    </div>
+  );
+}
+
+function Begin({ usualFolder }: { usualFolder: string }) {
+  const { frame } = useWords();
+  const words = frame.firstStart;
+  const [name, setName] = useState(words.nameDefault(new Date().getFullYear()));
+  const [folder, setFolder] = useState(usualFolder);
+  const begin = useChange(ask.workbook.beginWorkbook.mutate);
+  const problem = useProblemOf(begin.state.refusal);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    void begin.run({ name, folder: folder === usualFolder || folder === '' ? null : folder });
+  };
+  return (
+    <Section title={words.begin}>
+      <form className="stack" onSubmit={submit}>
+        <TextField label={words.name} value={name} onChange={setName} problem={problem('name')} required autoFocus />
+        <TextField label={words.place} value={folder} onChange={setFolder} problem={problem('folder')} />
+        <div className="acts">
+          <Button type="submit" variant="contained" disabled={begin.state.busy}>
+            {words.begin}
+          </Button>
+          <PickButton text={words.chooseFolder} pick={shell.pickFolder} picked={setFolder} />
+        </div>
+        <ChangeLines {...begin.state} ownFields={['name', 'folder']} />
+      </form>
+    </Section>
+  );
+}
+
+function OpenOne({ recent, prominent }: { recent: WorkbookState['recent']; prominent: boolean }) {
+  const { frame } = useWords();
+  const words = frame.firstStart;
+  const [file, setFile] = useState('');
+  const open = useChange(ask.workbook.openWorkbook.mutate);
+  const problem = useProblemOf(open.state.refusal);
+  return (
+    <Section title={prominent ? words.find : words.open}>
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void open.run({ file });
+        }}
+      >
+        <TextField label={words.file} value={file} onChange={setFile} hint={words.fileHint} problem={problem('file')} />
+        <div className="acts">
+          <Button type="submit" variant="outlined" disabled={open.state.busy || file.trim() === ''}>
+            {words.open}
+          </Button>
+          <PickButton text={words.chooseFile} pick={shell.pickFile} picked={(path) => void open.run({ file: path })} />
+        </div>
+        <ChangeLines {...open.state} ownFields={['file']} />
+        {recent.length > 0 ? (
+          <div>
+            <h3>{words.recent}</h3>
+            <ul>
+              {recent.map((one) => (
+                <li key={one.file}>
+                  <Button size="small" disabled={!one.found} onClick={() => void open.run({ file: one.file })}>
+                    {one.name}
+                  </Button>{' '}
+                  <span className="soft small">
+                    {one.file}
+                    {one.found ? '' : `, ${words.notThere}`}
+                  </span>
+                </li>
+              ))}
+            </ul>
+          </div>
+        ) : null}
+      </form>
+    </Section>
+  );
+}
+
+/** The system's own dialog, where there is one. */
+function PickButton({ text, pick, picked }: { text: string; pick: typeof shell.pickFile; picked: (path: string) => void }) {
+  if (shell.kind === 'loopback') return null;
+  const choose = async () => {
+    const answer = await pick(text);
+    if (answer.available && answer.path) picked(answer.path);
+  };
+  return (
+    <Button variant="text" onClick={() => void choose()}>
+      {text}
+    </Button>
+  );
+}

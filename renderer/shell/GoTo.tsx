@@ -1,0 +1,80 @@
+import { Dialog, InputBase } from '@mui/material';
+import { type KeyboardEvent, useState } from 'react';
+import { ask } from '../client/client.ts';
+import { useAnswer } from '../client/hooks.ts';
+import { goTo } from '../components/routes.ts';
+import { useWords } from '../components/words.ts';
+import { findPlaces, type Place } from './find-places.ts';
+
+/** Find a box, hive, queen, batch or page by a few letters. */
+export function GoTo({ onClose }: { onClose: () => void }) {
+  const words = useWords();
+  const [typed, setTyped] = useState('');
+  const [chosen, setChosen] = useState(0);
+  const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
+  const hives = useAnswer(['hives'], () => ask.hives.listHives.query());
+  const boxes = useAnswer(['boxes'], () => ask.boxes.listBoxes.query());
+  const queens = useAnswer(['queens'], () => ask.queens.listQueens.query());
+  const found = findPlaces(typed, {
+    words,
+    batches: batches.data ?? [],
+    hives: hives.data?.hives ?? [],
+    boxes: boxes.data ?? [],
+    queens: queens.data ?? [],
+  });
+  const follow = (place: Place | undefined) => {
+    if (!place) return;
+    goTo(place.address);
+    onClose();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'ArrowDown') setChosen(Math.min(found.length - 1, chosen + 1));
+    else if (event.key === 'ArrowUp') setChosen(Math.max(0, chosen - 1));
+    else if (event.key === 'Enter') follow(found[chosen]);
+    else return;
+    event.preventDefault();
+  };
+  return (
+    <Dialog open onClose={onClose} fullWidth maxWidth="sm" aria-label={words.frame.goTo}>
+      <div style={{ padding: 18 }} className="stack">
+        <InputBase
+          autoFocus
+          className="control"
+          value={typed}
+          placeholder={words.frame.goToHint}
+          onChange={(event) => {
+            setTyped(event.target.value);
+            setChosen(0);
+          }}
+          onKeyDown={onKeyDown}
+          slotProps={{
+            input: {
+              'aria-label': words.frame.goToHint,
+              role: 'combobox',
+              'aria-expanded': true,
+              'aria-controls': 'go-to-list',
+              'aria-activedescendant': found[chosen] ? `go-to-${chosen}` : undefined,
+            },
+          }}
+        />
+        <div id="go-to-list" role="listbox" aria-label={words.frame.goTo}>
+          {found.map((place, index) => (
+            <div
+              key={place.address}
+              id={`go-to-${index}`}
+              role="option"
+              tabIndex={-1}
+              aria-selected={index === chosen}
+              onClick={() => follow(place)}
+              onKeyDown={onKeyDown}
+              style={{ padding: '8px 10px', cursor: 'pointer', borderInlineStart: `4px solid ${index === chosen ? 'var(--accent)' : 'transparent'}` }}
+            >
+              <strong>{place.name}</strong> <span className="soft">{place.kind}</span>
+            </div>
+          ))}
+        </div>
+        {typed !== '' && found.length === 0 ? <p role="status">{words.frame.goToNothing}</p> : null}
+      </div>
+    </Dialog>
+  );
+}

@@ -1,0 +1,65 @@
+import { useEffect } from 'react';
+import { shell } from '../client/client.ts';
+import { commandOfKey } from '../components/keys.ts';
+import { goTo } from '../components/routes.ts';
+import type { Command } from '../../shared/contract/shell.ts';
+
+const PLACES: Partial<Record<Command, string>> = {
+  'new-batch': '/batches/new',
+  'go-today': '/today',
+  'go-batches': '/batches',
+  'go-hives': '/hives',
+  'go-boxes': '/boxes',
+  'go-queens': '/queens',
+  'go-season': '/season',
+  'go-print': '/print',
+  'go-class': '/class',
+  'go-settings': '/settings',
+  'type-looks': '/boxes/looks',
+  help: '/help',
+};
+
+/** The batch whose page is open; commands about "this batch" mean it. */
+const openBatch = (): string | null => /^#\/batches\/(?!new)([^/?]+)/.exec(window.location.hash)?.[1] ?? null;
+
+/** Carries out a command that only needs an address; false for those the frame itself must answer. */
+export function followCommand(command: Command): boolean {
+  const batch = openBatch();
+  if (command === 'back' || command === 'forward') {
+    if (command === 'back') window.history.back();
+    else window.history.forward();
+    return true;
+  }
+  if (command === 'print-labels') goTo(batch ? `/print?batch=${batch}` : '/print');
+  else if (command === 'place-cells') goTo(batch ? `/batches/${batch}?open=place` : '/batches');
+  else if (command === 'report-slip') goTo(batch ? `/batches/${batch}?open=seen` : '/batches');
+  else if (PLACES[command]) goTo(PLACES[command]);
+  else return false;
+  return true;
+}
+
+/** Listens to the native menu in the window, and to the keys in a browser. */
+export function useCommands(answer: (command: Command) => void): void {
+  useEffect(() => {
+    let listening = true;
+    const listenToMenu = async () => {
+      while (listening) {
+        const next = await shell.nextCommand();
+        if (!next.available || !listening) return;
+        answer(next.command);
+      }
+    };
+    const listenToKeys = (event: KeyboardEvent) => {
+      const command = commandOfKey(event);
+      if (command === null) return;
+      event.preventDefault();
+      answer(command);
+    };
+    if (shell.kind === 'electron') void listenToMenu();
+    window.addEventListener('keydown', listenToKeys);
+    return () => {
+      listening = false;
+      window.removeEventListener('keydown', listenToKeys);
+    };
+  }, [answer]);
+}

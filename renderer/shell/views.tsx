@@ -1,0 +1,50 @@
+import { lazy, type ReactNode } from 'react';
+import type { Route } from '../components/routes.ts';
+import { Today } from '../features/today/Today.tsx';
+
+const Batches = lazy(() => import('../features/batches/Batches.tsx').then((m) => ({ default: m.Batches })));
+const BatchPage = lazy(() => import('../features/batches/BatchPage.tsx').then((m) => ({ default: m.BatchPage })));
+const StartBatch = lazy(() => import('../features/batches/StartBatch.tsx').then((m) => ({ default: m.StartBatch })));
+const Hives = lazy(() => import('../features/hives/Hives.tsx').then((m) => ({ default: m.Hives })));
+const HivePage = lazy(() => import('../features/hives/HivePage.tsx').then((m) => ({ default: m.HivePage })));
+const Boxes = lazy(() => import('../features/boxes/Boxes.tsx').then((m) => ({ default: m.Boxes })));
+const LookSheet = lazy(() => import('../features/boxes/LookSheet.tsx').then((m) => ({ default: m.LookSheet })));
+const Queens = lazy(() => import('../features/queens/Queens.tsx').then((m) => ({ default: m.Queens })));
+const Season = lazy(() => import('../features/season/Season.tsx').then((m) => ({ default: m.Season })));
+const Labels = lazy(() => import('../features/print/Labels.tsx').then((m) => ({ default: m.Labels })));
+const Class = lazy(() => import('../features/class/Class.tsx').then((m) => ({ default: m.Class })));
+const Settings = lazy(() => import('../features/settings/Settings.tsx').then((m) => ({ default: m.Settings })));
+const Help = lazy(() => import('../features/help/Help.tsx').then((m) => ({ default: m.Help })));
+
+/** The page for an address; null when there is none. Each but Today is fetched when it is first gone to. */
+export function viewOf({ parts: [place, id], query }: Route): ReactNode {
+  switch (place) {
+    case 'today':
+      return <Today />;
+    case 'batches':
+      if (id === 'new') return <StartBatch />;
+      return id ? <BatchPage key={id} batchId={id} open={query.get('open')} /> : <Batches />;
+    case 'hives':
+      return id ? <HivePage key={id} colonyId={id} /> : <Hives />;
+    case 'boxes':
+      return id === 'looks' ? (
+        <LookSheet key={query.toString()} batchId={query.get('batch')} step={query.get('step')} />
+      ) : (
+        <Boxes boxId={query.get('box')} />
+      );
+    case 'queens':
+      return <Queens queenId={query.get('queen')} />;
+    case 'season':
+      return <Season />;
+    case 'print':
+      return <Labels key={query.toString()} batchId={query.get('batch')} />;
+    case 'class':
+      return <Class />;
+    case 'settings':
+      return <Settings />;
+    case 'help':
+      return <Help />;
+    default:
+      return null;
+  }
+}

@@ -1,0 +1,42 @@
+import { batches } from './batches.ts';
+import { boxes } from './boxes.ts';
+import { cautions, classroom, glossary, help } from './cautions.ts';
+import { frame } from './frame.ts';
+import { hives } from './hives.ts';
+import { lookWords } from './looks.ts';
+import { menuWords } from './menu.ts';
+import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
+import { print } from './print.ts';
+import { queens } from './queens.ts';
+import { season } from './season.ts';
+import { settings } from './settings.ts';
+import { SIGHTING_WORDS } from './sightings.ts';
+import { today } from './today.ts';
+
+/** All words of the window in English. Another language is an object of the same shape. */
+export const english = {
+  frame,
+  day: { hint: 'today, +3, 14 or 14 May', unclear: 'This is no day. Type 14 May, 14/5, +3 or today.' },
+  number: 'Type a whole number, or leave it empty.',
+  menu: menuWords,
+  today,
+  batches,
+  hives,
+  boxes,
+  queens,
+  season,
+  print,
+  settings,
+  cautions,
+  glossary,
+  help,
+  classroom,
+  looks: lookWords,
+  methods: METHOD_WORDS,
+  combs: COMB_WORDS,
+  builderTypes: BUILDER_TYPE_WORDS,
+  boxTypes: BOX_TYPE_WORDS,
+  sightings: SIGHTING_WORDS,
+} as const;
+
+export type Words = typeof english;

@@ -1,0 +1,158 @@
+import type { Notice, Refusal } from '../../contract/refusal.ts';
+import type { Day, IsoDay } from '../../kernel/day.ts';
+import type { CalendarRefusal } from '../../model/timetable.ts';
+import { calendarRefusalSentence } from './calendar-refusals.ts';
+import { lookWords } from './looks.ts';
+import { STEP_TEXTS } from './steps.ts';
+
+type DayText = (day: Day | IsoDay) => string;
+type Own = Exclude<Refusal, CalendarRefusal>;
+type Sentences<Union extends { readonly kind: string }> = {
+  readonly [Kind in Union['kind']]: (refusal: Extract<Union, { kind: Kind }>, day: DayText) => string;
+};
+
+const cells = (n: number) => (n === 1 ? '1 cell' : `${n} cells`);
+const title = (step: string) => `“${STEP_TEXTS[step as keyof typeof STEP_TEXTS]?.title ?? step}”`;
+
+const NOT_SAVED = {
+  'disk-full': 'Not saved: the disk is full. What you typed is still here. Make room, then save again.',
+  'drive-error':
+    'Not saved: the drive reported an error. What you typed is still here. Copy the workbook to another drive before you go on.',
+  'read-only': 'Not saved: this workbook is open for reading only. Save a copy elsewhere to write in it.',
+  'file-replaced':
+    'Not saved: another program has put a different file in the workbook’s place. Close this workbook and open it again.',
+} as const;
+
+const EXPECTED = {
+  number: 'Type a whole number.',
+  day: 'Type a day, such as 14 May, 14/5, +3 or today.',
+  text: 'Type a shorter text, or fill it in where it is empty.',
+  choice: 'Choose one of the list.',
+} as const;
+
+/** What a field is called on screen, for refusals that only know its name in the input. */
+const FIELDS: Readonly<Record<string, string>> = {
+  anchorOn: 'Day',
+  cellsPlanned: 'Cells',
+  countedOn: 'Day of counting',
+  given: 'Given',
+  taken: 'Taken',
+  removed: 'Removed',
+  sealed: 'Sealed',
+  code: 'Code',
+  name: 'Name',
+  placedOn: 'Day',
+  lookedOn: 'Day',
+  doneOn: 'Day done',
+  seenOn: 'Day seen',
+  closedOn: 'Day closed',
+  boxes: 'Boxes',
+  codes: 'Boxes',
+  note: 'Note',
+  startAt: 'First free label',
+  strength: 'Strength',
+  food: 'Food',
+  number: 'Number',
+};
+
+const fieldName = (field: string): string => FIELDS[field.split('.').at(-1) ?? field] ?? 'This field';
+
+/** One sentence a refusal: the field, what is wrong, and the remedy. A new kind without one does not compile. */
+const REFUSALS: Sentences<Own> = {
+  'no-workbook-open': () => 'No workbook is open. Open one, or begin a new one.',
+  'not-saved': ({ reason }) => NOT_SAVED[reason],
+  'not-valid': ({ field, expected }) => `${fieldName(field)}: ${EXPECTED[expected]}`,
+  'file-not-found': ({ file }) => `File: there is nothing at ${file}. Check the name, or look for it in another folder.`,
+  'folder-not-found': ({ folder }) => `Folder: there is no folder ${folder}. Make it first, or leave the usual place.`,
+  'file-exists': ({ file }) =>
+    `Name: there is a workbook of this name already at ${file}. Choose another name, or open that one.`,
+  'not-a-workbook': ({ file }) =>
+    `File: ${file} is not a Ripecell workbook. Nothing in it was changed. Choose a file that ends in .ripecell.`,
+  'workbook-newer': ({ version }) =>
+    `File: this workbook was made by a newer version (${version}) of the program. Nothing in it was changed. Get the newer program, then open it.`,
+  'workbook-damaged': ({ file }) =>
+    `File: ${file} is damaged. It was left as it is. Open the latest safety copy instead.`,
+  'workbook-open-elsewhere': () =>
+    'File: this workbook is open in another window. Close it there, or go on in that window.',
+  'place-not-writable': ({ folder }) =>
+    `Folder: nothing can be written in ${folder}. Choose another folder, such as your documents.`,
+  'batch-not-found': () => 'This batch is no longer in the workbook. Go back to the list of batches.',
+  'batch-code-taken': ({ code }) => `Code: there is a batch ${code} already. Leave the code empty for the next free one.`,
+  'more-taken-than-given': ({ given, taken }) =>
+    `Taken: ${cells(taken)} taken is more than the ${given} given. Correct one of the two.`,
+  'more-sealed-than-taken': ({ taken, sealed }) =>
+    `Sealed: ${cells(sealed)} sealed is more than the ${taken} that were taken and left in. Correct one of the two.`,
+  'more-sealed-than-given': ({ given, sealed }) =>
+    `Sealed: ${cells(sealed)} sealed is more than the ${given} given. Correct one of the two.`,
+  'more-removed-than-taken': ({ taken, removed }) =>
+    `Removed: ${cells(removed)} removed is more than the ${taken} there were. Correct one of the two.`,
+  'more-placed-than-sealed': ({ placed, sealed }) =>
+    `Sealed: ${cells(placed)} are in boxes already, so ${sealed} sealed cannot be. Correct the count, or take cells out of boxes first.`,
+  'day-before-start': ({ field, day, start }, text) =>
+    `${fieldName(field)}: ${text(day)} lies before this batch began on ${text(start)}. Type that day or a later one.`,
+  'comb-needed': () => 'Comb: say whether the comb is drawn already or starts from foundation strips; the days differ.',
+  'builder-in-use': ({ builder, batch, until }, text) =>
+    `Builder: ${builder} holds the cells of ${batch} until ${text(until)}. Choose another builder, or start on that day or later.`,
+  'hive-code-taken': ({ code }) => `Hive: there is a hive ${code} already. Choose it from the list, or type another code.`,
+  'hive-not-found': () => 'Hive: this hive is no longer in the workbook. Choose another one.',
+  'bar-not-found': () => 'This bar is no longer in the batch. Reload the page of the batch.',
+  'step-not-in-timetable': ({ step }) => `${title(step)} is not part of this batch’s timetable.`,
+  'step-already-done': ({ step }) => `${title(step)} is marked as done already. Take the mark back first.`,
+  'move-past-window': ({ earliest, latest }, text) =>
+    `New day: the bees leave only ${text(earliest)} to ${text(latest)} for this. Choose a day in between.`,
+  'observation-not-found': () => 'This sighting is no longer in the batch.',
+  'hive-code-in-use': ({ code }) => `Code: there is a hive ${code} already. Type another code.`,
+  'yard-name-in-use': ({ name }) => `Name: there is a yard ${name} already. Type another name.`,
+  'yard-not-found': () => 'Yard: this yard is no longer in the workbook. Choose another one.',
+  'hive-missing': () => 'This hive is no longer in the workbook. Go back to the list of hives.',
+  'box-codes-unreadable': ({ text }) => `Boxes: “${text}” cannot be read. Type codes such as K01-K18, or K01, K03, K07.`,
+  'box-code-taken': ({ code }) => `Boxes: there is a box ${code} already. Leave it out, or type other codes.`,
+  'box-not-found': ({ code }) => `Boxes: there is no box ${code}. Add it under Mating boxes first, or correct the code.`,
+  'box-holds-a-cell': ({ box, batch, since }, text) =>
+    `Boxes: ${box} holds a cell of ${batch} since ${text(since)}. Free it first, or leave it out.`,
+  'box-retired': ({ box }) => `Boxes: ${box} was taken out of use. Leave it out.`,
+  'more-boxes-than-sealed-cells': ({ boxes, cells: left }) =>
+    `Boxes: ${boxes} boxes for ${left === 0 ? 'no' : left} sealed ${left === 1 ? 'cell' : 'cells'} left in this batch. Name fewer boxes, or correct the count of sealed cells.`,
+  'emergence-passed': ({ latest }, text) =>
+    `Day: the last queens of this batch emerged by ${text(latest)}. Correct the day, or say under “What was seen” what you really found.`,
+  'cells-not-ripe': ({ earliest }, text) =>
+    `Day: cells cannot be moved before they are sealed, ${text(earliest)} at the earliest. Correct the day.`,
+  'look-before-placing': ({ placedOn }, text) =>
+    `Day: the cell was put in on ${text(placedOn)}. Type that day or a later one.`,
+  'placement-not-found': () => 'This box holds nothing any more. Reload the page.',
+  'wrong-number-of-ids': ({ needed }) => `Boxes: ${needed} boxes were named. Try once more.`,
+  'queen-number-taken': ({ number }) => `Number: ${number} belongs to another queen. Take the next free number.`,
+  'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
+    `Proved on: sealed brood on ${text(provedOn)} cannot lie before the first eggs on ${text(firstEggsOn)}. Correct one of the two.`,
+  'no-labels': () => 'Labels: no cells of this batch are in boxes. Put cells in boxes first.',
+  'start-beyond-sheet': ({ labels }) => `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
+  'qr-does-not-fit': ({ neededMillimetres }) =>
+    `Square code: it needs ${neededMillimetres.toFixed(0)} mm, more than this label has. Choose a larger label, or leave the code off.`,
+};
+
+/** Something odd that was kept: what, and what to think of. */
+const NOTICES: Sentences<Notice> = {
+  'low-take': ({ given, taken }) =>
+    `Only ${taken} of ${given} taken. Look for a queen or cells in the builder, and think of giving new larvae as a batch of its own.`,
+  'many-cells-for-builder': ({ cells: many, usualMost }) =>
+    `${cells(many)} are more than the ${usualMost} one builder usually finishes well. Think of sharing them between two.`,
+  'look-in-flight-hours': ({ box }) => `${box} was opened in the hours when queens fly, 11 to 16.`,
+  'look-during-hands-off': ({ box, until }, text) => `${box} was to be left alone until ${text(until)}.`,
+  'late-for-mating': ({ box, daysSinceEmergence }) =>
+    `${box}: still a virgin ${daysSinceEmergence} days after emergence. Mating is late now; look again in a few days, then decide.`,
+  'early-result': ({ box, result, daysSincePlaced }) =>
+    `${box}: “${lookWords[result as keyof typeof lookWords]?.name ?? result}” only ${daysSincePlaced} days after the cell was put in is early. Right box?`,
+  'builder-resting': ({ builder, until }, text) => `${builder} has just given up cells and should rest until ${text(until)}.`,
+  'emergence-near': ({ earliest }, text) =>
+    `The first queen may come out on ${text(earliest)}. Look for holes before you hand out the rest.`,
+  'day-in-future': ({ day }, text) => `${text(day)} is still to come. Kept as typed.`,
+};
+
+export function refusalSentence(refusal: Refusal, day: DayText): string {
+  const sentence = (REFUSALS as Record<string, ((refusal: never, day: DayText) => string) | undefined>)[refusal.kind];
+  return sentence ? sentence(refusal as never, day) : calendarRefusalSentence(refusal as CalendarRefusal, day);
+}
+
+export function noticeSentence(notice: Notice, day: DayText): string {
+  return (NOTICES[notice.kind] as (notice: Notice, day: DayText) => string)(notice, day);
+}

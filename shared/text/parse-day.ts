@@ -1,0 +1,60 @@
+import { addDays, type Day, dateOfDay, dayOfDate, isIsoDay, isoOfDay, type IsoDay } from '../kernel/day.ts';
+import { type DateOrder, SHORT_MONTHS } from './day-text.ts';
+
+/**
+ * Reads a day as people type it: "today", "y" or "yesterday", "tomorrow", "+3", "-2", "14", "14/5", "14 May", "May 14",
+ * "14.5.26", "2026-05-14". A day without a year is the one nearest to today. null when it is no day.
+ */
+export function parseDay(text: string, today: Day, order: DateOrder = 'day-first'): IsoDay | null {
+  const typed = text.trim().toLowerCase();
+  if (isIsoDay(typed)) return typed;
+  return parseWord(typed, today) ?? parseNumbers(typed, today, order) ?? parseMonthName(typed, today);
+}
+
+function parseWord(typed: string, today: Day): IsoDay | null {
+  if (['today', 't', 'now'].includes(typed)) return isoOfDay(today);
+  if (['yesterday', 'y'].includes(typed)) return isoOfDay(addDays(today, -1));
+  if (['tomorrow', 'tm'].includes(typed)) return isoOfDay(addDays(today, 1));
+  const shift = /^([+-])\s*(\d{1,3})$/.exec(typed);
+  return shift ? isoOfDay(addDays(today, Number(shift[2]) * (shift[1] === '-' ? -1 : 1))) : null;
+}
+
+/** Numbers alone: the day of the month, then the month (or the other way round), then the year. */
+function parseNumbers(typed: string, today: Day, order: DateOrder): IsoDay | null {
+  const parts = /^(\d{1,2})(?:\s*[./ -]\s*(\d{1,2}))?(?:\s*[./ -]\s*(\d{2}|\d{4}))?\.?$/.exec(typed);
+  if (!parts) return null;
+  const [first, second] = [Number(parts[1]), parts[2] === undefined ? null : Number(parts[2])];
+  if (second === null) return nearest(first, null, null, today);
+  const [dayOfMonth, month] = order === 'month-first' ? [second, first] : [first, second];
+  return nearest(dayOfMonth, month, yearOf(parts[3]), today);
+}
+
+function parseMonthName(typed: string, today: Day): IsoDay | null {
+  const parts =
+    /^(?<day>\d{1,2})\.?\s*(?<month>[a-z]{3,9})\.?(?:\s+(?<year>\d{2}|\d{4}))?$/.exec(typed) ??
+    /^(?<month>[a-z]{3,9})\.?\s+(?<day>\d{1,2})(?:,?\s+(?<year>\d{2}|\d{4}))?$/.exec(typed);
+  const month = SHORT_MONTHS.indexOf((parts?.groups?.month ?? '').slice(0, 3)) + 1;
+  if (!parts || month === 0) return null;
+  return nearest(Number(parts.groups?.day), month, yearOf(parts.groups?.year), today);
+}
+
+function yearOf(text: string | undefined): number | null {
+  if (text === undefined) return null;
+  return text.length === 2 ? 2000 + Number(text) : Number(text);
+}
+
+/** Of the months (or years) around today, the one that puts the day nearest to it. */
+function nearest(dayOfMonth: number, month: number | null, year: number | null, today: Day): IsoDay | null {
+  const now = dateOfDay(today);
+  const months = month === null ? [-1, 0, 1].map((shift) => now.month + shift) : [month];
+  const years = year === null ? [now.year - 1, now.year, now.year + 1] : [year];
+  const candidates = years.flatMap((y) => months.flatMap((m) => realDay(y, m, dayOfMonth) ?? []));
+  return candidates.toSorted((a, b) => Math.abs(a - today) - Math.abs(b - today)).map(isoOfDay)[0] ?? null;
+}
+
+function realDay(year: number, month: number, dayOfMonth: number): Day | null {
+  const shifted = { year: month < 1 ? year - 1 : month > 12 ? year + 1 : year, month: ((month + 11) % 12) + 1, dayOfMonth };
+  const day = dayOfDate(shifted);
+  const back = dateOfDay(day);
+  return back.month === shifted.month && back.dayOfMonth === dayOfMonth ? day : null;
+}
