@@ -45,7 +45,13 @@ export function createCore({ clock, ids, places, report = () => {} }: CoreSettin
     now: () => clock.now(),
     report,
   });
-  const lifecycle: Lifecycle = { keeper, clock, ids, version: PROGRAM_VERSION, demo: { day: DEMO_DAY, build: buildDemo } };
+  const lifecycle: Lifecycle = {
+    keeper,
+    clock,
+    ids,
+    version: PROGRAM_VERSION,
+    demo: { day: DEMO_DAY, build: buildDemo },
+  };
   return {
     call: (request) => dispatch(lifecycle, request, report),
     openFile: (file) => Promise.resolve(openWorkbook(lifecycle, { file })),

@@ -10,6 +10,8 @@ const t = initTRPC.context<Lifecycle>().create();
 
 export const group = t.router;
 
+type Answer<Value> = Result<Value, Refusal> | Promise<Result<Value, Refusal>>;
+
 /** A question to the open workbook that needs no input: plain data comes back. */
 export const plainQuery = <Output>(answer: (desk: Desk) => Output) =>
   t.procedure.query(({ ctx }) => answer(openDesk(ctx)));
@@ -26,11 +28,23 @@ export const resultQuery = <Input extends z.ZodType, Value>(
   answer: (desk: Desk, input: z.output<Input>) => Result<Value, Refusal>,
 ) => t.procedure.input(unchecked(input)).query(({ ctx, input: raw }) => onDesk(ctx, input, raw, answer));
 
-/** A change of the open workbook: a Result comes back. */
+/** A change of the open workbook: a Result comes back, for some (drawing a paper) after a while. */
 export const command = <Input extends z.ZodType, Value>(
   input: Input,
-  change: (desk: Desk, input: z.output<Input>) => Result<Value, Refusal>,
+  change: (desk: Desk, input: z.output<Input>) => Answer<Value>,
 ) => t.procedure.input(unchecked(input)).mutation(({ ctx, input: raw }) => onDesk(ctx, input, raw, change));
+
+/** A change that takes its time, such as drawing a PDF before it writes what was drawn. */
+export const slowCommand = <Input extends z.ZodType, Value>(
+  input: Input,
+  change: (desk: Desk, input: z.output<Input>) => Promise<Result<Value, Refusal>>,
+) =>
+  t.procedure.input(unchecked(input)).mutation(async ({ ctx, input: raw }): Promise<Result<Value, Refusal>> => {
+    const desk = deskOf(ctx);
+    if (desk === null) return refuse({ kind: 'no-workbook-open' });
+    const parsed = input.safeParse(raw);
+    return parsed.success ? change(desk, parsed.data) : refuse(notValid(parsed.error));
+  });
 
 /** A question that can be asked while no workbook is open. */
 export const lifecycleQuery = <Output>(answer: (lifecycle: Lifecycle) => Output) =>
@@ -60,8 +74,8 @@ function onDesk<Input extends z.ZodType, Value>(
   lifecycle: Lifecycle,
   input: Input,
   raw: unknown,
-  work: (desk: Desk, input: z.output<Input>) => Result<Value, Refusal>,
-): Result<Value, Refusal> {
+  work: (desk: Desk, input: z.output<Input>) => Answer<Value>,
+): Answer<Value> {
   const desk = deskOf(lifecycle);
   if (desk === null) return refuse({ kind: 'no-workbook-open' });
   const parsed = input.safeParse(raw);

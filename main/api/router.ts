@@ -14,6 +14,7 @@ import {
 } from '../../shared/contract/batches.ts';
 import { AddBoxes, EndPlacement, LookSheet, PlaceCells, RecordLook, RetireBox } from '../../shared/contract/boxes.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
+import { LabelChoice, OfferLabels } from '../../shared/contract/print.ts';
 import { SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
@@ -45,6 +46,8 @@ import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { saveHive } from '../operations/hives/save-hive.ts';
 import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
+import { offerLabels, offerLabels } from '../operations/print/offer-labels.ts';
+import { printLabels, printLabels } from '../operations/print/print-labels.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
@@ -65,6 +68,7 @@ import {
   plainQuery,
   query,
   resultQuery,
+  slowCommand,
 } from './procedures.ts';
 
 /** Every operation of the program: its name, what goes in, and the function that answers. */
@@ -118,6 +122,14 @@ export const appRouter = group({
   }),
   season: group({
     compareSeason: query(CompareSeason, compareSeason),
+  }),
+  print: group({
+    offerLabels: query(OfferLabels, offerLabels),
+    printLabels: slowCommand(LabelChoice, printLabels),
+  }),
+  print: group({
+    offerLabels: query(OfferLabels, offerLabels),
+    printLabels: command(LabelChoice, printLabels),
   }),
   settings: group({
     getSettings: plainQuery(getSettings),

@@ -27,6 +27,7 @@ export interface LastChange {
 /** The open workbook over one connection; `db` is already set up and of the present version. */
 export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Workbook {
   let connection = connectionOf(db);
+  let isClosed = false;
 
   /** After an error at the end of a save the rows may or may not be in the file: open it again and look. */
   function reachedTheFile(changeNumber: number): boolean {
@@ -56,6 +57,7 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
       return connection.tables;
     },
     change(label, work) {
+      if (isClosed) return refuse({ kind: 'no-workbook-open' });
       if (facts.readOnly) return notSaved('read-only');
       if (connection.isWriting()) throw new Error(`A change inside a change: ${label}.`);
       if (!facts.stillInPlace()) return notSaved('file-replaced');
@@ -63,6 +65,7 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
       return connection.write(work, facts.now, reachedTheFile);
     },
     close() {
+      isClosed = true;
       closeCleanly(connection.db, facts.readOnly);
     },
   };

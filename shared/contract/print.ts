@@ -1,9 +1,12 @@
 import { z } from 'zod';
 import { IdField } from '../model/fields.ts';
+import type { LabelSheetKey } from '../model/label-sheet.ts';
 
-/** Label sheets by their measures; presets in shared/paper terms, sizes in millimetres. */
-export const SHEETS = ['a4-3x7-63.5x38.1', 'roll-62'] as const;
+/** Label sheets by their measures; the millimetres are in shared/model/label-sheet.ts. */
+export const SHEETS = ['a4-3x7-63.5x38.1', 'roll-62'] as const satisfies readonly LabelSheetKey[];
 export type SheetKey = (typeof SHEETS)[number];
+
+export const OfferLabels = z.object({ batchId: IdField.nullable(), sheet: z.enum(SHEETS) });
 
 export const LabelChoice = z.object({
   batchId: IdField.nullable(),

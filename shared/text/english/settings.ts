@@ -19,5 +19,6 @@ export const settings = {
   closeWorkbook: 'Close this workbook',
   showInFolder: 'Show in its folder',
   version: (version: string) => `Ripecell ${version}`,
+  save: 'Save',
   saved: 'Saved.',
 } as const;

@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
+import { z } from 'zod';
 import { type Core, createCore } from '../../../main/api/core.ts';
 import { PROGRAM_VERSION } from '../../../main/api/version.ts';
 import type { CallReply } from '../../../shared/contract/call.ts';
@@ -76,6 +77,23 @@ test('the demo opens through the door and answers every question that needs no i
     expect(JSON.parse(JSON.stringify(reply)), path).toEqual(reply);
   }
 });
+
+test('labels of the demo come through the door as a PDF', { timeout: 60_000 }, async () => {
+  const core = aCore();
+  await tell(core, 'workbook.openDemo');
+  const sheet = 'a4-3x7-63.5x38.1';
+  const offer = await ask(core, 'print.offerLabels', { batchId: null, sheet });
+  expect(offer).toMatchObject({ ok: true, data: { startAt: 1 } });
+  const batchId = offer.ok ? LabelBatches.parse(offer.data).batches[0]?.id : null;
+  const choice = { batchId, boxIds: null, sheet, startAt: 1, qr: false, pencilLine: false, outline: false };
+  const printed = await tell(core, 'print.printLabels', choice);
+  expect(printed).toMatchObject({ ok: true, data: { ok: true, value: { mediaType: 'application/pdf' } } });
+  expect(await tell(core, 'print.printLabels', { ...choice, startAt: 0 })).toMatchObject({
+    data: refuse({ kind: 'not-valid', field: 'startAt', expected: 'number' }),
+  });
+});
+
+const LabelBatches = z.object({ batches: z.array(z.object({ id: z.string() })) });
 
 const QUESTIONS_WITHOUT_INPUT = [
   'workbook.getWorkbookState',

@@ -54,6 +54,14 @@ describe('a change of the workbook', () => {
     expect(() => workbook.tables.yards.insert(aYard())).toThrow('outside a change');
   });
 
+  test('that comes after closing, from something still at work, is refused and opens nothing again', () => {
+    const folder = aFolder();
+    const workbook = aWorkbookFile(folder);
+    workbook.close();
+    expect(workbook.change('late', () => ok(null))).toEqual(refuse({ kind: 'no-workbook-open' }));
+    mustOk(openWorkbookFile(workbook.file, anOpenSetting(folder))).close();
+  });
+
   test('cannot stand inside another', () => {
     const { workbook } = aDesk();
     const nested = () => workbook.change('outer', () => workbook.change('inner', () => ok(null)));

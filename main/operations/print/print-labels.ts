@@ -1,0 +1,44 @@
+import type { LabelChoice, PrintedFile } from '../../../shared/contract/print.ts';
+import type { Refusal } from '../../../shared/contract/refusal.ts';
+import { isoOfDay } from '../../../shared/kernel/day.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import { labelSheet, labelsOnSheet } from '../../../shared/model/label-sheet.ts';
+import { labelWords } from '../../../shared/text/english/labels.ts';
+import { missingRoomForQr } from '../../paper/label-layout.ts';
+import { labelPdf, qrMatrix } from '../../paper/label-pdf.ts';
+import type { Desk } from '../operation.ts';
+import { rememberFirstFree } from './first-free-label.ts';
+import { labelAsText, labelTexts } from './label-texts.ts';
+
+/** Draws the labels of a batch as a PDF, and keeps what was printed and where the sheet goes on. */
+export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Result<PrintedFile, Refusal>> {
+  const { tables } = desk.workbook;
+  const batch = choice.batchId === null ? null : tables.batches.get(choice.batchId);
+  const boxIds = choice.boxIds === null ? null : new Set(choice.boxIds);
+  const all = batch ? labelTexts(tables, batch) : [];
+  const labels = all.filter((label) => boxIds === null || boxIds.has(tables.placements.get(label.placementId)?.boxId ?? ''));
+  const first = labels[0];
+  if (!batch || !first) return refuse({ kind: 'no-labels', field: 'batchId' });
+  const sheet = labelSheet(choice.sheet);
+  const onSheet = labelsOnSheet(sheet);
+  if (choice.startAt > onSheet) return refuse({ kind: 'start-beyond-sheet', field: 'startAt', labels: onSheet });
+  const missing = choice.qr ? missingRoomForQr(sheet, qrMatrix(first).size) : null;
+  if (missing !== null) return refuse({ kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: missing });
+  const printedOn = isoOfDay(desk.today);
+  const { pencilLine, qr, outline, startAt } = choice;
+  const title = labelWords.title(batch.code);
+  const pdf = await labelPdf({ title, sheet, labels, startAt, pencilLine, qr, outline, madeAt: `${printedOn}T12:00:00Z` });
+  const nextStartAt = ((startAt - 1 + labels.length) % onSheet) + 1;
+  return desk.workbook.change('Print labels', (written) => {
+    for (const label of labels)
+      written.labelPrints.insert({ id: desk.ids.next(), placementId: label.placementId, printedOn, words: labelAsText(label) });
+    rememberFirstFree(written, choice.sheet, nextStartAt);
+    return ok({
+      name: labelWords.fileName(batch.code),
+      mediaType: 'application/pdf',
+      base64: pdf.bytes.toString('base64'),
+      pages: pdf.pages,
+      nextStartAt,
+    });
+  });
+}

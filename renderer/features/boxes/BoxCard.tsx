@@ -1,0 +1,65 @@
+import { Button } from '@mui/material';
+import { type FormEvent, useState } from 'react';
+import type { BoxLine } from '../../../shared/contract/boxes.ts';
+import { PLACEMENT_ENDS, type PlacementEnd } from '../../../shared/model/mating-box.ts';
+import { ask } from '../../client/client.ts';
+import { useChange } from '../../client/hooks.ts';
+import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { DayField } from '../../components/DayField.tsx';
+import { Section } from '../../components/Section.tsx';
+import { useDays, useToday, useWords } from '../../components/words.ts';
+import { StateSign } from './StateSign.tsx';
+
+/** One box: what is in it, and how it is freed. */
+export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void }) {
+  const { boxes: words, looks, frame } = useWords();
+  const days = useDays();
+  const facts: readonly (readonly [string, string | null])[] = [
+    [words.columns.batch, box.batch],
+    [words.columns.mother, box.breeder],
+    [words.columns.placed, box.placedOn && days.short(box.placedOn)],
+    [words.columns.first, box.firstLookOn && days.short(box.firstLookOn)],
+    [words.columns.sealed, box.sealedBroodLookOn && days.short(box.sealedBroodLookOn)],
+    [words.columns.last, box.lastResult && box.lastLookOn ? `${looks[box.lastResult].name}, ${days.short(box.lastLookOn)}` : null],
+    [words.columns.queen, box.queenNumber],
+  ];
+  return (
+    <Section title={<><StateSign state={box.state} /> {box.code}, {words.states[box.state]}</>} acts={<Button onClick={onClose}>{frame.close}</Button>}>
+      <dl className="facts" style={{ marginBottom: 14 }}>
+        {facts.map(([name, text]) =>
+          text ? (
+            <div key={name} style={{ display: 'contents' }}>
+              <dt>{name}</dt>
+              <dd>{text}</dd>
+            </div>
+          ) : null,
+        )}
+      </dl>
+      {box.placementId ? <FreeForm placementId={box.placementId} /> : null}
+    </Section>
+  );
+}
+
+function FreeForm({ placementId }: { placementId: string }) {
+  const { boxes: words } = useWords();
+  const today = useToday();
+  const [reason, setReason] = useState<PlacementEnd>('caught');
+  const [day, setDay] = useState<string | null>(today);
+  const end = useChange(ask.boxes.endPlacement.mutate);
+  const problem = useProblemOf(end.state.refusal);
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (day !== null) void end.run({ placementId, endedOn: day, reason });
+  };
+  return (
+    <form className="row" onSubmit={submit}>
+      <ChoiceField label={words.freeReason} value={reason} choices={PLACEMENT_ENDS.map((value) => ({ value, text: words.ends[value] }))} onChange={setReason} />
+      <DayField label={words.freeDay} value={day} onChange={setDay} problem={problem('endedOn', 'lookedOn')} />
+      <Button type="submit" variant="outlined" disabled={end.state.busy || day === null}>
+        {words.free}
+      </Button>
+      <ChangeLines {...end.state} ownFields={['endedOn', 'lookedOn']} />
+    </form>
+  );
+}

@@ -1,0 +1,106 @@
+import { type KeyboardEvent, useState } from 'react';
+import type { LookRow } from '../../../shared/contract/boxes.ts';
+import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+import { RESULT_KEYS } from './look-grid-state.ts';
+import type { LookChange, Said } from './look-typing.ts';
+
+interface GridRowProps {
+  readonly row: LookRow;
+  readonly current: boolean;
+  /** The offered queen number while it is being confirmed. */
+  readonly numbering: string | null;
+  readonly said: Said | undefined;
+  readonly onPick: () => void;
+  readonly onNumber: (number: string) => void;
+  readonly onLeave: () => void;
+  readonly onMore: (change: LookChange) => void;
+}
+
+export function GridRow({ row, current, numbering, said, onPick, onNumber, onLeave, onMore }: GridRowProps) {
+  const { boxes, looks } = useWords();
+  const { sheet } = boxes;
+  const days = useDays();
+  const last = row.lastResult && row.lastLookOn ? `${looks[row.lastResult].name}, ${days.short(row.lastLookOn)}` : sheet.noLook;
+  const day = row.daysSinceEmergence === null ? '' : boxes.day(row.daysSinceEmergence);
+  const key = RESULT_KEYS.find((one) => one.result === row.typed?.result)?.key;
+  return (
+    <>
+      {/* biome-ignore lint/a11y/useSemanticElements: rows of a grid carry their role */}
+      <tr role="row" data-row className={current ? 'current' : undefined} onClick={onPick}>
+        <th role="rowheader" scope="row">
+          {row.code}
+        </th>
+        <td role="gridcell">{row.row ?? ''}</td>
+        <td role="gridcell" className="nowrap">
+          {day}
+        </td>
+        <td role="gridcell">{last}</td>
+        <td role="gridcell">
+          <span className="now" data-now role="button" tabIndex={current ? 0 : -1} aria-label={row.typed ? `${row.code}, ${looks[row.typed.result].name}` : sheet.rowRead(row.code, row.row ?? boxes.noRow, day, last)}>
+            {row.typed ? (
+              <>
+                <kbd>{key}</kbd> {looks[row.typed.result].name}
+              </>
+            ) : (
+              ' '
+            )}
+          </span>
+        </td>
+        <td role="gridcell">
+          {numbering === null ? (row.queenNumber ?? '') : <NumberInput label={`${row.code}, ${sheet.columns.number}`} offered={numbering} onNumber={onNumber} onLeave={onLeave} />}
+        </td>
+        <MoreCells row={row} onMore={onMore} />
+      </tr>
+      {said && (said.refusal || said.notReached || said.notices.length > 0) ? (
+        // biome-ignore lint/a11y/useSemanticElements: rows of a grid carry their role
+        <tr role="row">
+          <td role="gridcell" colSpan={9}>
+            <ChangeLines refusal={said.refusal} notices={said.notices} notReached={said.notReached} />
+          </td>
+        </tr>
+      ) : null}
+    </>
+  );
+}
+
+/** Enter takes the number and goes down; Escape leaves her without one. */
+function NumberInput({ label, offered, onNumber, onLeave }: { label: string; offered: string; onNumber: (number: string) => void; onLeave: () => void }) {
+  const [number, setNumber] = useState(offered);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter' && number.trim() !== '') onNumber(number.trim());
+    else if (event.key === 'Escape') onLeave();
+    else return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  return <input className="control" style={{ width: '7rem', minHeight: 34 }} data-number aria-label={label} value={number} onChange={(event) => setNumber(event.target.value)} onKeyDown={onKeyDown} />;
+}
+
+/** Strength, food and note: reached with Tab, saved when left. */
+function MoreCells({ row, onMore }: { row: LookRow; onMore: (change: LookChange) => void }) {
+  const { sheet } = useWords().boxes;
+  const five = (text: string) => (/^[1-5]$/.test(text.trim()) ? Number(text) : null);
+  const cell = (key: 'strength' | 'food' | 'note', width: string) => (
+    <td role="gridcell">
+      <input
+        className="control"
+        style={{ width, minHeight: 34 }}
+        aria-label={`${row.code}, ${sheet.columns[key]}`}
+        defaultValue={row.typed?.[key] ?? ''}
+        onBlur={(event) => {
+          const text = event.target.value;
+          const value = key === 'note' ? text.trim() || null : five(text);
+          if (value !== (row.typed?.[key] ?? null)) onMore({ [key]: value });
+        }}
+      />
+    </td>
+  );
+  return (
+    <>
+      {cell('strength', '3.4rem')}
+      {cell('food', '3.4rem')}
+      {cell('note', '12rem')}
+    </>
+  );
+}

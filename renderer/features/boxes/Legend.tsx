@@ -1,0 +1,22 @@
+import { useWords } from '../../components/words.ts';
+import { RESULT_KEYS } from './look-grid-state.ts';
+
+/** The keys, always in sight. */
+export function Legend() {
+  const { boxes, looks } = useWords();
+  const { sheet } = boxes;
+  return (
+    <section className="legend" aria-label={sheet.legend}>
+      {RESULT_KEYS.map(({ result, key, digit }) => (
+        <span key={result} className="nowrap">
+          <kbd>{key}</kbd> <kbd>{digit}</kbd> {looks[result].name}
+        </span>
+      ))}
+      {[sheet.shift, sheet.note, sheet.more, sheet.correct, sheet.fill, sheet.finish].map((hint) => (
+        <span key={hint} className="soft nowrap">
+          {hint}
+        </span>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,70 @@
+import { useQueryClient } from '@tanstack/react-query';
+import { useRef, useState } from 'react';
+import type { LookRow } from '../../../shared/contract/boxes.ts';
+import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
+import type { LookResult } from '../../../shared/model/look.ts';
+import { ask } from '../../client/client.ts';
+import { newId } from '../../client/hooks.ts';
+
+/** What a row changes; what it does not name stays as it was typed. */
+export interface LookChange {
+  readonly result?: LookResult;
+  readonly queenNumber?: string | null;
+  readonly strength?: number | null;
+  readonly food?: number | null;
+  readonly note?: string | null;
+}
+
+export interface Said {
+  readonly refusal: Refusal | null;
+  readonly notices: readonly Notice[];
+  readonly notReached: boolean;
+}
+
+interface Typed {
+  readonly id: string;
+  readonly result: LookResult;
+  readonly strength: number | null;
+  readonly food: number | null;
+  readonly note: string | null;
+}
+
+/**
+ * Saves looks in the order they were typed, one after the other, and keeps what was said about each row. The typed
+ * state is kept here as well, so that a second key on a row builds on the first although it is still being saved.
+ */
+export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void) {
+  const queries = useQueryClient();
+  const typedByRow = useRef(new Map<string, Typed>());
+  const queue = useRef<Promise<void>>(Promise.resolve());
+  const [said, setSaid] = useState<ReadonlyMap<string, Said>>(new Map());
+  const [lastSaved, setLastSaved] = useState<{ readonly box: string; readonly result: LookResult } | null>(null);
+  const say = (boxId: string, what: Said) => setSaid((before) => new Map(before).set(boxId, what));
+
+  const send = async (row: LookRow, typed: Typed, queenNumber: string | null) => {
+    try {
+      const queen = queenNumber === null ? null : { id: newId(), number: queenNumber };
+      const result = await ask.boxes.recordLook.mutate({ ...typed, boxId: row.id, lookedOn: sheetDay, queen });
+      if (!result.ok) return say(row.id, { refusal: result.refusal, notices: [], notReached: false });
+      say(row.id, { refusal: null, notices: result.value.notices, notReached: false });
+      setLastSaved({ box: row.code, result: typed.result });
+      onSaved(result.value.row);
+      await queries.invalidateQueries({ predicate: (query) => query.queryKey[0] !== 'looks' });
+    } catch {
+      say(row.id, { refusal: null, notices: [], notReached: true });
+    }
+  };
+
+  const save = (row: LookRow, { queenNumber = null, ...change }: LookChange): Promise<void> => {
+    const before = typedByRow.current.get(row.id) ?? row.typed ?? EMPTY;
+    const typed = { ...before, ...change, id: before.id === '' ? newId() : before.id };
+    typedByRow.current.set(row.id, typed);
+    queue.current = queue.current.then(() => send(row, typed, queenNumber));
+    return queue.current;
+  };
+
+  const toCheck = [...said.values()].filter((one) => one.refusal || one.notReached || one.notices.length > 0).length;
+  return { save, said, lastSaved, toCheck };
+}
+
+const EMPTY: Typed = { id: '', result: 'not-looked', strength: null, food: null, note: null };

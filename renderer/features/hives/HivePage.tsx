@@ -1,0 +1,100 @@
+import type { HiveDetail, SeasonFigures } from '../../../shared/contract/hives.ts';
+import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
+import { SmallStream } from '../../charts/Stream.tsx';
+import { ask } from '../../client/client.ts';
+import { useAnswer } from '../../client/hooks.ts';
+import { DataTable } from '../../components/DataTable.tsx';
+import { Figure } from '../../components/Figure.tsx';
+import { HandsOffSign } from '../../components/HandsOffSign.tsx';
+import { Page } from '../../components/Page.tsx';
+import { Section } from '../../components/Section.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+import { DayLine } from './DayLine.tsx';
+import { HiveLooks } from './HiveLooks.tsx';
+import { HiveRoles } from './HiveRoles.tsx';
+
+/** One hive: what lies ahead of it, how it does as builder and as mother, and what was seen in it. */
+export function HivePage({ colonyId }: { colonyId: string }) {
+  const { hives: words } = useWords();
+  const answer = useAnswer(['hive', colonyId], () => ask.hives.getHive.query({ colonyId }));
+  if (answer.data === null) return <Page title={words.title}>{words.one.gone}</Page>;
+  if (!answer.data) return <Page title="…">{null}</Page>;
+  const hive = answer.data;
+  return (
+    <Page lead={<a href="#/hives">{words.title}</a>} title={[hive.code, hive.name].filter(Boolean).join(' ')}>
+      <Standing hive={hive} />
+      <DayLine days={hive.dayLine} />
+      <div className="columns">
+        <Figures title={words.one.asBuilder} figures={hive.asBuilder} />
+        <Figures title={words.one.asMother} figures={hive.asBreeder} />
+        <HiveLooks hive={hive} />
+        <HiveRoles hive={hive} />
+      </div>
+      <Batches hive={hive} />
+    </Page>
+  );
+}
+
+function Standing({ hive }: { hive: HiveDetail }) {
+  const { hives: words } = useWords();
+  const days = useDays();
+  return (
+    <div className="section">
+      <p>{[hive.yard ?? words.noYard, hive.place, hive.motherLine ? `${words.line} ${hive.motherLine}` : null].filter(Boolean).join(', ')}</p>
+      {hive.handsOff ? (
+        <p className="hands-off">
+          <HandsOffSign /> <strong>{words.handsOff(days.short(hive.handsOff.until), hive.handsOff.batch)}</strong> {STEP_TEXTS[hive.handsOff.step as keyof typeof STEP_TEXTS].title}
+        </p>
+      ) : null}
+      {hive.batchesFed > 0 ? <p>{hive.freeFrom ? words.one.freeFrom(days.short(hive.freeFrom)) : words.one.freeNow}</p> : null}
+    </div>
+  );
+}
+
+function Figures({ title, figures }: { title: string; figures: readonly SeasonFigures[] }) {
+  const { hives: words } = useWords();
+  const { columns } = words.one;
+  return (
+    <Section title={title}>
+      {figures.length === 0 ? (
+        <p className="soft">{words.one.none}</p>
+      ) : (
+        <DataTable
+          caption={title}
+          rows={figures}
+          rowKey={(row) => String(row.season)}
+          columns={[
+            { key: 'season', title: columns.season, head: true, cell: (row) => row.season },
+            { key: 'batches', title: columns.batches, numeric: true, cell: (row) => row.batches },
+            { key: 'take', title: columns.take, cell: (row) => <Figure figure={row.take} /> },
+            { key: 'mating', title: columns.mating, cell: (row) => <Figure figure={row.mating} /> },
+          ]}
+        />
+      )}
+    </Section>
+  );
+}
+
+function Batches({ hive }: { hive: HiveDetail }) {
+  const words = useWords();
+  const days = useDays();
+  if (hive.batches.length === 0) return null;
+  return (
+    <Section title={words.hives.one.batches}>
+      <DataTable
+        caption={words.hives.one.batches}
+        rows={hive.batches}
+        rowKey={(line) => line.id}
+        columns={[
+          { key: 'code', title: words.batches.columns.batch, head: true, cell: (line) => <a href={`#/batches/${line.id}`}>{line.code}</a> },
+          { key: 'method', title: words.batches.columns.method, cell: (line) => words.methods[line.method].name },
+          { key: 'larvae', title: words.batches.columns.larvae, cell: (line) => days.short(line.larvaeGivenOn) },
+          { key: 'stream', title: words.batches.columns.stream, cell: (line) => <SmallStream stream={line.stream} /> },
+          { key: 'given', title: words.batches.one.given, numeric: true, cell: (line) => line.tally.given ?? words.batches.one.notCounted },
+          { key: 'taken', title: words.batches.one.taken, numeric: true, cell: (line) => line.tally.taken ?? words.batches.one.notCounted },
+          { key: 'sealed', title: words.batches.one.sealed, numeric: true, cell: (line) => line.tally.sealed ?? words.batches.one.notCounted },
+        ]}
+      />
+    </Section>
+  );
+}

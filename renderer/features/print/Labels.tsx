@@ -1,0 +1,131 @@
+import { Button } from '@mui/material';
+import { useState } from 'react';
+import type { LabelChoice, LabelOffer, PrintedFile, SheetKey } from '../../../shared/contract/print.ts';
+import { labelSheet } from '../../../shared/model/label-sheet.ts';
+import { ask, shell } from '../../client/client.ts';
+import { useAnswer, useChange } from '../../client/hooks.ts';
+import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { EmptyState } from '../../components/EmptyState.tsx';
+import { Page } from '../../components/Page.tsx';
+import { goTo } from '../../components/routes.ts';
+import { Section } from '../../components/Section.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useWords } from '../../components/words.ts';
+import { LabelPreview } from './LabelPreview.tsx';
+import { downloadPdf, openPdf } from './pdf-files.ts';
+import { SheetPicture } from './SheetPicture.tsx';
+
+/** Labels for the boxes of a batch: which sheet, from which label on, and what they show. */
+export function Labels({ batchId }: { batchId: string | null }) {
+  const { print: words } = useWords();
+  const [sheet, setSheet] = useState<SheetKey>('a4-3x7-63.5x38.1');
+  const offer = useAnswer(['labels', batchId, sheet], () => ask.print.offerLabels.query({ batchId, sheet }));
+  if (!offer.data) return <Page title={words.title}>{null}</Page>;
+  const chosen = batchId ?? offer.data.batches[0]?.id ?? null;
+  return (
+    <Page title={words.title}>
+      <Section title={words.labels}>
+        {offer.data.batches.length === 0 || chosen === null ? (
+          <EmptyState title={words.empty} />
+        ) : (
+          <LabelForm key={`${chosen} ${sheet} ${offer.data.startAt}`} offer={offer.data} batchId={chosen} sheet={sheet} setSheet={setSheet} />
+        )}
+      </Section>
+    </Page>
+  );
+}
+
+interface LabelFormProps {
+  readonly offer: LabelOffer;
+  readonly batchId: string;
+  readonly sheet: SheetKey;
+  readonly setSheet: (sheet: SheetKey) => void;
+}
+
+function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
+  const { print: words } = useWords();
+  const [startAt, setStartAt] = useState(String(offer.startAt));
+  const [shows, setShows] = useState({ qr: false, pencilLine: true, outline: false });
+  const [outcome, setOutcome] = useState<string | null>(null);
+  const print = useChange(ask.print.printLabels.mutate);
+  const problem = useProblemOf(print.state.refusal);
+  const first = /^\d{1,3}$/.test(startAt.trim()) ? Number(startAt) : 0;
+  const choice: LabelChoice = { batchId, boxIds: null, sheet, startAt: first, ...shows };
+  const make = async (then: (file: PrintedFile) => Promise<string | null>) => {
+    const file = await print.run(choice);
+    if (file) setOutcome((await then(file)) ?? words.ready(offer.labels.length, file.pages));
+  };
+  const save = async (file: PrintedFile) => {
+    const saved = await shell.saveFile(file.name, file.base64);
+    if (!saved.available) {
+      downloadPdf(file);
+      return words.downloaded;
+    }
+    if (saved.failed) return words.notSaved;
+    return saved.path ? words.saved(saved.path) : null;
+  };
+  return (
+    <div className="columns">
+      <div className="stack">
+        <ChoiceField
+          label={words.what}
+          value={batchId}
+          choices={offer.batches.map((batch) => ({ value: batch.id, text: `${words.batch(batch.code, batch.boxes)}, ${words.unprinted(batch.unprinted)}` }))}
+          onChange={(id) => goTo(`/print?batch=${id}`)}
+          problem={problem('batchId')}
+        />
+        <ChoiceField label={words.sheet} value={sheet} choices={(Object.entries(words.sheets) as [SheetKey, string][]).map(([value, text]) => ({ value, text }))} onChange={setSheet} />
+        <TextField label={words.startAt} value={startAt} onChange={setStartAt} numeric hint={words.startHint} problem={problem('startAt')} />
+        <Shows shows={shows} setShows={setShows} problem={problem('qr')} />
+        <div className="acts">
+          <Button variant="contained" disabled={print.state.busy} onClick={() => void make(save)}>
+            {words.save}
+          </Button>
+          {shell.kind === 'loopback' ? (
+            <Button variant="outlined" disabled={print.state.busy} onClick={() => void make(openPdf)}>
+              {words.open}
+            </Button>
+          ) : null}
+        </div>
+        {outcome ? (
+          <p className="line-good" role="status">
+            {outcome}
+          </p>
+        ) : null}
+        <ChangeLines {...print.state} ownFields={['batchId', 'startAt', 'qr']} />
+        <p className="soft">{words.advice}</p>
+      </div>
+      <div className="stack">
+        <SheetPicture sheet={labelSheet(sheet)} startAt={first} labels={offer.labels.length} onChoose={(n) => setStartAt(String(n))} />
+        {offer.labels[0] ? <LabelPreview label={offer.labels[0]} sheet={labelSheet(sheet)} pencilLine={shows.pencilLine} /> : null}
+      </div>
+    </div>
+  );
+}
+
+interface ShowsProps {
+  readonly shows: { readonly qr: boolean; readonly pencilLine: boolean; readonly outline: boolean };
+  readonly setShows: (shows: ShowsProps['shows']) => void;
+  readonly problem: string | null;
+}
+
+function Shows({ shows, setShows, problem }: ShowsProps) {
+  const { print: words } = useWords();
+  return (
+    <fieldset>
+      <legend>{words.shows}</legend>
+      {(['pencilLine', 'qr', 'outline'] as const).map((key) => (
+        <label key={key} className="check" style={{ minHeight: 34 }}>
+          <input type="checkbox" checked={shows[key]} onChange={(event) => setShows({ ...shows, [key]: event.target.checked })} />
+          {words[key]}
+        </label>
+      ))}
+      {problem ? (
+        <p className="line-problem" role="alert">
+          {problem}
+        </p>
+      ) : null}
+    </fieldset>
+  );
+}

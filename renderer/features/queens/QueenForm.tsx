@@ -1,0 +1,65 @@
+import { Button } from '@mui/material';
+import { type FormEvent, useState } from 'react';
+import type { QueenLine } from '../../../shared/contract/queens.ts';
+import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
+import { ask } from '../../client/client.ts';
+import { newId, useChange } from '../../client/hooks.ts';
+import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { DayField } from '../../components/DayField.tsx';
+import { Section } from '../../components/Section.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useToday, useWords } from '../../components/words.ts';
+
+const OWN_FIELDS = ['number', 'bornIn', 'provedOn', 'firstEggsOn', 'motherLine', 'goneTo', 'note'];
+
+/** One queen's particulars; a new one gets the next number of the year. */
+export function QueenForm({ queen, lines, onClose }: { queen: Queen | null; lines: readonly QueenLine[]; onClose: () => void }) {
+  const { queens: words, frame } = useWords();
+  const year = Number(useToday().slice(0, 4));
+  const [form, setForm] = useState<Queen>(() => queen ?? freshQueen(year, lines));
+  const change = (changes: Partial<Queen>) => setForm((before) => ({ ...before, ...changes }));
+  const save = useChange(ask.queens.saveQueen.mutate);
+  const problem = useProblemOf(save.state.refusal);
+  const text = (value: string) => (value.trim() === '' ? null : value);
+  const submit = async (event: FormEvent) => {
+    event.preventDefault();
+    const placed = form.place === 'in-box' ? form : { ...form, boxId: null };
+    if (await save.run(placed)) onClose();
+  };
+  return (
+    <Section title={queen ? `${words.edit} ${queen.number}` : words.add} acts={<Button onClick={onClose}>{frame.close}</Button>}>
+      <form className="stack" onSubmit={(event) => void submit(event)}>
+        <div className="row">
+          <TextField label={words.number} value={form.number} onChange={(number) => change({ number })} hint={words.numberHint} problem={problem('number')} required />
+          <TextField label={words.bornIn} value={String(form.bornIn)} onChange={(born) => change({ bornIn: Number(born.replace(/\D/g, '').slice(0, 4)) })} numeric problem={problem('bornIn')} />
+          <TextField label={words.line} value={form.motherLine ?? ''} onChange={(line) => change({ motherLine: text(line) })} problem={problem('motherLine')} />
+        </div>
+        <div className="row">
+          <DayField label={words.marked} value={form.markedOn} onChange={(markedOn) => change({ markedOn })} />
+          <DayField label={words.firstEggs} value={form.firstEggsOn} onChange={(firstEggsOn) => change({ firstEggsOn })} problem={problem('firstEggsOn')} />
+          <DayField label={words.proved} value={form.provedOn} onChange={(provedOn) => change({ provedOn })} problem={problem('provedOn')} />
+        </div>
+        <div className="row">
+          <ChoiceField label={words.place} value={form.place} choices={QUEEN_PLACES.map((value) => ({ value, text: words.places[value] }))} onChange={(place) => change({ place })} />
+          <TextField label={words.goneTo} value={form.goneTo ?? ''} onChange={(goneTo) => change({ goneTo: text(goneTo) })} problem={problem('goneTo')} />
+        </div>
+        <TextField label={words.note} value={form.note ?? ''} onChange={(note) => change({ note: text(note) })} problem={problem('note')} multiline />
+        <div className="acts">
+          <Button type="submit" variant="contained" disabled={save.state.busy || form.number.trim() === ''}>
+            {words.save}
+          </Button>
+        </div>
+        <ChangeLines {...save.state} ownFields={OWN_FIELDS} />
+      </form>
+    </Section>
+  );
+}
+
+function freshQueen(bornIn: number, lines: readonly QueenLine[]): Queen {
+  const year = String(bornIn % 100).padStart(2, '0');
+  const numbers = lines.map(({ queen }) => Number(new RegExp(`^${year}-(\\d+)$`).exec(queen.number)?.[1] ?? 0));
+  const number = `${year}-${String(Math.max(0, ...numbers) + 1).padStart(3, '0')}`;
+  const unknown = { placementId: null, batchId: null, breederId: null, motherLine: null, markedOn: null, firstEggsOn: null, provedOn: null, boxId: null, colonyId: null, goneTo: null, note: null };
+  return { id: newId(), number, bornIn, place: 'in-hive', ...unknown };
+}

@@ -1,0 +1,46 @@
+import { weekNumber } from '../../../shared/text/day-text.ts';
+import { SmallStream } from '../../charts/Stream.tsx';
+import { ask } from '../../client/client.ts';
+import { useAnswer } from '../../client/hooks.ts';
+import { useDays, useWords } from '../../components/words.ts';
+import { planAxis } from './plan-layout.ts';
+
+/** Running and planned batches on one axis of weeks. */
+export function Plan() {
+  const { season: words, methods } = useWords();
+  const days = useDays();
+  const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
+  const axis = planAxis(batches.data ?? []);
+  if (!axis) return <p>{batches.data ? words.planEmpty : ''}</p>;
+  return (
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
+    <section className="table-scroll" tabIndex={0} aria-label={words.plan}>
+      <div style={{ minWidth: 720 }}>
+        <div style={{ display: 'grid', gridTemplateColumns: `150px repeat(${axis.weeks.length}, 1fr)`, borderBottom: '1px solid var(--rule)' }}>
+          <span />
+          {axis.weeks.map((monday) => (
+            <span key={monday} className="small" style={{ borderInlineStart: '1px solid var(--faint-rule)', paddingInlineStart: 6 }}>
+              {words.week(weekNumber(monday))}
+              <br />
+              <span className="soft">{days.short(monday)}</span>
+            </span>
+          ))}
+        </div>
+        <ul style={{ listStyle: 'none', padding: 0, margin: 0 }}>
+          {axis.lines.map(({ line, start, span }) => (
+            <li key={line.id} style={{ display: 'grid', gridTemplateColumns: '150px minmax(0, 1fr)', alignItems: 'center', borderBottom: '1px solid var(--faint-rule)', minHeight: 56 }}>
+              <span>
+                <a href={`#/batches/${line.id}`}>{line.code}</a>
+                <br />
+                <span className="soft small">{methods[line.method].name}</span>
+              </span>
+              <span style={{ marginInlineStart: `${start * 100}%`, width: `${span * 100}%`, display: 'block' }} className="stretch">
+                <SmallStream stream={line.stream} />
+              </span>
+            </li>
+          ))}
+        </ul>
+      </div>
+    </section>
+  );
+}

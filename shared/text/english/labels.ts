@@ -1,0 +1,11 @@
+/** Words on a label. Few and large; days with weekday and month in letters. */
+export const labelWords = {
+  mother: (mother: string) => `mother ${mother}`,
+  noMother: 'mother not said',
+  handsOff: (day: string) => `HANDS OFF to ${day}`,
+  look: (day: string) => `look ${day}`,
+  brood: (day: string) => `brood ${day}`,
+  looks: (look: string, brood: string) => `look ${look}   brood ${brood}`,
+  title: (batch: string) => `Labels ${batch}`,
+  fileName: (batch: string) => `ripecell-labels-${batch}.pdf`,
+} as const;
