@@ -6,6 +6,7 @@ import { type Core, createCore } from '../../main/api/core.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
+import { reportToConsole } from '../adapters/report.ts';
 import { answerCalls } from './calls.ts';
 import { CommandLine } from './command-line.ts';
 import { menuTemplate } from './menu.ts';
@@ -49,6 +50,7 @@ function start(): void {
         clock: computerClock,
         ids: randomIds,
         places: { documents, programData, migrations: join(OUT, 'migrations') },
+        report: reportToConsole,
       });
       if (asked) await core.openFile(asked);
       denyEverything(session.defaultSession);

@@ -7,6 +7,7 @@ import { type Core, createCore } from '../../main/api/core.ts';
 import type { Clock, Ids } from '../../main/ports/ports.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
+import { reportToConsole } from '../adapters/report.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
 import { placesOf } from '../adapters/places.ts';
 import { Doorkeeper } from './doorkeeper.ts';
@@ -45,6 +46,7 @@ export async function startLoopback(setting: LoopbackSetting): Promise<Loopback>
     clock: setting.clock ?? computerClock,
     ids: setting.ids ?? randomIds,
     places: { ...placesOf(setting.data), migrations: join(setting.out, 'migrations') },
+    report: reportToConsole,
   });
   const server = createServer(LIMITS);
   server.maxConnections = MOST_CONNECTIONS;

@@ -34,18 +34,6 @@ export const command = <Input extends z.ZodType, Value>(
   change: (desk: Desk, input: z.output<Input>) => Answer<Value>,
 ) => t.procedure.input(unchecked(input)).mutation(({ ctx, input: raw }) => onDesk(ctx, input, raw, change));
 
-/** A change that takes its time, such as drawing a PDF before it writes what was drawn. */
-export const slowCommand = <Input extends z.ZodType, Value>(
-  input: Input,
-  change: (desk: Desk, input: z.output<Input>) => Promise<Result<Value, Refusal>>,
-) =>
-  t.procedure.input(unchecked(input)).mutation(async ({ ctx, input: raw }): Promise<Result<Value, Refusal>> => {
-    const desk = deskOf(ctx);
-    if (desk === null) return refuse({ kind: 'no-workbook-open' });
-    const parsed = input.safeParse(raw);
-    return parsed.success ? change(desk, parsed.data) : refuse(notValid(parsed.error));
-  });
-
 /** A question that can be asked while no workbook is open. */
 export const lifecycleQuery = <Output>(answer: (lifecycle: Lifecycle) => Output) =>
   t.procedure.query(({ ctx }) => answer(ctx));

@@ -46,8 +46,8 @@ import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { saveHive } from '../operations/hives/save-hive.ts';
 import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
-import { offerLabels, offerLabels } from '../operations/print/offer-labels.ts';
-import { printLabels, printLabels } from '../operations/print/print-labels.ts';
+import { offerLabels } from '../operations/print/offer-labels.ts';
+import { printLabels } from '../operations/print/print-labels.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
@@ -68,7 +68,6 @@ import {
   plainQuery,
   query,
   resultQuery,
-  slowCommand,
 } from './procedures.ts';
 
 /** Every operation of the program: its name, what goes in, and the function that answers. */
@@ -122,10 +121,6 @@ export const appRouter = group({
   }),
   season: group({
     compareSeason: query(CompareSeason, compareSeason),
-  }),
-  print: group({
-    offerLabels: query(OfferLabels, offerLabels),
-    printLabels: slowCommand(LabelChoice, printLabels),
   }),
   print: group({
     offerLabels: query(OfferLabels, offerLabels),

@@ -21,7 +21,14 @@ export interface PlacedText {
 export interface LabelLayout {
   readonly texts: readonly PlacedText[];
   /** The strip behind the hands-off words. */
-  readonly strip: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly strip: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+    /** Width of the words, which stand on white. */
+    readonly clear: number;
+  };
   readonly pencilLine: { readonly x: number; readonly y: number; readonly width: number } | null;
   readonly qr: { readonly x: number; readonly y: number; readonly size: number } | null;
 }
@@ -72,7 +79,7 @@ export function layOutLabel(label: LabelText, sheet: LabelSheet, shows: LabelSho
       { ...handsOff, x: inner.x + GAP, y: baseline(row(2.72), handsOff.points) },
       { ...looks, x: inner.x, y: baseline(row(3.62), looks.points) },
     ],
-    strip: { x: inner.x, y: row(2.72), width: textWidth, height: lineHeight },
+    strip: { x: inner.x, y: row(2.72), width: textWidth, height: lineHeight, clear: handsOff.width + 2 * GAP },
     pencilLine: shows.pencilLine ? { x: inner.x, y: inner.y + inner.height - 0.4, width: textWidth } : null,
     qr: shows.qrModules === null ? null : { x: right - qrSize, y: inner.y + inner.height - qrSize, size: qrSize },
   };

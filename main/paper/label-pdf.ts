@@ -61,7 +61,7 @@ function openDocument({ title, madeAt }: LabelPaper): PDFKit.PDFDocument {
   });
   for (const font of ['regular', 'bold'] as const) document.registerFont(font, fontBytes(font));
   // The viewer is asked to print at true size; "fit to page" would shift every label. PDF 32000-1, table 150.
-  catalogOf(document).ViewerPreferences = { PrintScaling: 'None' };
+  catalogOf(document).ViewerPreferences = document.ref({ PrintScaling: 'None' });
   return document;
 }
 
@@ -100,6 +100,7 @@ function drawStrip(document: PDFKit.PDFDocument, strip: LabelLayout['strip'], at
   for (let offset = -height; offset < width; offset += mm(HATCH_STEP))
     document.moveTo(x + offset, y + height).lineTo(x + offset + height, y).stroke('#9a9a9a');
   document.restore();
+  document.rect(x, y, Math.min(width, mm(strip.clear)), height).fill('#ffffff');
   document.lineWidth(0.9).rect(x, y, width, height).stroke('#000000');
 }
 

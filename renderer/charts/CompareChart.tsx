@@ -32,7 +32,7 @@ export function CompareChart({ dots, title, onChoose }: { dots: readonly Compare
           <ErrorBar dataKey="range" direction="x" width={10} strokeWidth={2.4} stroke="var(--ink)" isAnimationActive={false} />
         </Scatter>
         {points.map((point) => (
-          <text key={point.groupId} x="100%" dx={-6} y={8 + (dots.length - point.y + 0.5) * ((height - 46) / dots.length)} textAnchor="end" fontSize="13" fill="var(--soft-ink)">
+          <text key={point.groupId} x="100%" dx={-6} y={13 + (dots.length - point.y + 0.5) * ((height - 46) / dots.length)} textAnchor="end" fontSize="13" fill="var(--soft-ink)">
             {season.figure(amount(point.successes), amount(point.of))}, {season.batchesN(point.batches)}
           </text>
         ))}

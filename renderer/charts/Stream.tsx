@@ -62,10 +62,11 @@ function StreamDrawing({ stream }: { stream: StreamPicture }) {
       <div tabIndex={0} role="img" aria-label={batches.stream.title} onKeyDown={move} style={{ minWidth: 640 }}>
         <svg viewBox={`0 0 ${SIZE.width} ${SIZE.height}`} width="100%" aria-hidden="true">
           <Textures prefix={id} />
-          <Bands layout={layout} prefix={id} words={batches.stream.stages} />
+          <Bands layout={layout} prefix={id} />
           <Wedge layout={layout} />
           <Threads layout={layout} />
           <Gates layout={layout} prefix={id} text={batches.stream.handsOff} />
+          <BandLabels layout={layout} words={batches.stream.stages} />
           <Axis layout={layout} today={batches.stream.today} />
           <Marks layout={layout} />
           {day ? <rect x={day.x} y={4} width={layout.dayWidth} height={SIZE.height - 40} fill="none" stroke="var(--focus)" strokeWidth="2" /> : null}
@@ -102,21 +103,38 @@ export function SmallStream({ stream }: { stream: StreamPicture }) {
   );
 }
 
-function Bands({ layout, prefix, words }: { layout: StreamLayout; prefix: string; words: StreamWords['stages'] }) {
+function Bands({ layout, prefix }: { layout: StreamLayout; prefix: string }) {
+  return layout.bands.map((band) => (
+    <rect
+      key={band.stage}
+      x={band.x}
+      y={band.y}
+      width={Math.max(1, band.width)}
+      height={band.thickness}
+      fill={`url(#${prefix}-${band.stage})`}
+      stroke="var(--rule)"
+      strokeDasharray={band.forecast ? '4 4' : undefined}
+      opacity={band.forecast ? 0.6 : 1}
+    />
+  ));
+}
+
+/** About the width of a letter at the size of the labels. */
+const LETTER = 8.4;
+
+/** Drawn last, so that nothing lies over the words. */
+function BandLabels({ layout, words }: { layout: StreamLayout; words: StreamWords['stages'] }) {
   return layout.bands.map((band) => {
     const label = `${words[band.stage]}${band.alive === null ? '' : ` ${band.alive}`}`;
-    const fits = band.width > label.length * 8.4 + 10;
+    const width = label.length * LETTER + 12;
+    if (band.width < width + 4) return null;
+    const middle = band.x + band.width / 2;
     return (
       <g key={band.stage}>
-        <rect x={band.x} y={band.y} width={Math.max(1, band.width)} height={band.thickness} fill={`url(#${prefix}-${band.stage})`} stroke="var(--rule)" strokeDasharray={band.forecast ? '4 4' : undefined} opacity={band.forecast ? 0.6 : 1} />
-        {fits ? (
-          <>
-            <rect x={band.x + band.width / 2 - label.length * 4.2 - 6} y={layout.middle - 12} width={label.length * 8.4 + 12} height="24" rx="3" fill="var(--surface)" stroke="var(--rule)" strokeWidth="0.6" />
-            <text x={band.x + band.width / 2} y={layout.middle + 5} textAnchor="middle" fontSize="15" fill="var(--ink)" fontWeight="600">
-              {label}
-            </text>
-          </>
-        ) : null}
+        <rect x={middle - width / 2} y={layout.middle - 12} width={width} height="24" rx="3" fill="var(--surface)" stroke="var(--rule)" strokeWidth="0.6" />
+        <text x={middle} y={layout.middle + 5} textAnchor="middle" fontSize="15" fill="var(--ink)" fontWeight="600">
+          {label}
+        </text>
       </g>
     );
   });

@@ -67,7 +67,7 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
     threads: layOutThreads(stream, x, middle, thicknessOf(stream.threads.length), width),
     days: Array.from({ length: days + 1 }, (_, index) => {
       const on = addDays(from, index);
-      return { x: x(on), on: isoOfDay(on), labelled: index % every === 0 };
+      return { x: x(on), on: isoOfDay(on), labelled: index % every === 0 && index < days };
     }),
     dayWidth,
     todayX: today >= from && today <= from + days ? x(today) : null,

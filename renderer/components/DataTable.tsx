@@ -21,7 +21,7 @@ interface DataTableProps<Row> {
 export function DataTable<Row>({ caption, columns, rows, rowKey, quiet }: DataTableProps<Row>) {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard (WCAG 2.1.1)
-    <section className="table-scroll" tabIndex={0} aria-label={caption}>
+    <div role="group" className="table-scroll" tabIndex={0} aria-label={caption}>
       <table className="plain">
         <caption className="visually-hidden">{caption}</caption>
         <thead>
@@ -51,6 +51,6 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, quiet }: DataTa
           ))}
         </tbody>
       </table>
-    </section>
+    </div>
   );
 }

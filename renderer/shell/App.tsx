@@ -73,12 +73,12 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
         {words.frame.skip}
       </a>
       {open.kind === 'demo' ? (
-        <div className="strip" role="note">
+        <aside className="strip" aria-label={words.frame.demo}>
           <span>{words.frame.demoStrip(fullDay(open.today))}</span>
           <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
             {words.frame.leaveDemo}
           </Button>
-        </div>
+        </aside>
       ) : null}
       <div className="frame">
         <SideBar place={route.parts[0] ?? 'today'} open={open} />

@@ -34,7 +34,7 @@ function queenFrom(
   const batch = placement ? tables.batches.get(placement.batchId) : null;
   const breeder = batch?.breederId ? tables.colonies.get(batch.breederId) : null;
   const born = batch ? timetableOf(tables, batch).emergence.expected : null;
-  const eggs = typed.result === 'laying' || typed.result === 'proved';
+  const eggsOn = firstEggs(tables, placement, typed.lookedOn);
   return {
     id: mark.id,
     number: mark.number,
@@ -44,7 +44,7 @@ function queenFrom(
     breederId: breeder?.id ?? null,
     motherLine: breeder?.motherLine ?? null,
     markedOn: typed.lookedOn,
-    firstEggsOn: known?.firstEggsOn ?? (eggs ? typed.lookedOn : null),
+    firstEggsOn: known?.firstEggsOn ?? eggsOn,
     provedOn: known?.provedOn ?? (typed.result === 'proved' ? typed.lookedOn : null),
     place: 'in-box',
     boxId: box.id,
@@ -52,4 +52,14 @@ function queenFrom(
     goneTo: null,
     note: known?.note ?? null,
   };
+}
+
+/** The first look at which eggs or brood of hers were seen. */
+function firstEggs(tables: Tables, placement: Placement | null, upTo: string): string | null {
+  if (!placement) return null;
+  const days = tables.boxLooks
+    .where({ placementId: placement.id })
+    .filter((look) => (look.result === 'laying' || look.result === 'proved') && look.lookedOn <= upTo)
+    .map((look) => look.lookedOn);
+  return days.toSorted()[0] ?? null;
 }

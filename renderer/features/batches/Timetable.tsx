@@ -21,7 +21,7 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
   return (
     <Section title={words.one.timetable}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard */}
-      <section className="table-scroll" tabIndex={0} aria-label={words.one.timetable}>
+      <div role="group" className="table-scroll" tabIndex={0} aria-label={words.one.timetable}>
         <table className="plain">
           <thead>
             <tr>
@@ -49,7 +49,7 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
             ))}
           </tbody>
         </table>
-      </section>
+      </div>
       <ChangeLines {...mark.state} />
       <ChangeLines {...unmark.state} />
     </Section>
@@ -86,15 +86,12 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
         </button>
         {line.movedByPerson ? ' *' : ''}
       </th>
-      <td className="soft nowrap">{line.doneOn ? words.one.doneOn(days.short(line.doneOn)) : words.one.window(days.short(line.earliest), days.short(line.latest))}</td>
+      <td className="soft nowrap">{line.doneOn ? <span className="good">✓ {words.one.state.done}</span> : words.one.window(days.short(line.earliest), days.short(line.latest))}</td>
       <td className="nowrap">
         {line.state === 'done' ? (
-          <>
-            <span className="good">✓ {words.one.state.done}</span>{' '}
-            <Button size="small" onClick={onUnmark} aria-label={`${words.one.takeBack}: ${title}`}>
-              {words.one.takeBack}
-            </Button>
-          </>
+          <Button size="small" onClick={onUnmark} aria-label={`${words.one.takeBack}: ${title}`}>
+            {words.one.takeBack}
+          </Button>
         ) : markable ? (
           <>
             {line.state === 'late' ? <span className="bad">{words.one.state.late} </span> : null}

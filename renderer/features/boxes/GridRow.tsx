@@ -35,7 +35,9 @@ export function GridRow({ row, current, numbering, said, onPick, onNumber, onLea
         <td role="gridcell" className="nowrap">
           {day}
         </td>
-        <td role="gridcell">{last}</td>
+        <td role="gridcell" className="nowrap">
+          {last}
+        </td>
         <td role="gridcell">
           <span className="now" data-now role="button" tabIndex={current ? 0 : -1} aria-label={row.typed ? `${row.code}, ${looks[row.typed.result].name}` : sheet.rowRead(row.code, row.row ?? boxes.noRow, day, last)}>
             {row.typed ? (

@@ -49,7 +49,7 @@ function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: str
   const id = useId().replaceAll(':', '');
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
-    <section className="table-scroll" tabIndex={0} aria-label={words.one.dayLine}>
+    <div role="group" className="table-scroll" tabIndex={0} aria-label={words.one.dayLine}>
       <svg width={line.length * CELL + 2} height="74" role="img" aria-label={summary(line, handsOff, words.one.nothing)}>
         <Textures prefix={id} />
         {line.map((day, index) => (
@@ -66,7 +66,7 @@ function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: str
           </g>
         ))}
       </svg>
-    </section>
+    </div>
   );
 }
 

@@ -95,7 +95,7 @@ function useGroupName(factor: CompareFactor): (row: CompareRow) => string {
 function FigureTable({ comparison, nameOf, onChoose }: { comparison: SeasonComparison; nameOf: (row: CompareRow) => string; onChoose: (groupId: string) => void }) {
   const { season: words } = useWords();
   return (
-    <Section title={words.chart('', words.factors[comparison.factor]).trim()}>
+    <Section title={words.figuresBy(words.factors[comparison.factor])}>
       <DataTable
         caption={words.chart(words.compare, words.factors[comparison.factor])}
         rows={comparison.rows}

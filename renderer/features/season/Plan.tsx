@@ -14,7 +14,7 @@ export function Plan() {
   if (!axis) return <p>{batches.data ? words.planEmpty : ''}</p>;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
-    <section className="table-scroll" tabIndex={0} aria-label={words.plan}>
+    <div role="group" className="table-scroll" tabIndex={0} aria-label={words.plan}>
       <div style={{ minWidth: 720 }}>
         <div style={{ display: 'grid', gridTemplateColumns: `150px repeat(${axis.weeks.length}, 1fr)`, borderBottom: '1px solid var(--rule)' }}>
           <span />
@@ -41,6 +41,6 @@ export function Plan() {
           ))}
         </ul>
       </div>
-    </section>
+    </div>
   );
 }

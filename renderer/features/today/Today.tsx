@@ -16,11 +16,10 @@ import { useDays, useWords } from '../../components/words.ts';
 /** What to do, and just as large what to leave alone. */
 export function Today() {
   const { today: words } = useWords();
-  const days = useDays();
   const view = useAnswer(['today'], () => ask.today.getToday.query());
   if (!view.data) return <Page title={words.title}>{null}</Page>;
   return (
-    <Page title={words.title} lead={days.full(view.data.today)} acts={<StartButton />}>
+    <Page title={words.title} acts={<StartButton />}>
       {view.data.anyBatch ? <Days view={view.data} /> : <Empty />}
     </Page>
   );
@@ -74,13 +73,15 @@ function Days({ view }: { view: TodayView }) {
         </Section>
         {view.bring.length > 0 ? (
           <Section title={words.bring} level={3}>
-            <p>{view.bring.map(({ material }) => MATERIAL_WORDS[material as keyof typeof MATERIAL_WORDS] ?? material).join(', ')}</p>
+            <p>{view.bring.map(({ material }) => materialName(material)).join(', ')}</p>
           </Section>
         ) : null}
       </div>
     </div>
   );
 }
+
+const materialName = (material: string): string => MATERIAL_WORDS[material as keyof typeof MATERIAL_WORDS]?.name ?? material;
 
 type JobKind = 'due' | 'late' | 'early' | 'tomorrow';
 

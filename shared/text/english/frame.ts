@@ -22,6 +22,7 @@ export const frame = {
   saved: 'Saved',
   readOnly: 'Reading only',
   demoStrip: (day: string) => `Demo: an invented yard. Its clock stands still on ${day}; try anything, nothing here is yours.`,
+  demo: 'Demo',
   leaveDemo: 'Leave the demo',
   loading: 'One moment…',
   pageFailed: 'This page failed. What you typed and saved is in the workbook.',

@@ -9,10 +9,14 @@ export const today = {
   nothingToDo: 'Nothing to do today.',
   nothingToLeave: 'Every hive and box may be opened today.',
   nothingTomorrow: 'Nothing tomorrow.',
-  minutes: (n: number) => (n < 60 ? `about ${n} minutes` : `about ${Math.round(n / 6) / 10} hours`),
-  dayN: (n: number) => (n === 0 ? 'the day larvae are given' : n > 0 ? `${n} days after larvae` : `${-n} days before larvae`),
+  minutes: (n: number) => (n < 60 ? `about ${n} minutes` : `about ${Math.round(n / 30) / 2} hours`),
+  dayN: (n: number) => {
+    if (n === 0) return 'the day larvae are given';
+    const days = Math.abs(n) === 1 ? '1 day' : `${Math.abs(n)} days`;
+    return n > 0 ? `${days} after larvae` : `${days} before larvae`;
+  },
   boxes: (codes: string, n: number) => `${codes} (${n === 1 ? '1 box' : `${n} boxes`})`,
-  notChosen: 'place not chosen yet',
+  notChosen: 'boxes not chosen',
   until: (day: string) => `until ${day}`,
   hours: (from: number, to: number) => `${from} to ${to} h`,
   allDay: 'all day',

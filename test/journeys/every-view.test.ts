@@ -1,0 +1,87 @@
+// Every view on the demo, in light and dark: no accessibility violation (axe-core, WCAG 2.2 A and AA rules), no console
+// error, and no sideways scroll at 200 % zoom of a 1366 x 768 screen (683 CSS pixels; WCAG 2.2, 1.4.10) outside tables.
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
+
+let browser: Browser;
+let house: OpenDoor;
+let views: readonly (readonly [string, string])[];
+
+beforeAll(async () => {
+  setDay('2026-06-01');
+  browser = await launchBrowser();
+  const loopback = doors(() => browser)[0];
+  if (!loopback) throw new Error('no loopback door');
+  house = await loopback.open();
+  await house.page.getByRole('button', { name: 'Look at the demo' }).click();
+  await house.page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 30_000 });
+  views = await viewsOf(house.page);
+}, 600_000);
+
+afterAll(async () => {
+  await house?.close();
+  await browser?.close();
+  vi.useRealTimers();
+});
+
+async function viewsOf(page: Page): Promise<readonly (readonly [string, string])[]> {
+  const ask = (path: string) =>
+    page.evaluate(async (asked) => {
+      const headers = { 'content-type': 'application/json' };
+      const body = JSON.stringify({ kind: 'query', path: asked });
+      return (await fetch('/call', { method: 'POST', headers, body })).json();
+    }, path);
+  const batches: { id: string; code: string }[] = (await ask('batches.listBatches')).data;
+  const hives: { id: string; code: string }[] = (await ask('hives.listHives')).data.hives;
+  const batch = (code: string) => batches.find((one) => one.code === code)?.id;
+  return [
+    ['Today', '/today'],
+    ['Batches', '/batches'],
+    ['26-01', `/batches/${batch('26-01')}`],
+    ['25-06', `/batches/${batch('25-06')}`],
+    ['Start a batch', '/batches/new'],
+    ['Hives', '/hives'],
+    ['H04', `/hives/${hives.find((hive) => hive.code === 'H04')?.id}`],
+    ['Mating boxes', '/boxes'],
+    ['Type looks', `/boxes/looks?batch=${batch('26-01')}&step=first-look`],
+    ['Queens', '/queens'],
+    ['Season', '/season'],
+    ['Print', `/print?batch=${batch('26-01')}`],
+    ['Class', '/class'],
+    ['Settings', '/settings'],
+    ['Help and glossary', '/help'],
+  ];
+}
+
+async function goTo(page: Page, [title, address]: readonly [string, string]): Promise<void> {
+  await page.evaluate((hash) => {
+    window.location.hash = hash;
+  }, address);
+  await page.getByRole('heading', { level: 1, name: title }).waitFor();
+  if (title === 'Season') await page.locator('.recharts-surface').waitFor();
+}
+
+test.each(['light', 'dark'] as const)('every view is free of axe violations in %s', async (colorScheme) => {
+  await house.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+  const found: string[] = [];
+  for (const view of views) {
+    await goTo(house.page, view);
+    const { violations } = await new AxeBuilder({ page: house.page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).analyze();
+    for (const { id, nodes } of violations) found.push(`${view[0]}: ${id}: ${nodes[0]?.html.slice(0, 160)} ${nodes[0]?.failureSummary?.slice(0, 160)}`);
+  }
+  expect(found).toEqual([]);
+  expect(house.problems).toEqual([]);
+}, 240_000);
+
+test('no view scrolls sideways at 200 % zoom', async () => {
+  await house.page.setViewportSize({ width: 683, height: 384 });
+  const wide: string[] = [];
+  for (const view of views) {
+    await goTo(house.page, view);
+    const over = await house.page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    if (over > 0) wide.push(`${view[0]} by ${over}px`);
+  }
+  expect(wide).toEqual([]);
+}, 120_000);
