@@ -14,7 +14,8 @@ const options = readOptions();
 if (!existsSync(join(out, 'main/loopback.js'))) stop(3, 'Not built yet: run "npm run build" first.');
 const hasDisplay = process.platform !== 'linux' || Boolean(process.env.DISPLAY || process.env.WAYLAND_DISPLAY);
 
-if (options.shell === 'loopback') await startInBrowser('Opening in the web browser, as asked; it answers on this computer only.');
+if (options.shell === 'loopback')
+  await startInBrowser('Opening in the web browser, as asked; it answers on this computer only.');
 else {
   const electron = findElectron();
   if (electron.program) openWindow(electron.program);
@@ -84,7 +85,9 @@ function findElectron() {
 }
 
 function openWindow(program) {
-  const child = spawn(program, [root, ...(options.data ? [`--user-data-dir=${options.data}`] : [])], { stdio: 'inherit' });
+  const child = spawn(program, [root, ...(options.data ? [`--user-data-dir=${options.data}`] : [])], {
+    stdio: 'inherit',
+  });
   for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => child.kill(signal));
   child.on('close', (code) => process.exit(code ?? 1));
 }
@@ -96,7 +99,8 @@ async function startInBrowser(sentence) {
   try {
     shell = await startLoopback({ out, data: options.data, port: Number(options.port) });
   } catch (error) {
-    const why = error.code === 'EADDRINUSE' ? `port ${options.port} is in use; choose another with --port` : error.message;
+    const why =
+      error.code === 'EADDRINUSE' ? `port ${options.port} is in use; choose another with --port` : error.message;
     stop(1, `The workbook could not start: ${why}.`);
   }
   console.log(`Ripecell: ${shell.url}\nThis address opens once. Press Ctrl+C to close the workbook.`);

@@ -54,21 +54,30 @@ function installFromDebian(say) {
 }
 
 function noBrowser() {
-  throw new Error('No Chromium for the browser tests. Install Chrome, Edge or Chromium, or set RIPECELL_CHROMIUM to its program.');
+  throw new Error(
+    'No Chromium for the browser tests. Install Chrome, Edge or Chromium, or set RIPECELL_CHROMIUM to its program.',
+  );
 }
 
 function onSystem() {
   const onPath = (process.env.PATH ?? '').split(delimiter).flatMap((folder) => NAMES.map((name) => join(folder, name)));
-  return [...usualPlaces(), ...onPath].find((path) => isProgram(path) && (process.platform !== 'linux' || answers(path)));
+  return [...usualPlaces(), ...onPath].find(
+    (path) => isProgram(path) && (process.platform !== 'linux' || answers(path)),
+  );
 }
 
 function usualPlaces() {
   if (process.platform === 'darwin')
-    return ['Google Chrome', 'Chromium', 'Microsoft Edge'].map((name) => `/Applications/${name}.app/Contents/MacOS/${name}`);
+    return ['Google Chrome', 'Chromium', 'Microsoft Edge'].map(
+      (name) => `/Applications/${name}.app/Contents/MacOS/${name}`,
+    );
   if (process.platform !== 'win32') return [];
   return ['ProgramFiles', 'ProgramFiles(x86)', 'LocalAppData']
     .flatMap((name) => (process.env[name] ? [process.env[name]] : []))
-    .flatMap((folder) => [join(folder, 'Google/Chrome/Application/chrome.exe'), join(folder, 'Microsoft/Edge/Application/msedge.exe')]);
+    .flatMap((folder) => [
+      join(folder, 'Google/Chrome/Application/chrome.exe'),
+      join(folder, 'Microsoft/Edge/Application/msedge.exe'),
+    ]);
 }
 
 function isProgram(path) {

@@ -26,13 +26,20 @@ if (!values.only) {
 }
 const { startVitest } = await import('vitest/node');
 const filters = values.only ? [`test/${values.only}/`] : positionals;
-const vitest = await startVitest('test', filters, { run: true, watch: false, config: join(root, 'test/vitest.config.ts') });
+const vitest = await startVitest('test', filters, {
+  run: true,
+  watch: false,
+  config: join(root, 'test/vitest.config.ts'),
+});
 const modules = vitest.state.getTestModules();
 const cases = modules.flatMap((module) => [...module.children.allTests()]);
-const brokenModules = modules.filter((module) => module.state() === 'failed' && [...module.children.allTests()].length === 0);
+const brokenModules = modules.filter(
+  (module) => module.state() === 'failed' && [...module.children.allTests()].length === 0,
+);
 const count = (state) => cases.filter((one) => one.result().state === state).length;
 await vitest.close();
 for (const one of cases)
-  if (one.result().state === 'skipped') console.log(`skipped: ${one.fullName}: ${one.result().note ?? 'no reason given'}`);
+  if (one.result().state === 'skipped')
+    console.log(`skipped: ${one.fullName}: ${one.result().note ?? 'no reason given'}`);
 if (cases.length === 0 || brokenModules.length > 0) process.exitCode = 1;
 console.log(`${count('passed')} passed, ${count('failed') + brokenModules.length} failed, ${count('skipped')} skipped`);

@@ -1,5 +1,5 @@
-import { dayOfDate } from '../../shared/kernel/day.ts';
 import type { Clock } from '../../main/ports/ports.ts';
+import { dayOfDate } from '../../shared/kernel/day.ts';
 
 /** The computer's own clock: the civil day where it stands. */
 export const computerClock: Clock = {

@@ -17,7 +17,8 @@ export function placesOf(given: string | undefined): Places {
 }
 
 function usualProgramData(): string {
-  if (process.platform === 'win32') return join(process.env.APPDATA ?? join(homedir(), 'AppData', 'Roaming'), 'Ripecell');
+  if (process.platform === 'win32')
+    return join(process.env.APPDATA ?? join(homedir(), 'AppData', 'Roaming'), 'Ripecell');
   if (process.platform === 'darwin') return join(homedir(), 'Library', 'Application Support', 'Ripecell');
   return join(process.env.XDG_CONFIG_HOME ?? join(homedir(), '.config'), 'Ripecell');
 }

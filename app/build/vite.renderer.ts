@@ -19,7 +19,10 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
-            { name: 'mui', test: /node_modules[\\/](@mui[\\/](material|system|utils|styled-engine)|@emotion|stylis)[\\/]/ },
+            {
+              name: 'mui',
+              test: /node_modules[\\/](@mui[\\/](material|system|utils|styled-engine)|@emotion|stylis)[\\/]/,
+            },
           ],
         },
       },

@@ -73,14 +73,9 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuIte
     menu(menuWords.batch, entry('new-batch'), entry('report-slip')),
     menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),
     menu(menuWords.print, entry('print-labels')),
-    menu(
-      menuWords.view,
-      { role: 'resetZoom' },
-      { role: 'zoomIn' },
-      { role: 'zoomOut' },
-      separator,
-      { role: 'togglefullscreen' },
-    ),
+    menu(menuWords.view, { role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, separator, {
+      role: 'togglefullscreen',
+    }),
     menu(menuWords.help, entry('help')),
   ];
 }

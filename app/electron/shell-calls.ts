@@ -31,7 +31,10 @@ async function pickFile(window: BrowserWindow, input: unknown): Promise<PickedFi
 
 async function pickFolder(window: BrowserWindow, input: unknown): Promise<PickedFile> {
   const { title } = PickInput.parse(input);
-  const { filePaths } = await dialog.showOpenDialog(window, { title, properties: ['openDirectory', 'createDirectory'] });
+  const { filePaths } = await dialog.showOpenDialog(window, {
+    title,
+    properties: ['openDirectory', 'createDirectory'],
+  });
   return { available: true, path: filePaths[0] ?? null };
 }
 

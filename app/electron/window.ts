@@ -14,7 +14,14 @@ export interface WindowSetting {
 /** Opens the one window of the program, locked down, where it stood last time. */
 export function openWindow({ preload, placeFile }: WindowSetting): BrowserWindow {
   const last = readWindowPlace(placeFile);
-  const place = last && isOnAScreen(last, screen.getAllDisplays().map((display) => display.workArea)) ? last : null;
+  const place =
+    last &&
+    isOnAScreen(
+      last,
+      screen.getAllDisplays().map((display) => display.workArea),
+    )
+      ? last
+      : null;
   const window = new BrowserWindow({
     ...SMALLEST,
     ...(place ? { x: place.x, y: place.y, width: place.width, height: place.height } : { width: 1366, height: 768 }),

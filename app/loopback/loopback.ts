@@ -7,9 +7,9 @@ import { type Core, createCore } from '../../main/api/core.ts';
 import type { Clock, Ids } from '../../main/ports/ports.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
-import { reportToConsole } from '../adapters/report.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
 import { placesOf } from '../adapters/places.ts';
+import { reportToConsole } from '../adapters/report.ts';
 import { Doorkeeper } from './doorkeeper.ts';
 import { answerRequest } from './requests.ts';
 

@@ -31,14 +31,18 @@ export async function answerRequest(house: House, request: IncomingMessage, resp
 
 function answerPage({ doorkeeper, files }: House, url: URL, request: IncomingMessage, response: ServerResponse): void {
   const key = url.searchParams.get('key');
-  if (url.pathname === '/' && key !== null) {
-    if (!doorkeeper.spendKey(key)) return end(response, 403);
-    return end(response, 303, { location: '/', 'set-cookie': doorkeeper.setCookie() });
-  }
-  if (!doorkeeper.hasCookie(request.headers)) return end(response, 403);
   const file = files.get(url.pathname);
-  if (!file) return end(response, 404);
-  response.writeHead(200, { ...SECURITY_HEADERS, 'content-type': file.mediaType, 'content-length': file.bytes.length });
+  if (url.pathname === '/' && key !== null) {
+    if (doorkeeper.spendKey(key)) end(response, 303, { location: '/', 'set-cookie': doorkeeper.setCookie() });
+    else end(response, 403);
+  } else if (!doorkeeper.hasCookie(request.headers)) end(response, 403);
+  else if (!file) end(response, 404);
+  else sendFile(file, request, response);
+}
+
+function sendFile(file: PageFile, request: IncomingMessage, response: ServerResponse): void {
+  const headers = { 'content-type': file.mediaType, 'content-length': file.bytes.length };
+  response.writeHead(200, { ...SECURITY_HEADERS, ...headers });
   response.end(request.method === 'HEAD' ? undefined : file.bytes);
 }
 

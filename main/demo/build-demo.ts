@@ -1,7 +1,5 @@
-import type { Refusal } from '../../shared/contract/refusal.ts';
 import { readBoxCodes } from '../../shared/kernel/box-codes.ts';
 import { addDays, dayOfIso, isoOfDay, yearOfDay } from '../../shared/kernel/day.ts';
-import type { Result } from '../../shared/kernel/result.ts';
 import { addBoxes } from '../operations/boxes/add-boxes.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { saveHive } from '../operations/hives/save-hive.ts';
@@ -10,8 +8,9 @@ import { setRoles } from '../operations/hives/set-roles.ts';
 import type { Desk } from '../operations/operation.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { Chance } from './chance.ts';
-import { tellBatch } from './tell-batch.ts';
 import { BOXES, HELD_DAY, HIVES, PAST_BATCHES, QUEENS_WENT, RUNNING_BATCHES, SEED, YARDS } from './story.ts';
+import { hiveId, need } from './story-needs.ts';
+import { tellBatch } from './tell-batch.ts';
 
 /** The day the demo is held at: a Thursday in May with jobs of every kind. */
 export const DEMO_DAY = dayOfIso(HELD_DAY);
@@ -32,14 +31,6 @@ export function buildDemo(desk: Desk): void {
   for (const story of RUNNING_BATCHES) tellBatch(onDay(desk, HELD_DAY), chance, story, HELD_DAY);
   addLooks(desk);
 }
-
-/** The value of a change that the story needs; a story that the rules refuse is our own mistake. */
-export function need<Value>(result: Result<Value, Refusal>): Value {
-  if (!result.ok) throw new Error(`The demo was refused: ${JSON.stringify(result.refusal)}`);
-  return result.value;
-}
-
-export const hiveId = (code: string): string => `demo-hive-${code}`;
 
 /** The desk as it was on another day; the story is told in order. */
 const onDay = (desk: Desk, today: string): Desk => ({ ...desk, today: dayOfIso(today) });

@@ -10,11 +10,11 @@ import { startBatch } from '../operations/batches/start-batch.ts';
 import { endPlacement } from '../operations/boxes/end-placement.ts';
 import { placeCells } from '../operations/boxes/place-cells.ts';
 import { recordLook } from '../operations/boxes/record-look.ts';
-import { nextQueenNumber } from '../operations/queen-numbers.ts';
 import type { Desk } from '../operations/operation.ts';
-import { hiveId, need } from './build-demo.ts';
+import { nextQueenNumber } from '../operations/queen-numbers.ts';
 import type { Chance } from './chance.ts';
 import type { BatchStory } from './story.ts';
+import { hiveId, need } from './story-needs.ts';
 
 /** Told to the end, or only what had happened before a day (that day's jobs stay open). */
 type Until = 'to-the-end' | string;
@@ -27,7 +27,8 @@ const EMERGENCE_SHARE = 0.9;
 export function tellBatch(desk: Desk, chance: Chance, story: BatchStory, until: Until): void {
   const before = (day: string) => until === 'to-the-end' || day < until;
   const batchId = begin(desk, story);
-  const dayOf = (step: Step) => getBatch(desk, { batchId })?.timetable.lines.find((line) => line.step === step)?.expected;
+  const dayOf = (step: Step) =>
+    getBatch(desk, { batchId })?.timetable.lines.find((line) => line.step === step)?.expected;
   markRunUp(desk, batchId, before);
   const [given, taken, sealed] = [dayOf('give-larvae'), dayOf('count-taken'), dayOf('count-sealed')];
   if (!given || !taken || !sealed) throw new Error('a batch without days to count on');
@@ -116,8 +117,10 @@ function countBars(
     const taken = story.take === 0 ? 0 : Math.max(least, chance.of(cells, take));
     const sealed = Math.max(Math.min(least, taken), chance.of(taken, cap));
     const row = { batchId, barId: bar.barId, removed: null };
-    if (counted.given) need(recordBarCounts(desk, { ...row, countedOn: days.given, given: cells, taken: null, sealed: null }));
-    if (counted.taken) need(recordBarCounts(desk, { ...row, countedOn: days.taken, given: cells, taken, sealed: null }));
+    if (counted.given)
+      need(recordBarCounts(desk, { ...row, countedOn: days.given, given: cells, taken: null, sealed: null }));
+    if (counted.taken)
+      need(recordBarCounts(desk, { ...row, countedOn: days.taken, given: cells, taken, sealed: null }));
     if (counted.sealed) need(recordBarCounts(desk, { ...row, countedOn: days.sealed, given: cells, taken, sealed }));
   });
 }
@@ -129,7 +132,13 @@ interface LookDays {
 
 const FAILED_AFTER_EMERGENCE: readonly LookResult[] = ['none', 'none', 'none', 'drone-layer', 'gone'];
 
-function lookIntoBoxes(desk: Desk, chance: Chance, batchId: string, story: BatchStory, { before, dayOf }: LookDays): void {
+function lookIntoBoxes(
+  desk: Desk,
+  chance: Chance,
+  batchId: string,
+  story: BatchStory,
+  { before, dayOf }: LookDays,
+): void {
   const mating = chance.around(story.mating, 0.2);
   const emergence = chance.around(EMERGENCE_SHARE, 0.1);
   const [check, first, proof] = [dayOf('emergence-check'), dayOf('first-look'), dayOf('sealed-brood-look')];

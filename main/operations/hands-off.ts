@@ -3,8 +3,8 @@ import type { Batch } from '../../shared/model/batch.ts';
 import type { HandsOffSpan } from '../../shared/model/step.ts';
 import type { Timetable } from '../../shared/model/timetable.ts';
 import type { Tables } from '../workbook/workbook.ts';
-import { batchState } from './batch-lines.ts';
 import { timetableOf } from './batch-calendar.ts';
+import { batchState } from './batch-lines.ts';
 
 /** One running batch with its calendar, read once for a whole page. */
 export interface RunningBatch {

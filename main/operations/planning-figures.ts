@@ -5,7 +5,10 @@ import type { Tables } from '../workbook/workbook.ts';
 const USUAL = { cellsPerBuilder: 20, builderRestDays: 5 };
 
 /** How many cells a builder should finish at once, and how long it rests after a set. */
-export function planningFigures(tables: Tables): { readonly cellsPerBuilder: number; readonly builderRestDays: number } {
+export function planningFigures(tables: Tables): {
+  readonly cellsPerBuilder: number;
+  readonly builderRestDays: number;
+} {
   const cells = Settings.shape.cellsPerBuilder.safeParse(tables.settings.get('cellsPerBuilder'));
   const rest = Settings.shape.builderRestDays.safeParse(tables.settings.get('builderRestDays'));
   return {

@@ -58,15 +58,27 @@ export function layOutLabel(label: LabelText, sheet: LabelSheet, shows: LabelSho
   const inner = { x: MARGIN, y: MARGIN, width: sheet.labelWidth - 2 * MARGIN, height: sheet.labelHeight - 2 * MARGIN };
   const qrSize = shows.qrModules === null ? 0 : qrSide(shows.qrModules);
   const textWidth = inner.width - (qrSize > 0 ? qrSize + GAP : 0);
-  const fit = fitter(measure);
+  const fitted = fitter(measure);
   const lineHeight = inner.height / (shows.pencilLine ? 5.4 : 4.6);
   const batchWidth = inner.width * 0.4;
-  const box = fit(label.box, 'bold', SIZES.box, inner.width - batchWidth - GAP, lineHeight * 2 * 0.82);
-  const batch = fit(label.batch, 'bold', SIZES.batch, batchWidth, lineHeight);
-  const colour = fit(label.yearColour, 'regular', SIZES.looks, batchWidth, lineHeight);
-  const mother = fit(label.mother, 'regular', SIZES.mother, textWidth, lineHeight);
-  const handsOff = fit(labelWords.handsOff(label.handsOffUntil), 'bold', SIZES.handsOff, textWidth - 2 * GAP, lineHeight);
-  const looks = fit(labelWords.looks(label.firstLookOn, label.sealedBroodLookOn), 'regular', SIZES.looks, textWidth, lineHeight);
+  const box = fitted(label.box, 'bold', SIZES.box, inner.width - batchWidth - GAP, lineHeight * 2 * 0.82);
+  const batch = fitted(label.batch, 'bold', SIZES.batch, batchWidth, lineHeight);
+  const colour = fitted(label.yearColour, 'regular', SIZES.looks, batchWidth, lineHeight);
+  const mother = fitted(label.mother, 'regular', SIZES.mother, textWidth, lineHeight);
+  const handsOff = fitted(
+    labelWords.handsOff(label.handsOffUntil),
+    'bold',
+    SIZES.handsOff,
+    textWidth - 2 * GAP,
+    lineHeight,
+  );
+  const looks = fitted(
+    labelWords.looks(label.firstLookOn, label.sealedBroodLookOn),
+    'regular',
+    SIZES.looks,
+    textWidth,
+    lineHeight,
+  );
   const row = (n: number) => inner.y + lineHeight * n;
   const baseline = (top: number, points: number) => top + (lineHeight + points * POINT * CAPITALS) / 2;
   const right = inner.x + inner.width;
@@ -102,7 +114,13 @@ export function missingRoomForQr(sheet: LabelSheet, modules: number): number | n
 }
 
 function fitter(measure: Measure) {
-  return (text: string, font: LabelFont, [largest, smallest]: readonly [number, number], width: number, height: number) => {
+  return (
+    text: string,
+    font: LabelFont,
+    [largest, smallest]: readonly [number, number],
+    width: number,
+    height: number,
+  ) => {
     const byHeight = height / (POINT * 1.05);
     const start = Math.min(largest, byHeight);
     const natural = measure(text, font, start);

@@ -34,7 +34,8 @@ const fontBytes = (font: LabelFont): Buffer => readFileSync(require.resolve(FONT
 export async function labelPdf(paper: LabelPaper): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
   const { sheet } = paper;
   const document = openDocument(paper);
-  const measure: Measure = (text, font, points) => document.font(font).fontSize(points).widthOfString(text) / POINTS_A_MILLIMETRE;
+  const measure: Measure = (text, font, points) =>
+    document.font(font).fontSize(points).widthOfString(text) / POINTS_A_MILLIMETRE;
   let pages = 0;
   paper.labels.forEach((label, index) => {
     const place = labelPlace(sheet, index + paper.startAt - 1);
@@ -46,7 +47,10 @@ export async function labelPdf(paper: LabelPaper): Promise<{ readonly bytes: Buf
     const layout = layOutLabel(label, sheet, { pencilLine: paper.pencilLine, qrModules: code?.size ?? null }, measure);
     drawLabel(document, layout, place, code);
     if (paper.outline)
-      document.lineWidth(0.4).rect(mm(place.x), mm(place.y), mm(sheet.labelWidth), mm(sheet.labelHeight)).stroke('#000000');
+      document
+        .lineWidth(0.4)
+        .rect(mm(place.x), mm(place.y), mm(sheet.labelWidth), mm(sheet.labelHeight))
+        .stroke('#000000');
   });
   return { bytes: await finish(document), pages };
 }
@@ -80,10 +84,17 @@ function drawLabel(
   drawStrip(document, layout.strip, at);
   document.fillColor('#000000');
   for (const { text, font, points, x, y } of layout.texts)
-    document.font(font).fontSize(points).text(text, mm(at.x + x), mm(at.y + y), { lineBreak: false, baseline: 'alphabetic' });
+    document
+      .font(font)
+      .fontSize(points)
+      .text(text, mm(at.x + x), mm(at.y + y), { lineBreak: false, baseline: 'alphabetic' });
   if (layout.pencilLine) {
     const { x, y, width } = layout.pencilLine;
-    document.lineWidth(0.5).moveTo(mm(at.x + x), mm(at.y + y)).lineTo(mm(at.x + x + width), mm(at.y + y)).stroke('#000000');
+    document
+      .lineWidth(0.5)
+      .moveTo(mm(at.x + x), mm(at.y + y))
+      .lineTo(mm(at.x + x + width), mm(at.y + y))
+      .stroke('#000000');
   }
   if (layout.qr && code) {
     const core = qrCore(layout.qr, code.size);
@@ -94,11 +105,18 @@ function drawLabel(
 const HATCH_STEP = 1.6;
 
 /** A frame with hatched ends: seen as "hands off" before it is read, and it costs hardly any ink. */
-function drawStrip(document: PDFKit.PDFDocument, strip: LabelLayout['strip'], at: { readonly x: number; readonly y: number }): void {
+function drawStrip(
+  document: PDFKit.PDFDocument,
+  strip: LabelLayout['strip'],
+  at: { readonly x: number; readonly y: number },
+): void {
   const [x, y, width, height] = [mm(at.x + strip.x), mm(at.y + strip.y), mm(strip.width), mm(strip.height)];
   document.save().rect(x, y, width, height).clip().lineWidth(0.35);
   for (let offset = -height; offset < width; offset += mm(HATCH_STEP))
-    document.moveTo(x + offset, y + height).lineTo(x + offset + height, y).stroke('#9a9a9a');
+    document
+      .moveTo(x + offset, y + height)
+      .lineTo(x + offset + height, y)
+      .stroke('#9a9a9a');
   document.restore();
   document.rect(x, y, Math.min(width, mm(strip.clear)), height).fill('#ffffff');
   document.lineWidth(0.9).rect(x, y, width, height).stroke('#000000');
@@ -134,7 +152,7 @@ function rowBytes(size: number, dark: (column: number) => boolean): readonly num
   const bytes = new Array<number>(Math.ceil(size / 8)).fill(0);
   for (let column = 0; column < size; column += 1) {
     const byte = Math.floor(column / 8);
-    if (dark(column)) bytes[byte] = (bytes[byte] ?? 0) | (0x80 >> column % 8);
+    if (dark(column)) bytes[byte] = (bytes[byte] ?? 0) | (0x80 >> (column % 8));
   }
   return bytes;
 }

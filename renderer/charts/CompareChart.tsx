@@ -6,16 +6,36 @@ import type { CompareDot } from './compare-layout.ts';
 const ROW = 58;
 
 /** Dots with their ranges, one row a group; small marks below for the single batches. Black ink, told apart by place. */
-export function CompareChart({ dots, title, onChoose }: { dots: readonly CompareDot[]; title: string; onChoose: (groupId: string) => void }) {
+export function CompareChart({
+  dots,
+  title,
+  onChoose,
+}: {
+  dots: readonly CompareDot[];
+  title: string;
+  onChoose: (groupId: string) => void;
+}) {
   const { season } = useWords();
   const height = dots.length * ROW + 46;
-  const points = dots.map((dot, index) => ({ ...dot, y: dots.length - index, range: [dot.percent - dot.lower, dot.upper - dot.percent] }));
+  const points = dots.map((dot, index) => ({
+    ...dot,
+    y: dots.length - index,
+    range: [dot.percent - dot.lower, dot.upper - dot.percent],
+  }));
   const ticks = dots.flatMap((dot, index) => dot.ticks.map((tick) => ({ ...tick, y: dots.length - index - 0.28 })));
   return (
     <ResponsiveContainer width="100%" height={height}>
       <ScatterChart margin={{ top: 8, right: 150, bottom: 8, left: 8 }} title={title} accessibilityLayer={false}>
         <CartesianGrid horizontal={false} stroke="var(--faint-rule)" />
-        <XAxis type="number" dataKey="percent" domain={[0, 100]} ticks={[0, 20, 40, 60, 80, 100]} unit=" %" stroke="var(--soft-ink)" fontSize={14} />
+        <XAxis
+          type="number"
+          dataKey="percent"
+          domain={[0, 100]}
+          ticks={[0, 20, 40, 60, 80, 100]}
+          unit=" %"
+          stroke="var(--soft-ink)"
+          fontSize={14}
+        />
         <YAxis
           type="number"
           dataKey="y"
@@ -28,11 +48,34 @@ export function CompareChart({ dots, title, onChoose }: { dots: readonly Compare
           tickLine={false}
         />
         <Scatter data={ticks} isAnimationActive={false} shape={BatchTick} />
-        <Scatter data={points} isAnimationActive={false} shape={GroupDot} onClick={(_point, index) => { const chosen = points[index]; if (chosen) onChoose(chosen.groupId); }}>
-          <ErrorBar dataKey="range" direction="x" width={10} strokeWidth={2.4} stroke="var(--ink)" isAnimationActive={false} />
+        <Scatter
+          data={points}
+          isAnimationActive={false}
+          shape={GroupDot}
+          onClick={(_point, index) => {
+            const chosen = points[index];
+            if (chosen) onChoose(chosen.groupId);
+          }}
+        >
+          <ErrorBar
+            dataKey="range"
+            direction="x"
+            width={10}
+            strokeWidth={2.4}
+            stroke="var(--ink)"
+            isAnimationActive={false}
+          />
         </Scatter>
         {points.map((point) => (
-          <text key={point.groupId} x="100%" dx={-6} y={13 + (dots.length - point.y + 0.5) * ((height - 46) / dots.length)} textAnchor="end" fontSize="13" fill="var(--soft-ink)">
+          <text
+            key={point.groupId}
+            x="100%"
+            dx={-6}
+            y={13 + (dots.length - point.y + 0.5) * ((height - 46) / dots.length)}
+            textAnchor="end"
+            fontSize="13"
+            fill="var(--soft-ink)"
+          >
             {season.figure(amount(point.successes), amount(point.of))}, {season.batchesN(point.batches)}
           </text>
         ))}
@@ -48,7 +91,17 @@ interface Placed {
 }
 
 function GroupDot({ cx = 0, cy = 0 }: Placed) {
-  return <circle cx={cx} cy={cy} r={7} fill="var(--ink)" stroke="var(--paper)" strokeWidth={2} style={{ cursor: 'pointer' }} />;
+  return (
+    <circle
+      cx={cx}
+      cy={cy}
+      r={7}
+      fill="var(--ink)"
+      stroke="var(--paper)"
+      strokeWidth={2}
+      style={{ cursor: 'pointer' }}
+    />
+  );
 }
 
 /** A single batch: taller for more cells. */

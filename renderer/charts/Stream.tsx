@@ -4,8 +4,8 @@ import type { StreamPicture } from '../../shared/contract/batches.ts';
 import { dayNumber, weekdayLetters } from '../../shared/text/day-text.ts';
 import { DataTable } from '../components/DataTable.tsx';
 import { useDays, useWords } from '../components/words.ts';
-import { layOutStream, type StreamLayout, type StreamSize } from './stream-layout.ts';
 import { resultSign } from './result-signs.ts';
+import { layOutStream, type StreamLayout, type StreamSize } from './stream-layout.ts';
 import { Textures } from './Textures.tsx';
 
 const SIZE: StreamSize = { width: 1100, height: 228 };
@@ -50,7 +50,12 @@ function StreamDrawing({ stream }: { stream: StreamPicture }) {
   const day = chosen === null ? null : (layout.days[chosen] ?? null);
   const move = (event: KeyboardEvent) => {
     const last = layout.days.length - 1;
-    const now = chosen ?? Math.max(0, layout.days.findIndex((one) => one.on === stream.today));
+    const now =
+      chosen ??
+      Math.max(
+        0,
+        layout.days.findIndex((one) => one.on === stream.today),
+      );
     const next = { ArrowLeft: now - 1, ArrowRight: now + 1, Home: 0, End: last }[event.key];
     if (next === undefined) return;
     event.preventDefault();
@@ -69,7 +74,17 @@ function StreamDrawing({ stream }: { stream: StreamPicture }) {
           <BandLabels layout={layout} words={batches.stream.stages} />
           <Axis layout={layout} today={batches.stream.today} />
           <Marks layout={layout} />
-          {day ? <rect x={day.x} y={4} width={layout.dayWidth} height={SIZE.height - 40} fill="none" stroke="var(--focus)" strokeWidth="2" /> : null}
+          {day ? (
+            <rect
+              x={day.x}
+              y={4}
+              width={layout.dayWidth}
+              height={SIZE.height - 40}
+              fill="none"
+              stroke="var(--focus)"
+              strokeWidth="2"
+            />
+          ) : null}
         </svg>
       </div>
       <p className="soft small" aria-live="polite">
@@ -84,7 +99,8 @@ type StreamWords = ReturnType<typeof useWords>['batches']['stream'];
 function dayReading(stream: StreamPicture, on: string, full: (day: string) => string, words: StreamWords): string {
   const band = stream.bands.find((one) => one.from <= on && on < one.to) ?? stream.bands.at(-1);
   if (!band) return full(on);
-  const alive = band.alive === null ? words.unknown : `${words.alive(band.alive)}${band.forecast ? `, ${words.forecast}` : ''}`;
+  const alive =
+    band.alive === null ? words.unknown : `${words.alive(band.alive)}${band.forecast ? `, ${words.forecast}` : ''}`;
   return words.dayRead(full(on), words.stages[band.stage], alive);
 }
 
@@ -93,12 +109,29 @@ export function SmallStream({ stream }: { stream: StreamPicture }) {
   const id = useId().replaceAll(':', '');
   const layout = layOutStream(stream, { ...SMALL, height: 110 });
   return (
-    <svg viewBox={`0 ${layout.middle - 22} ${SMALL.width} ${SMALL.height}`} width={SMALL.width} height={SMALL.height} aria-hidden="true">
+    <svg
+      viewBox={`0 ${layout.middle - 22} ${SMALL.width} ${SMALL.height}`}
+      width={SMALL.width}
+      height={SMALL.height}
+      aria-hidden="true"
+    >
       <Textures prefix={id} />
       {layout.bands.map((band) => (
-        <rect key={band.stage} x={band.x} y={layout.middle - band.thickness * 0.4} width={band.width} height={Math.max(2, band.thickness * 0.8)} fill={`url(#${id}-${band.stage})`} stroke="var(--rule)" strokeWidth="0.7" opacity={band.forecast ? 0.55 : 1} />
+        <rect
+          key={band.stage}
+          x={band.x}
+          y={layout.middle - band.thickness * 0.4}
+          width={band.width}
+          height={Math.max(2, band.thickness * 0.8)}
+          fill={`url(#${id}-${band.stage})`}
+          stroke="var(--rule)"
+          strokeWidth="0.7"
+          opacity={band.forecast ? 0.55 : 1}
+        />
       ))}
-      {layout.todayX === null ? null : <path d={`M${layout.todayX} ${layout.middle - 22}v44`} stroke="var(--ink)" strokeWidth="1.6" />}
+      {layout.todayX === null ? null : (
+        <path d={`M${layout.todayX} ${layout.middle - 22}v44`} stroke="var(--ink)" strokeWidth="1.6" />
+      )}
     </svg>
   );
 }
@@ -131,7 +164,16 @@ function BandLabels({ layout, words }: { layout: StreamLayout; words: StreamWord
     const middle = band.x + band.width / 2;
     return (
       <g key={band.stage}>
-        <rect x={middle - width / 2} y={layout.middle - 12} width={width} height="24" rx="3" fill="var(--surface)" stroke="var(--rule)" strokeWidth="0.6" />
+        <rect
+          x={middle - width / 2}
+          y={layout.middle - 12}
+          width={width}
+          height="24"
+          rx="3"
+          fill="var(--surface)"
+          stroke="var(--rule)"
+          strokeWidth="0.6"
+        />
         <text x={middle} y={layout.middle + 5} textAnchor="middle" fontSize="15" fill="var(--ink)" fontWeight="600">
           {label}
         </text>
@@ -143,7 +185,14 @@ function BandLabels({ layout, words }: { layout: StreamLayout; words: StreamWord
 function Wedge({ layout: { wedge, middle, fullThickness } }: { layout: StreamLayout }) {
   const half = fullThickness / 2 + 8;
   return (
-    <path d={`M${wedge.from} ${middle}L${wedge.middle} ${middle - half}L${wedge.to} ${middle}L${wedge.middle} ${middle + half}Z`} fill="var(--paper)" fillOpacity="0.55" stroke="var(--ink)" strokeWidth="1.2" strokeDasharray="2 3" />
+    <path
+      d={`M${wedge.from} ${middle}L${wedge.middle} ${middle - half}L${wedge.to} ${middle}L${wedge.middle} ${middle + half}Z`}
+      fill="var(--paper)"
+      fillOpacity="0.55"
+      stroke="var(--ink)"
+      strokeWidth="1.2"
+      strokeDasharray="2 3"
+    />
   );
 }
 
@@ -162,9 +211,31 @@ function Threads({ layout }: { layout: StreamLayout }) {
 function Gates({ layout, prefix, text }: { layout: StreamLayout; prefix: string; text: string }) {
   return layout.gates.map((gate) => (
     <g key={gate.step}>
-      <rect x={gate.x} y={24} width={gate.width} height={layout.height - 62} fill={`url(#${prefix}-hands-off)`} opacity="0.5" />
-      <rect x={gate.x} y={24} width={gate.width} height={layout.height - 62} fill="none" stroke="var(--hands-off)" strokeWidth="1.4" />
-      <text x={gate.x + gate.width / 2} y={17} textAnchor="middle" fontSize="14" fontWeight="700" fill="var(--hands-off)">
+      <rect
+        x={gate.x}
+        y={24}
+        width={gate.width}
+        height={layout.height - 62}
+        fill={`url(#${prefix}-hands-off)`}
+        opacity="0.5"
+      />
+      <rect
+        x={gate.x}
+        y={24}
+        width={gate.width}
+        height={layout.height - 62}
+        fill="none"
+        stroke="var(--hands-off)"
+        strokeWidth="1.4"
+      />
+      <text
+        x={gate.x + gate.width / 2}
+        y={17}
+        textAnchor="middle"
+        fontSize="14"
+        fontWeight="700"
+        fill="var(--hands-off)"
+      >
         {text}
       </text>
     </g>
@@ -192,7 +263,13 @@ function Axis({ layout, today }: { layout: StreamLayout; today: string }) {
       {layout.todayX === null ? null : (
         <g>
           <path d={`M${layout.todayX} 20V${base + 4}`} stroke="var(--ink)" strokeWidth="2.4" />
-          <text x={layout.todayX} y={12} textAnchor={layout.todayX > layout.width - 60 ? 'end' : 'middle'} fill="var(--ink)" fontWeight="700">
+          <text
+            x={layout.todayX}
+            y={12}
+            textAnchor={layout.todayX > layout.width - 60 ? 'end' : 'middle'}
+            fill="var(--ink)"
+            fontWeight="700"
+          >
             {today}
           </text>
         </g>
@@ -205,7 +282,13 @@ function Marks({ layout }: { layout: StreamLayout }) {
   return (
     <g>
       {layout.flags.map((flag) => (
-        <path key={flag.step} d={`M${flag.x} ${layout.height - 35}v-16l9 4l-9 4`} fill={flag.done ? 'var(--ink)' : 'var(--paper)'} stroke="var(--ink)" strokeWidth="1.2" />
+        <path
+          key={flag.step}
+          d={`M${flag.x} ${layout.height - 35}v-16l9 4l-9 4`}
+          fill={flag.done ? 'var(--ink)' : 'var(--paper)'}
+          stroke="var(--ink)"
+          strokeWidth="1.2"
+        />
       ))}
       {layout.losses.map((loss) => (
         <text key={loss.x} x={loss.x + 4} y={loss.y} fontSize="14" fill="var(--bad)" fontWeight="600">

@@ -19,7 +19,13 @@ export function Textures({ prefix }: { prefix: string }) {
       {pattern('ready', 8, <path d="M0 0L8 8M8 0L0 8" stroke={PALE} strokeWidth="0.9" />)}
       {pattern('virgin', 12, <path d="M0 6Q3 2 6 6T12 6" fill="none" stroke={INK} strokeWidth="0.9" />)}
       {pattern('laying', 8, null)}
-      <pattern id={`${prefix}-hands-off`} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <pattern
+        id={`${prefix}-hands-off`}
+        width="9"
+        height="9"
+        patternUnits="userSpaceOnUse"
+        patternTransform="rotate(45)"
+      >
         <path d="M0 0V9" stroke="var(--hands-off)" strokeWidth="2.4" />
       </pattern>
     </defs>

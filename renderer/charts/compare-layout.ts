@@ -14,7 +14,11 @@ export interface CompareDot {
 }
 
 /** Groups with figures for the stage, best first; groups without any have nothing to draw. */
-export function compareDots(rows: readonly CompareRow[], stage: RateStage, nameOf: (row: CompareRow) => string): readonly CompareDot[] {
+export function compareDots(
+  rows: readonly CompareRow[],
+  stage: RateStage,
+  nameOf: (row: CompareRow) => string,
+): readonly CompareDot[] {
   return rows
     .flatMap((row): readonly CompareDot[] => {
       const figure = row.rates[stage];

@@ -21,7 +21,13 @@ export interface StreamLayout {
   readonly flags: readonly { readonly x: number; readonly step: string; readonly done: boolean }[];
   readonly losses: readonly { readonly x: number; readonly y: number; readonly cells: number }[];
   readonly wedge: { readonly from: number; readonly middle: number; readonly to: number };
-  readonly threads: readonly { readonly box: string; readonly x: number; readonly y: number; readonly endX: number; readonly result: string | null }[];
+  readonly threads: readonly {
+    readonly box: string;
+    readonly x: number;
+    readonly y: number;
+    readonly endX: number;
+    readonly result: string | null;
+  }[];
   readonly days: readonly { readonly x: number; readonly on: IsoDay; readonly labelled: boolean }[];
   readonly dayWidth: number;
   readonly todayX: number | null;
@@ -50,7 +56,15 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
   const thicknessOf = (alive: number | null) => Math.max(THINNEST, ((alive ?? most) / most) * fullThickness);
   const bands = stream.bands.map((band) => {
     const thickness = thicknessOf(band.alive);
-    return { stage: band.stage, x: x(band.from), width: x(band.to) - x(band.from), y: middle - thickness / 2, thickness, alive: band.alive, forecast: band.forecast };
+    return {
+      stage: band.stage,
+      x: x(band.from),
+      width: x(band.to) - x(band.from),
+      y: middle - thickness / 2,
+      thickness,
+      alive: band.alive,
+      forecast: band.forecast,
+    };
   });
   const every = Math.max(1, Math.ceil(READABLE_DAY / dayWidth));
   const today = dayOfIso(stream.today);
@@ -60,10 +74,18 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
     middle,
     fullThickness,
     bands,
-    gates: stream.gates.map((gate) => ({ x: x(gate.from), width: (dayOfIso(gate.to) - dayOfIso(gate.from) + 1) * dayWidth, step: gate.step })),
+    gates: stream.gates.map((gate) => ({
+      x: x(gate.from),
+      width: (dayOfIso(gate.to) - dayOfIso(gate.from) + 1) * dayWidth,
+      step: gate.step,
+    })),
     flags: stream.flags.map((flag) => ({ x: x(flag.on), step: flag.step, done: flag.done })),
     losses: stream.losses.map((loss) => ({ x: x(loss.on), y: middle + fullThickness / 2 + 14, cells: loss.cells })),
-    wedge: { from: x(stream.emergence.earliest), middle: x(stream.emergence.expected), to: x(stream.emergence.latest) + dayWidth },
+    wedge: {
+      from: x(stream.emergence.earliest),
+      middle: x(stream.emergence.expected),
+      to: x(stream.emergence.latest) + dayWidth,
+    },
     threads: layOutThreads(stream, x, middle, thicknessOf(stream.threads.length), width),
     days: Array.from({ length: days + 1 }, (_, index) => {
       const on = addDays(from, index);
@@ -75,7 +97,13 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
 }
 
 /** At the split the band frays into one thread per box, spread over the band's thickness. */
-function layOutThreads(stream: StreamPicture, x: (day: IsoDay) => number, middle: number, thickness: number, width: number): StreamLayout['threads'] {
+function layOutThreads(
+  stream: StreamPicture,
+  x: (day: IsoDay) => number,
+  middle: number,
+  thickness: number,
+  width: number,
+): StreamLayout['threads'] {
   const count = stream.threads.length;
   return stream.threads.map((thread, index) => ({
     box: thread.box,

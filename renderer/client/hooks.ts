@@ -42,7 +42,11 @@ export function useChange<Input, Value>(change: (input: Input) => Promise<Result
       return null;
     }
   };
-  return { run, clear: () => setState(NOTHING_YET), state: { ...state, busy: mutation.isPending } satisfies ChangeState };
+  return {
+    run,
+    clear: () => setState(NOTHING_YET),
+    state: { ...state, busy: mutation.isPending } satisfies ChangeState,
+  };
 }
 
 const NOTHING_YET: Omit<ChangeState, 'busy'> = { refusal: null, notices: [], notReached: false, done: false };

@@ -1,6 +1,5 @@
-import { refusalSentence } from '../../shared/text/english/refusals.ts';
-import { noticeSentence } from '../../shared/text/english/refusals.ts';
 import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
+import { noticeSentence, refusalSentence } from '../../shared/text/english/refusals.ts';
 import { useDays, useWords } from './words.ts';
 
 interface ChangeLinesProps {

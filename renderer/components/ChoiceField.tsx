@@ -16,7 +16,14 @@ interface ChoiceFieldProps<Value extends string> {
 }
 
 /** One of a list, by the system's own list: letters jump, arrows walk. */
-export function ChoiceField<Value extends string>({ label, value, choices, onChange, hint, problem }: ChoiceFieldProps<Value>) {
+export function ChoiceField<Value extends string>({
+  label,
+  value,
+  choices,
+  onChange,
+  hint,
+  problem,
+}: ChoiceFieldProps<Value>) {
   return (
     <Field label={label} hint={hint} problem={problem ?? null}>
       {(control) => (

@@ -9,7 +9,12 @@ export function HandsOffSign({ size = 20 }: { size?: number }) {
         strokeWidth="1.5"
         strokeLinejoin="round"
       />
-      <path d="M7.900 6.500v3M10.300 6.500v3M12.700 6.700v2.800" stroke="currentColor" strokeWidth="1.200" strokeLinecap="round" />
+      <path
+        d="M7.900 6.500v3M10.300 6.500v3M12.700 6.700v2.800"
+        stroke="currentColor"
+        strokeWidth="1.200"
+        strokeLinecap="round"
+      />
       <path d="M2.500 17.500 17.500 2.500" stroke="currentColor" strokeWidth="1.700" strokeLinecap="round" />
     </svg>
   );

@@ -1,7 +1,17 @@
 import type { ReactNode } from 'react';
 
 /** A page: its title as the one h1, its acts beside it. */
-export function Page({ title, lead, acts, children }: { title: ReactNode; lead?: ReactNode; acts?: ReactNode; children: ReactNode }) {
+export function Page({
+  title,
+  lead,
+  acts,
+  children,
+}: {
+  title: ReactNode;
+  lead?: ReactNode;
+  acts?: ReactNode;
+  children: ReactNode;
+}) {
   return (
     <>
       <header className="page-head">

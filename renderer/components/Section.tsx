@@ -1,6 +1,16 @@
 import { type ReactNode, useId } from 'react';
 
-export function Section({ title, acts, children, level = 2 }: { title: ReactNode; acts?: ReactNode; children: ReactNode; level?: 2 | 3 }) {
+export function Section({
+  title,
+  acts,
+  children,
+  level = 2,
+}: {
+  title: ReactNode;
+  acts?: ReactNode;
+  children: ReactNode;
+  level?: 2 | 3;
+}) {
   const id = useId();
   const Heading = level === 2 ? 'h2' : 'h3';
   return (

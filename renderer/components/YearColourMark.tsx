@@ -9,7 +9,13 @@ export function YearColourMark({ colour }: { colour: YearColour }) {
   const name = words.queens.colours[colour];
   return (
     <span className="nowrap">
-      <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true" style={{ verticalAlign: '-4px', marginInlineEnd: 6 }}>
+      <svg
+        width="20"
+        height="20"
+        viewBox="0 0 20 20"
+        aria-hidden="true"
+        style={{ verticalAlign: '-4px', marginInlineEnd: 6 }}
+      >
         <circle cx="10" cy="10" r="8.5" fill={paint} stroke="var(--ink)" strokeWidth="1.5" />
         <text x="10" y="14" textAnchor="middle" fontSize="11" fontWeight="700" fill={letter}>
           {name.charAt(0).toUpperCase()}

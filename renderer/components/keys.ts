@@ -22,7 +22,9 @@ const COMMAND_BY_KEY: Readonly<Record<string, Command>> = {
 };
 
 /** The command a key press stands for, or null. Alt with arrows is the browser's own back and forward. */
-export function commandOfKey(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>): Command | null {
+export function commandOfKey(
+  event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>,
+): Command | null {
   if (event.altKey || event.shiftKey) return null;
   const ctrl = event.ctrlKey || event.metaKey;
   return COMMAND_BY_KEY[`${ctrl ? 'ctrl+' : ''}${event.key.toLowerCase()}`] ?? null;

@@ -8,7 +8,10 @@ export interface Route {
 
 export function readRoute(hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?');
-  const parts = path.split('/').filter((part) => part !== '').map(decodeURIComponent);
+  const parts = path
+    .split('/')
+    .filter((part) => part !== '')
+    .map(decodeURIComponent);
   return { parts: parts.length === 0 ? ['today'] : parts, query: new URLSearchParams(query) };
 }
 

@@ -32,9 +32,7 @@ export function App() {
     today: open?.today ?? '1970-01-01',
   };
   return (
-    <WordingContext value={wording}>
-      {open ? <Frame open={open} /> : <FirstStart state={state.data} />}
-    </WordingContext>
+    <WordingContext value={wording}>{open ? <Frame open={open} /> : <FirstStart state={state.data} />}</WordingContext>
   );
 }
 
@@ -69,9 +67,9 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const view = viewOf(route);
   return (
     <>
-      <a className="skip" href="#page" onClick={skipToPage}>
+      <button type="button" className="skip" onClick={skipToPage}>
         {words.frame.skip}
-      </a>
+      </button>
       {open.kind === 'demo' ? (
         <aside className="strip" aria-label={words.frame.demo}>
           <span>{words.frame.demoStrip(fullDay(open.today))}</span>
@@ -94,8 +92,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   );
 }
 
-function skipToPage(event: React.MouseEvent): void {
-  event.preventDefault();
+function skipToPage(): void {
   document.querySelector<HTMLElement>('main h1')?.focus();
 }
 
@@ -117,7 +114,9 @@ function NoSuchPage() {
 
 function TopLine({ open, onGoTo }: { open: NonNullable<WorkbookState['open']>; onGoTo: () => void }) {
   const { frame } = useWords();
-  const time = open.savedAt ? new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(new Date(open.savedAt)) : null;
+  const time = open.savedAt
+    ? new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(new Date(open.savedAt))
+    : null;
   return (
     <div className="topline">
       <span className="left">{fullDay(open.today)}</span>
@@ -128,4 +127,3 @@ function TopLine({ open, onGoTo }: { open: NonNullable<WorkbookState['open']>; o
     </div>
   );
 }
-

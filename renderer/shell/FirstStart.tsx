@@ -118,7 +118,15 @@ function OpenOne({ recent, prominent }: { recent: WorkbookState['recent']; promi
 }
 
 /** The system's own dialog, where there is one. */
-function PickButton({ text, pick, picked }: { text: string; pick: typeof shell.pickFile; picked: (path: string) => void }) {
+function PickButton({
+  text,
+  pick,
+  picked,
+}: {
+  text: string;
+  pick: typeof shell.pickFile;
+  picked: (path: string) => void;
+}) {
   if (shell.kind === 'loopback') return null;
   const choose = async () => {
     const answer = await pick(text);

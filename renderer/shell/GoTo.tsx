@@ -67,7 +67,11 @@ export function GoTo({ onClose }: { onClose: () => void }) {
               aria-selected={index === chosen}
               onClick={() => follow(place)}
               onKeyDown={onKeyDown}
-              style={{ padding: '8px 10px', cursor: 'pointer', borderInlineStart: `4px solid ${index === chosen ? 'var(--accent)' : 'transparent'}` }}
+              style={{
+                padding: '8px 10px',
+                cursor: 'pointer',
+                borderInlineStart: `4px solid ${index === chosen ? 'var(--accent)' : 'transparent'}`,
+              }}
             >
               <strong>{place.name}</strong> <span className="soft">{place.kind}</span>
             </div>

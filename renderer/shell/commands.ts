@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
+import type { Command } from '../../shared/contract/shell.ts';
 import { shell } from '../client/client.ts';
 import { commandOfKey } from '../components/keys.ts';
 import { goTo } from '../components/routes.ts';
-import type { Command } from '../../shared/contract/shell.ts';
 
 const PLACES: Partial<Record<Command, string>> = {
   'new-batch': '/batches/new',

@@ -26,9 +26,17 @@ export function findPlaces(typed: string, { words, batches, hives, boxes, queens
   const all: readonly Place[] = [
     ...pages,
     ...batches.map((one) => ({ name: one.code, kind: words.methods[one.method].name, address: `/batches/${one.id}` })),
-    ...hives.map((one) => ({ name: [one.code, one.name].filter(Boolean).join(' '), kind: words.frame.places.hives, address: `/hives/${one.id}` })),
+    ...hives.map((one) => ({
+      name: [one.code, one.name].filter(Boolean).join(' '),
+      kind: words.frame.places.hives,
+      address: `/hives/${one.id}`,
+    })),
     ...boxes.map((one) => ({ name: one.code, kind: words.boxes.states[one.state], address: `/boxes?box=${one.id}` })),
-    ...queens.map((one) => ({ name: one.queen.number, kind: words.frame.places.queens, address: `/queens?queen=${one.queen.id}` })),
+    ...queens.map((one) => ({
+      name: one.queen.number,
+      kind: words.frame.places.queens,
+      address: `/queens?queen=${one.queen.id}`,
+    })),
   ];
   const letters = typed.trim().toLowerCase();
   if (letters === '') return pages.slice(0, MOST_SHOWN);

@@ -15,16 +15,33 @@ const palette = (colours: Colours) => ({
 export const theme = createTheme({
   cssVariables: { colorSchemeSelector: 'data-theme' },
   colorSchemes: { light: palette(LIGHT), dark: palette(DARK) },
-  typography: { fontFamily: FONTS.text, htmlFontSize: 16, fontSize: 16, button: { textTransform: 'none', fontWeight: 600 } },
+  typography: {
+    fontFamily: FONTS.text,
+    htmlFontSize: 16,
+    fontSize: 16,
+    button: { textTransform: 'none', fontWeight: 600 },
+  },
   shape: { borderRadius: 3 },
-  transitions: { duration: { shortest: 90, shorter: 110, short: 130, standard: 150, complex: 150, enteringScreen: 150, leavingScreen: 120 } },
+  transitions: {
+    duration: {
+      shortest: 90,
+      shorter: 110,
+      short: 130,
+      standard: 150,
+      complex: 150,
+      enteringScreen: 150,
+      leavingScreen: 120,
+    },
+  },
   components: {
     MuiButtonBase: { defaultProps: { disableRipple: true } },
     MuiButton: {
       defaultProps: { disableElevation: true },
       styleOverrides: { root: { minHeight: 40, paddingInline: 16, '&.Mui-focusVisible': { boxShadow: 'none' } } },
     },
-    MuiDialog: { styleOverrides: { paper: { boxShadow: 'none', border: '1px solid var(--rule)', backgroundImage: 'none' } } },
+    MuiDialog: {
+      styleOverrides: { paper: { boxShadow: 'none', border: '1px solid var(--rule)', backgroundImage: 'none' } },
+    },
     MuiCssBaseline: {
       styleOverrides: {
         ':root, [data-theme="light"]': cssVariables(LIGHT),

@@ -78,5 +78,8 @@ export const FONTS = {
 
 export const cssVariables = (colours: Colours): Record<string, string> =>
   Object.fromEntries(
-    Object.entries(colours).map(([name, value]) => [`--${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`, value]),
+    Object.entries(colours).map(([name, value]) => [
+      `--${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`,
+      value,
+    ]),
   );

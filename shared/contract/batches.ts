@@ -153,20 +153,51 @@ export interface BatchFormOffer {
   readonly breeders: readonly HiveRef[];
   readonly builders: readonly (HiveRef & { readonly freeFrom: IsoDay | null; readonly heldBy: string | null })[];
   readonly methodCopies: readonly { readonly id: string; readonly name: string; readonly origin: Method }[];
-  readonly last: { readonly method: Method; readonly breederId: string | null; readonly builderId: string | null; readonly cells: number | null } | null;
+  readonly last: {
+    readonly method: Method;
+    readonly breederId: string | null;
+    readonly builderId: string | null;
+    readonly cells: number | null;
+  } | null;
 }
 
 export type BatchesRefusal =
   | { readonly kind: 'batch-not-found' }
   | { readonly kind: 'batch-code-taken'; readonly field: 'code'; readonly code: string }
   | { readonly kind: 'more-taken-than-given'; readonly field: 'taken'; readonly given: number; readonly taken: number }
-  | { readonly kind: 'more-sealed-than-taken'; readonly field: 'sealed'; readonly taken: number; readonly sealed: number }
-  | { readonly kind: 'more-sealed-than-given'; readonly field: 'sealed'; readonly given: number; readonly sealed: number }
-  | { readonly kind: 'more-removed-than-taken'; readonly field: 'removed'; readonly taken: number; readonly removed: number }
-  | { readonly kind: 'more-placed-than-sealed'; readonly field: 'sealed'; readonly placed: number; readonly sealed: number }
+  | {
+      readonly kind: 'more-sealed-than-taken';
+      readonly field: 'sealed';
+      readonly taken: number;
+      readonly sealed: number;
+    }
+  | {
+      readonly kind: 'more-sealed-than-given';
+      readonly field: 'sealed';
+      readonly given: number;
+      readonly sealed: number;
+    }
+  | {
+      readonly kind: 'more-removed-than-taken';
+      readonly field: 'removed';
+      readonly taken: number;
+      readonly removed: number;
+    }
+  | {
+      readonly kind: 'more-placed-than-sealed';
+      readonly field: 'sealed';
+      readonly placed: number;
+      readonly sealed: number;
+    }
   | { readonly kind: 'day-before-start'; readonly field: string; readonly day: IsoDay; readonly start: IsoDay }
   | { readonly kind: 'comb-needed'; readonly field: 'comb' }
-  | { readonly kind: 'builder-in-use'; readonly field: 'builderId'; readonly builder: string; readonly batch: string; readonly until: IsoDay }
+  | {
+      readonly kind: 'builder-in-use';
+      readonly field: 'builderId';
+      readonly builder: string;
+      readonly batch: string;
+      readonly until: IsoDay;
+    }
   | { readonly kind: 'hive-code-taken'; readonly field: 'newBreeder' | 'newBuilder' | 'code'; readonly code: string }
   | { readonly kind: 'hive-not-found'; readonly field: string }
   | { readonly kind: 'bar-not-found' }

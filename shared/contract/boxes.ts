@@ -29,7 +29,11 @@ export const RecordLook = BoxLook.omit({ placementId: true }).extend({
 export const EndPlacement = z.object({ placementId: IdField, endedOn: IsoDayField, reason: z.enum(PLACEMENT_ENDS) });
 export const RetireBox = z.object({ boxId: IdField, retiredOn: IsoDayField });
 /** The rows of an evening's typing: the looks due, by job, or all boxes of a yard when the batch is null. */
-export const LookSheet = z.object({ batchId: IdField.nullable(), step: z.enum(['emergence-check', 'first-look', 'sealed-brood-look']).nullable(), sheetDay: IsoDayField });
+export const LookSheet = z.object({
+  batchId: IdField.nullable(),
+  step: z.enum(['emergence-check', 'first-look', 'sealed-brood-look']).nullable(),
+  sheetDay: IsoDayField,
+});
 
 export type BoxStateKind = 'free' | 'cell' | 'virgin' | 'laying' | 'proved' | 'failed' | 'retired';
 
@@ -59,7 +63,13 @@ export interface BoxLine {
 
 export interface LookRow extends BoxLine {
   /** The look already typed for this sheet day, if any. */
-  readonly typed: { readonly id: string; readonly result: LookResult; readonly strength: number | null; readonly food: number | null; readonly note: string | null } | null;
+  readonly typed: {
+    readonly id: string;
+    readonly result: LookResult;
+    readonly strength: number | null;
+    readonly food: number | null;
+    readonly note: string | null;
+  } | null;
 }
 
 export interface LookSheetView {
@@ -75,9 +85,20 @@ export type BoxesRefusal =
   | { readonly kind: 'box-codes-unreadable'; readonly field: 'codes' | 'boxes'; readonly text: string }
   | { readonly kind: 'box-code-taken'; readonly field: 'codes'; readonly code: string }
   | { readonly kind: 'box-not-found'; readonly field: 'boxes' | 'boxId'; readonly code: string }
-  | { readonly kind: 'box-holds-a-cell'; readonly field: 'boxes'; readonly box: string; readonly batch: string; readonly since: IsoDay }
+  | {
+      readonly kind: 'box-holds-a-cell';
+      readonly field: 'boxes';
+      readonly box: string;
+      readonly batch: string;
+      readonly since: IsoDay;
+    }
   | { readonly kind: 'box-retired'; readonly field: 'boxes'; readonly box: string }
-  | { readonly kind: 'more-boxes-than-sealed-cells'; readonly field: 'boxes'; readonly boxes: number; readonly cells: number }
+  | {
+      readonly kind: 'more-boxes-than-sealed-cells';
+      readonly field: 'boxes';
+      readonly boxes: number;
+      readonly cells: number;
+    }
   | { readonly kind: 'emergence-passed'; readonly field: 'placedOn'; readonly latest: IsoDay }
   | { readonly kind: 'cells-not-ripe'; readonly field: 'placedOn'; readonly earliest: IsoDay }
   | { readonly kind: 'look-before-placing'; readonly field: 'lookedOn'; readonly placedOn: IsoDay }

@@ -9,7 +9,12 @@ import type { RateFigure } from './season.ts';
 
 export const SaveYard = Yard;
 export const SaveHive = Colony;
-export const SetRoles = z.object({ colonyId: IdField, season: SeasonField, roles: z.array(z.enum(ROLES)).max(4), ids: z.array(IdField).max(4) });
+export const SetRoles = z.object({
+  colonyId: IdField,
+  season: SeasonField,
+  roles: z.array(z.enum(ROLES)).max(4),
+  ids: z.array(IdField).max(4),
+});
 export const RecordHiveLook = HiveLook;
 export const HiveId = z.object({ colonyId: IdField });
 
@@ -44,7 +49,11 @@ export interface HiveDetail extends HiveLine {
   readonly batches: readonly BatchLine[];
   readonly looks: readonly HiveLook[];
   /** Days of the coming four weeks and what lies on them. */
-  readonly dayLine: readonly { readonly on: IsoDay; readonly handsOff: string | null; readonly jobs: readonly string[] }[];
+  readonly dayLine: readonly {
+    readonly on: IsoDay;
+    readonly handsOff: string | null;
+    readonly jobs: readonly string[];
+  }[];
   readonly freeFrom: IsoDay | null;
 }
 

@@ -33,7 +33,12 @@ export interface LabelText {
 
 export interface LabelOffer {
   /** Batches with cells in boxes, newest first, and how many of their labels are not printed yet. */
-  readonly batches: readonly { readonly id: string; readonly code: string; readonly boxes: number; readonly unprinted: number }[];
+  readonly batches: readonly {
+    readonly id: string;
+    readonly code: string;
+    readonly boxes: number;
+    readonly unprinted: number;
+  }[];
   readonly labels: readonly LabelText[];
   readonly startAt: number;
 }

@@ -15,4 +15,9 @@ export interface QueenLine {
 
 export type QueensRefusal =
   | { readonly kind: 'queen-number-taken'; readonly field: 'number' | 'queen'; readonly number: string }
-  | { readonly kind: 'queen-dates-turned-round'; readonly field: 'provedOn'; readonly firstEggsOn: IsoDay; readonly provedOn: IsoDay };
+  | {
+      readonly kind: 'queen-dates-turned-round';
+      readonly field: 'provedOn';
+      readonly firstEggsOn: IsoDay;
+      readonly provedOn: IsoDay;
+    };

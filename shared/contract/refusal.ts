@@ -1,9 +1,9 @@
+import type { CalendarRefusal } from '../model/timetable.ts';
 import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
 import type { HivesRefusal } from './hives.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
-import type { CalendarRefusal } from '../model/timetable.ts';
 import type { WorkbookRefusal } from './workbook.ts';
 
 /**

@@ -31,7 +31,13 @@ export interface CompareRow {
   readonly batchIds: readonly string[];
   readonly rates: Readonly<Record<RateStage, RateFigure>>;
   /** One point per batch and stage, for the ticks under the bar. */
-  readonly batchPoints: readonly { readonly batchId: string; readonly batch: string; readonly stage: RateStage; readonly successes: number; readonly of: number }[];
+  readonly batchPoints: readonly {
+    readonly batchId: string;
+    readonly batch: string;
+    readonly stage: RateStage;
+    readonly successes: number;
+    readonly of: number;
+  }[];
 }
 
 export interface SeasonComparison {

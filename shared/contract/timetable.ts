@@ -24,7 +24,12 @@ export interface TimetableLine {
 export interface TimetableView {
   readonly larvaeGivenOn: IsoDay;
   readonly lines: readonly TimetableLine[];
-  readonly handsOff: readonly { readonly step: Step; readonly place: StepPlace; readonly from: IsoDay; readonly to: IsoDay }[];
+  readonly handsOff: readonly {
+    readonly step: Step;
+    readonly place: StepPlace;
+    readonly from: IsoDay;
+    readonly to: IsoDay;
+  }[];
   readonly emergence: { readonly earliest: IsoDay; readonly expected: IsoDay; readonly latest: IsoDay };
   /** Last safe day to move cells: earliest plausible emergence less 12 hours. */
   readonly placeDeadline: IsoDay;

@@ -6,7 +6,10 @@ export interface Job {
   readonly batchId: string;
   readonly batch: string;
   readonly step: Step;
-  readonly where: { readonly kind: 'hive'; readonly id: string; readonly code: string } | { readonly kind: 'boxes'; readonly codes: readonly string[] } | { readonly kind: 'unknown' };
+  readonly where:
+    | { readonly kind: 'hive'; readonly id: string; readonly code: string }
+    | { readonly kind: 'boxes'; readonly codes: readonly string[] }
+    | { readonly kind: 'unknown' };
   readonly yard: string | null;
   readonly earliest: IsoDay;
   readonly expected: IsoDay;

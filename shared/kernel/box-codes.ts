@@ -6,7 +6,10 @@ const MOST_CODES = 200;
  * (K01-K3 is K01, K02, K03). Codes come back in the order written, each once; null when any part cannot be read.
  */
 export function readBoxCodes(text: string): readonly string[] | null {
-  const parts = text.replace(/\s*[-–]\s*/g, '-').split(/[\s,;]+/).filter((part) => part !== '');
+  const parts = text
+    .replace(/\s*[-–]\s*/g, '-')
+    .split(/[\s,;]+/)
+    .filter((part) => part !== '');
   const codes: string[] = [];
   for (const part of parts) {
     const read = part.includes('-') ? readSpan(part) : isCode(part) ? [part.toUpperCase()] : null;

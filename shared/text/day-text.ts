@@ -5,7 +5,11 @@ import { type Day, dateOfDay, dayOfIso, type IsoDay } from '../kernel/day.ts';
 /** How the person wants days written; months are always letters, so that 5/6 can never be read two ways. */
 export type DateOrder = 'day-first' | 'month-first' | 'year-first';
 
-const SHORT: Readonly<Record<DateOrder, string>> = { 'day-first': 'EEE d MMM', 'month-first': 'EEE MMM d', 'year-first': 'EEE d MMM' };
+const SHORT: Readonly<Record<DateOrder, string>> = {
+  'day-first': 'EEE d MMM',
+  'month-first': 'EEE MMM d',
+  'year-first': 'EEE d MMM',
+};
 const FULL: Readonly<Record<DateOrder, string>> = {
   'day-first': 'EEEE d MMMM yyyy',
   'month-first': 'EEEE, MMMM d, yyyy',
@@ -50,5 +54,7 @@ export function fromToday(day: Day | IsoDay, today: Day | IsoDay): string {
 
 /** The names of the twelve months, short, for reading typed days. */
 export const SHORT_MONTHS: readonly string[] = Array.from({ length: 12 }, (_, month) =>
-  format(addDaysToDate(new Date(2026, month, 1, 12), 0), 'LLL', { locale: enGB }).toLowerCase().slice(0, 3),
+  format(addDaysToDate(new Date(2026, month, 1, 12), 0), 'LLL', { locale: enGB })
+    .toLowerCase()
+    .slice(0, 3),
 );

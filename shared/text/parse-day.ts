@@ -1,4 +1,4 @@
-import { addDays, type Day, dateOfDay, dayOfDate, isIsoDay, isoOfDay, type IsoDay } from '../kernel/day.ts';
+import { addDays, type Day, dateOfDay, dayOfDate, type IsoDay, isIsoDay, isoOfDay } from '../kernel/day.ts';
 import { type DateOrder, SHORT_MONTHS } from './day-text.ts';
 
 /**
@@ -53,7 +53,11 @@ function nearest(dayOfMonth: number, month: number | null, year: number | null, 
 }
 
 function realDay(year: number, month: number, dayOfMonth: number): Day | null {
-  const shifted = { year: month < 1 ? year - 1 : month > 12 ? year + 1 : year, month: ((month + 11) % 12) + 1, dayOfMonth };
+  const shifted = {
+    year: month < 1 ? year - 1 : month > 12 ? year + 1 : year,
+    month: ((month + 11) % 12) + 1,
+    dayOfMonth,
+  };
   const day = dayOfDate(shifted);
   const back = dateOfDay(day);
   return back.month === shifted.month && back.dayOfMonth === dayOfMonth ? day : null;

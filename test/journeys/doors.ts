@@ -41,7 +41,11 @@ export function doors(browser: () => Browser): readonly Door[] {
   ];
 }
 
-const PAGE_OPTIONS: BrowserContextOptions = { viewport: { width: 1366, height: 768 }, reducedMotion: 'reduce', locale: 'en-GB' };
+const PAGE_OPTIONS: BrowserContextOptions = {
+  viewport: { width: 1366, height: 768 },
+  reducedMotion: 'reduce',
+  locale: 'en-GB',
+};
 
 async function openPage(browser: Browser, options: BrowserContextOptions = {}) {
   const context = await browser.newContext({ ...PAGE_OPTIONS, ...options });

@@ -63,24 +63,33 @@ async function goTo(page: Page, [title, address]: readonly [string, string]): Pr
   if (title === 'Season') await page.locator('.recharts-surface').waitFor();
 }
 
-test.each(['light', 'dark'] as const)('every view is free of axe violations in %s', async (colorScheme) => {
-  await house.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-  const found: string[] = [];
-  for (const view of views) {
-    await goTo(house.page, view);
-    const { violations } = await new AxeBuilder({ page: house.page }).withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']).analyze();
-    for (const { id, nodes } of violations) found.push(`${view[0]}: ${id}: ${nodes[0]?.html.slice(0, 160)} ${nodes[0]?.failureSummary?.slice(0, 160)}`);
-  }
-  expect(found).toEqual([]);
-  expect(house.problems).toEqual([]);
-}, 240_000);
+test.each(['light', 'dark'] as const)(
+  'every view is free of axe violations in %s',
+  async (colorScheme) => {
+    await house.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    const found: string[] = [];
+    for (const view of views) {
+      await goTo(house.page, view);
+      const { violations } = await new AxeBuilder({ page: house.page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+        .analyze();
+      for (const { id, nodes } of violations)
+        found.push(`${view[0]}: ${id}: ${nodes[0]?.html.slice(0, 160)} ${nodes[0]?.failureSummary?.slice(0, 160)}`);
+    }
+    expect(found).toEqual([]);
+    expect(house.problems).toEqual([]);
+  },
+  240_000,
+);
 
 test('no view scrolls sideways at 200 % zoom', async () => {
   await house.page.setViewportSize({ width: 683, height: 384 });
   const wide: string[] = [];
   for (const view of views) {
     await goTo(house.page, view);
-    const over = await house.page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    const over = await house.page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
     if (over > 0) wide.push(`${view[0]} by ${over}px`);
   }
   expect(wide).toEqual([]);

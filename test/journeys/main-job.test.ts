@@ -29,7 +29,9 @@ describe.each(doors(() => browser))('the main job through the $name', (door) => 
       await addBoxes(page);
       await placeCells(page);
       const pdf = await printLabels(page, house);
-      expect(await wordsOfPdf(pdf)).toEqual(expect.arrayContaining(['K01', 'K08', '26-01', 'mother H03', 'HANDS OFF to Tue 26 May']));
+      expect(await wordsOfPdf(pdf)).toEqual(
+        expect.arrayContaining(['K01', 'K08', '26-01', 'mother H03', 'HANDS OFF to Tue 26 May']),
+      );
       await seeChart(page);
       expect(house.problems).toEqual([]);
     } finally {
@@ -97,7 +99,10 @@ async function placeCells(page: Page): Promise<void> {
   await page.getByText('Boxes: K03 holds a cell of 26-01 since Thu 14 May.').waitFor();
 }
 
-async function printLabels(page: Page, house: { saveFile(press: () => Promise<void>): Promise<Buffer> }): Promise<Buffer> {
+async function printLabels(
+  page: Page,
+  house: { saveFile(press: () => Promise<void>): Promise<Buffer> },
+): Promise<Buffer> {
   await page.keyboard.press('Control+l');
   await page.getByRole('heading', { name: 'Labels for mating boxes' }).waitFor();
   return house.saveFile(() => page.getByRole('button', { name: 'Save as PDF' }).click());
@@ -111,7 +116,10 @@ async function wordsOfPdf(bytes: Buffer): Promise<readonly string[]> {
 
 async function seeChart(page: Page): Promise<void> {
   await page.keyboard.press('Control+6');
-  await page.getByRole('row', { name: /Cut-comb edge/ }).getByText('9 of 12').waitFor();
+  await page
+    .getByRole('row', { name: /Cut-comb edge/ })
+    .getByText('9 of 12')
+    .waitFor();
   await page.locator('.recharts-surface').waitFor();
   await page.getByText('Only Cut-comb edge has figures for take: 75 % over one batch.').waitFor();
 }

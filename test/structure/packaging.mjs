@@ -14,7 +14,10 @@ await validateConfiguration(config, new DebugLogger(false));
 
 const targets = (platform) => (config[platform]?.target ?? []).map((target) => target.target ?? target);
 const promises = [
-  ['a Windows installer for all users of the machine', targets('win').includes('nsis') && config.nsis?.perMachine === true],
+  [
+    'a Windows installer for all users of the machine',
+    targets('win').includes('nsis') && config.nsis?.perMachine === true,
+  ],
   ['a macOS disk image', targets('mac').includes('dmg')],
   ['an AppImage and a Debian package', ['AppImage', 'deb'].every((target) => targets('linux').includes(target))],
   ['the workbook ending', [config.fileAssociations].flat().some((association) => association?.ext === 'ripecell')],

@@ -16,7 +16,8 @@ export function codeRefusal(tables: Tables, input: BatchStart): Refusal | null {
     return { kind: 'batch-code-taken', field: 'code', code: input.code };
   for (const field of ['newBreeder', 'newBuilder'] as const) {
     const code = input[field]?.code;
-    if (code !== undefined && tables.colonies.where({ code }).length > 0) return { kind: 'hive-code-taken', field, code };
+    if (code !== undefined && tables.colonies.where({ code }).length > 0)
+      return { kind: 'hive-code-taken', field, code };
   }
   return null;
 }
@@ -40,7 +41,9 @@ export function builderRefusal(tables: Tables, builderId: string, timetable: Tim
 
 /** A builder that has just given up cells should rest first; said, not forbidden. */
 export function restNotice(tables: Tables, builderId: string, from: Day, restDays: number): readonly Notice[] {
-  const resting = builderHolds(tables, builderId).find((hold) => hold.until <= from && addDays(hold.until, restDays) > from);
+  const resting = builderHolds(tables, builderId).find(
+    (hold) => hold.until <= from && addDays(hold.until, restDays) > from,
+  );
   if (!resting) return [];
   const builder = tables.colonies.get(builderId)?.code ?? '';
   return [{ kind: 'builder-resting', builder, until: isoOfDay(addDays(resting.until, restDays)) }];

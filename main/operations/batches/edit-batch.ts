@@ -6,7 +6,10 @@ import type { Desk } from '../operation.ts';
 import { changeBatch } from './change-batch.ts';
 
 /** Note, lesson, and whether it was for practice. */
-export function editBatch(desk: Desk, { batchId, ...changes }: z.infer<typeof EditBatch>): Result<BatchChanged, Refusal> {
+export function editBatch(
+  desk: Desk,
+  { batchId, ...changes }: z.infer<typeof EditBatch>,
+): Result<BatchChanged, Refusal> {
   return changeBatch(desk, 'Batch notes', batchId, ({ batches }, batch) => {
     batches.update({ ...batch, ...changes });
     return ok([]);

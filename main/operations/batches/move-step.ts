@@ -22,7 +22,8 @@ export function moveStep(desk: Desk, input: z.infer<typeof MoveStep>): Result<Ba
         earliest: isoOfDay(earliest),
         latest: isoOfDay(latest),
       });
-    for (const move of tables.stepMoves.where({ batchId: batch.id, step: input.step })) tables.stepMoves.remove(move.id);
+    for (const move of tables.stepMoves.where({ batchId: batch.id, step: input.step }))
+      tables.stepMoves.remove(move.id);
     tables.stepMoves.insert(input);
     const unreadable = stillReadable(tables, batch);
     return unreadable ? refuse(unreadable) : ok([]);

@@ -5,8 +5,8 @@ import type { TimetableView } from '../../../shared/contract/timetable.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
 import { plainInput, timetableView } from '../batch-calendar.ts';
-import { combRefusal } from './check-start.ts';
 import type { Desk } from '../operation.ts';
+import { combRefusal } from './check-start.ts';
 
 /** The timetable a batch would have, while its form is being filled in. Nothing is written. */
 export function previewBatch(

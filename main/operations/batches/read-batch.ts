@@ -47,7 +47,11 @@ function barRows(tables: Tables, batch: Batch): readonly BarRow[] {
         barId: bar.id,
         number: bar.number,
         counts: { given: cells('given'), taken: cells('taken'), removed: cells('removed'), sealed: cells('sealed') },
-        countedOn: own.map((count) => count.countedOn).toSorted().at(-1) ?? null,
+        countedOn:
+          own
+            .map((count) => count.countedOn)
+            .toSorted()
+            .at(-1) ?? null,
       };
     });
 }

@@ -33,7 +33,11 @@ export function recordBarCounts(desk: Desk, row: Row): Result<BatchChanged, Refu
   });
 }
 
-function rowRefusal(tables: Tables, batch: Batch, { barId, countedOn, given, taken, removed, sealed }: Row): Refusal | null {
+function rowRefusal(
+  tables: Tables,
+  batch: Batch,
+  { barId, countedOn, given, taken, removed, sealed }: Row,
+): Refusal | null {
   if (tables.bars.get(barId)?.batchId !== batch.id) return { kind: 'bar-not-found' };
   const start = timetableOf(tables, batch).larvaeGivenOn;
   if (dayOfIso(countedOn) < start)

@@ -41,9 +41,7 @@ function startNotices(tables: Tables, input: BatchStart, timetable: Timetable): 
     ...(cells > cellsPerBuilder
       ? [{ kind: 'many-cells-for-builder', cells, usualMost: cellsPerBuilder } as const]
       : []),
-    ...(input.builderId === null
-      ? []
-      : restNotice(tables, input.builderId, timetable.larvaeGivenOn, builderRestDays)),
+    ...(input.builderId === null ? [] : restNotice(tables, input.builderId, timetable.larvaeGivenOn, builderRestDays)),
   ];
 }
 

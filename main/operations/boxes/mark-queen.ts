@@ -1,9 +1,9 @@
+import type { z } from 'zod';
 import type { RecordLook } from '../../../shared/contract/boxes.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { yearOfDay } from '../../../shared/kernel/day.ts';
 import type { MatingBox, Placement } from '../../../shared/model/mating-box.ts';
 import type { Queen } from '../../../shared/model/queen.ts';
-import type { z } from 'zod';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 
@@ -14,7 +14,11 @@ interface Found {
 }
 
 /** Gives the queen in a box her number, with all that the box and batch already know of her. */
-export function markQueen(tables: Tables, mark: { readonly id: string; readonly number: string }, found: Found): Refusal | null {
+export function markQueen(
+  tables: Tables,
+  mark: { readonly id: string; readonly number: string },
+  found: Found,
+): Refusal | null {
   const other = tables.queens.where({ number: mark.number })[0];
   const known = found.placement ? tables.queens.where({ placementId: found.placement.id })[0] : undefined;
   if (other && other.id !== mark.id && other.id !== known?.id)

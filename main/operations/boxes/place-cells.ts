@@ -71,10 +71,17 @@ function countRefusal(tables: Tables, batch: Batch, boxes: number): Refusal | nu
   const tally = tables.tallies.get(batch.id);
   if (!tally || tally.sealed === null) return null;
   const cells = tally.sealed - tally.placed;
-  return boxes > cells ? { kind: 'more-boxes-than-sealed-cells', field: 'boxes', boxes, cells: Math.max(0, cells) } : null;
+  return boxes > cells
+    ? { kind: 'more-boxes-than-sealed-cells', field: 'boxes', boxes, cells: Math.max(0, cells) }
+    : null;
 }
 
-function write(tables: Tables, desk: Desk, { batchId, barId, placedOn, ids }: Placing, boxes: readonly MatingBox[]): void {
+function write(
+  tables: Tables,
+  desk: Desk,
+  { batchId, barId, placedOn, ids }: Placing,
+  boxes: readonly MatingBox[],
+): void {
   boxes.forEach((box, index) => {
     const id = ids[index] ?? desk.ids.next();
     tables.placements.insert({ id, boxId: box.id, batchId, barId, placedOn, endedOn: null, endReason: null });

@@ -15,7 +15,10 @@ import { hiveLine } from './hive-lines.ts';
 const DAY_LINE_DAYS = 28;
 
 /** One hive with its roles, its figures as builder and as mother, its coming days and its looks; null when unknown. */
-export function getHive({ workbook: { tables }, today }: Desk, { colonyId }: z.infer<typeof HiveId>): HiveDetail | null {
+export function getHive(
+  { workbook: { tables }, today }: Desk,
+  { colonyId }: z.infer<typeof HiveId>,
+): HiveDetail | null {
   const colony = tables.colonies.get(colonyId);
   if (!colony) return null;
   const running = runningBatches(tables, today);

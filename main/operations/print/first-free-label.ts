@@ -1,4 +1,4 @@
-import { labelSheet, type LabelSheetKey, labelsOnSheet } from '../../../shared/model/label-sheet.ts';
+import { type LabelSheetKey, labelSheet, labelsOnSheet } from '../../../shared/model/label-sheet.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 
 const settingKey = (sheet: LabelSheetKey): string => `firstFreeLabel ${sheet}`;

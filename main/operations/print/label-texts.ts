@@ -15,7 +15,9 @@ import { timetableOf } from '../batch-calendar.ts';
 export function labelTexts(tables: Tables, batch: Batch): readonly LabelText[] {
   const timetable = timetableOf(tables, batch);
   const breeder = batch.breederId === null ? null : tables.colonies.get(batch.breederId);
-  const mother = breeder ? labelWords.mother([breeder.code, breeder.name].filter(Boolean).join(' ')) : labelWords.noMother;
+  const mother = breeder
+    ? labelWords.mother([breeder.code, breeder.name].filter(Boolean).join(' '))
+    : labelWords.noMother;
   const days = labelDays(timetable);
   const colour = queens.colours[yearColour(yearOfDay(timetable.emergence.expected))];
   return openPlacements(tables, batch).map(({ placement, box }) => ({
@@ -28,7 +30,10 @@ export function labelTexts(tables: Tables, batch: Batch): readonly LabelText[] {
   }));
 }
 
-export function openPlacements(tables: Tables, batch: Batch): readonly { readonly placement: Placement; readonly box: string }[] {
+export function openPlacements(
+  tables: Tables,
+  batch: Batch,
+): readonly { readonly placement: Placement; readonly box: string }[] {
   return tables.placements
     .where({ batchId: batch.id, endedOn: null })
     .flatMap((placement) => {
@@ -54,4 +59,12 @@ function labelDays(timetable: Timetable): Pick<LabelText, 'handsOffUntil' | 'fir
 
 /** A label's words in one text: what is kept of a print, to tell later whether it is out of date. */
 export const labelAsText = (label: LabelText): string =>
-  [label.box, label.batch, label.mother, label.yearColour, label.handsOffUntil, label.firstLookOn, label.sealedBroodLookOn].join('\n');
+  [
+    label.box,
+    label.batch,
+    label.mother,
+    label.yearColour,
+    label.handsOffUntil,
+    label.firstLookOn,
+    label.sealedBroodLookOn,
+  ].join('\n');

@@ -7,7 +7,10 @@ import { firstFreeLabel } from './first-free-label.ts';
 import { labelAsText, labelTexts, openPlacements } from './label-texts.ts';
 
 /** Batches with cells in boxes, and the labels of the chosen one (or of the newest). */
-export function offerLabels({ workbook: { tables } }: Desk, { batchId, sheet }: z.infer<typeof OfferLabels>): LabelOffer {
+export function offerLabels(
+  { workbook: { tables } }: Desk,
+  { batchId, sheet }: z.infer<typeof OfferLabels>,
+): LabelOffer {
   const withBoxes = tables.batches
     .all()
     .filter((batch) => openPlacements(tables, batch).length > 0)

@@ -16,7 +16,9 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   const batch = choice.batchId === null ? null : tables.batches.get(choice.batchId);
   const boxIds = choice.boxIds === null ? null : new Set(choice.boxIds);
   const all = batch ? labelTexts(tables, batch) : [];
-  const labels = all.filter((label) => boxIds === null || boxIds.has(tables.placements.get(label.placementId)?.boxId ?? ''));
+  const labels = all.filter(
+    (label) => boxIds === null || boxIds.has(tables.placements.get(label.placementId)?.boxId ?? ''),
+  );
   const first = labels[0];
   if (!batch || !first) return refuse({ kind: 'no-labels', field: 'batchId' });
   const sheet = labelSheet(choice.sheet);
@@ -27,11 +29,25 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   const printedOn = isoOfDay(desk.today);
   const { pencilLine, qr, outline, startAt } = choice;
   const title = labelWords.title(batch.code);
-  const pdf = await labelPdf({ title, sheet, labels, startAt, pencilLine, qr, outline, madeAt: `${printedOn}T12:00:00Z` });
+  const pdf = await labelPdf({
+    title,
+    sheet,
+    labels,
+    startAt,
+    pencilLine,
+    qr,
+    outline,
+    madeAt: `${printedOn}T12:00:00Z`,
+  });
   const nextStartAt = ((startAt - 1 + labels.length) % onSheet) + 1;
   return desk.workbook.change('Print labels', (written) => {
     for (const label of labels)
-      written.labelPrints.insert({ id: desk.ids.next(), placementId: label.placementId, printedOn, words: labelAsText(label) });
+      written.labelPrints.insert({
+        id: desk.ids.next(),
+        placementId: label.placementId,
+        printedOn,
+        words: labelAsText(label),
+      });
     rememberFirstFree(written, choice.sheet, nextStartAt);
     return ok({
       name: labelWords.fileName(batch.code),

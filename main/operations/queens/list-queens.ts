@@ -1,5 +1,5 @@
-import type { QueenLine } from '../../../shared/contract/queens.ts';
 import { yearColour } from '../../../shared/biology/year-colour.ts';
+import type { QueenLine } from '../../../shared/contract/queens.ts';
 import { compareCodes } from '../../../shared/kernel/box-codes.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import type { Queen } from '../../../shared/model/queen.ts';

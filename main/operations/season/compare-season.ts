@@ -28,8 +28,7 @@ interface Counted {
 export function compareSeason({ workbook: { tables } }: Desk, input: z.infer<typeof CompareSeason>): SeasonComparison {
   const all = tables.batches.all();
   const chosen = all.filter(
-    (batch) =>
-      (input.season === null || batch.season === input.season) && !(input.leaveOutPractice && batch.practice),
+    (batch) => (input.season === null || batch.season === input.season) && !(input.leaveOutPractice && batch.practice),
   );
   const counted = chosen.map((batch) => ({
     batch,

@@ -96,7 +96,10 @@ function clashOf(
 const inWalkingOrder = (jobs: readonly StatedJob[]): readonly Job[] =>
   jobs
     .map(({ job }) => job)
-    .toSorted((a, b) => (a.yard ?? '').localeCompare(b.yard ?? '') || whereText(a).localeCompare(whereText(b), 'en', { numeric: true }));
+    .toSorted(
+      (a, b) =>
+        (a.yard ?? '').localeCompare(b.yard ?? '') || whereText(a).localeCompare(whereText(b), 'en', { numeric: true }),
+    );
 
 const whereText = ({ where }: Job): string =>
   where.kind === 'hive' ? where.code : where.kind === 'boxes' ? (where.codes[0] ?? '') : '';

@@ -24,7 +24,14 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean
     (inputs.find((input) => input.value === '' && input.dataset.stage !== 'removed') ?? inputs[0])?.focus();
   }, [focus]);
   return (
-    <Section title={words.one.counts} acts={<Button size="small" onClick={() => void addBar.run({ batchId: batch.id, barId: newId() })}>{words.one.addBar}</Button>}>
+    <Section
+      title={words.one.counts}
+      acts={
+        <Button size="small" onClick={() => void addBar.run({ batchId: batch.id, barId: newId() })}>
+          {words.one.addBar}
+        </Button>
+      }
+    >
       <div className="stack">
         <div style={{ maxWidth: 260 }}>
           <DayField label={words.one.countsDay} value={day} onChange={setDay} />
@@ -72,7 +79,9 @@ function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: st
   const [typed, setTyped] = useState<TypedCounts>(() => typedCounts(bar));
   const save = useChange(ask.batches.recordBarCounts.mutate);
   const { refusal } = save.state;
-  const unreadable = COUNTED_STAGES.some((stage) => typed[stage].trim() !== '' && !/^\d{1,3}$/.test(typed[stage].trim()));
+  const unreadable = COUNTED_STAGES.some(
+    (stage) => typed[stage].trim() !== '' && !/^\d{1,3}$/.test(typed[stage].trim()),
+  );
   const leave = () => {
     const counts = readCounts(typed);
     const same = COUNTED_STAGES.every((stage) => counts?.[stage] === bar.counts[stage]);
@@ -129,7 +138,9 @@ function Totals({ batch: { tally } }: { batch: BatchDetail }) {
         {known(tally.taken)}
         {share}
       </td>
-      <td className="number">{tally.taken !== null && tally.enteredSealing !== null ? tally.taken - tally.enteredSealing : ''}</td>
+      <td className="number">
+        {tally.taken !== null && tally.enteredSealing !== null ? tally.taken - tally.enteredSealing : ''}
+      </td>
       <td className="number">{known(tally.sealed)}</td>
     </tr>
   );

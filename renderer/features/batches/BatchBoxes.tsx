@@ -30,10 +30,16 @@ export function BatchBoxes({ batch, focus }: { batch: BatchDetail; focus: boolea
             columns={[
               { key: 'box', title: one.boxColumns.box, cell: (row) => row.box, head: true },
               { key: 'placed', title: one.boxColumns.placed, cell: (row) => days.short(row.placedOn) },
-              { key: 'last', title: one.boxColumns.last, cell: (row) => lastText(row, words.looks, days.short, one.noLook) },
+              {
+                key: 'last',
+                title: one.boxColumns.last,
+                cell: (row) => lastText(row, words.looks, days.short, one.noLook),
+              },
             ]}
           />
-          <p className="soft small">{batch.labelsPrintedOn ? one.labelsPrinted(days.short(batch.labelsPrintedOn)) : one.labelsWaiting}</p>
+          <p className="soft small">
+            {batch.labelsPrintedOn ? one.labelsPrinted(days.short(batch.labelsPrintedOn)) : one.labelsWaiting}
+          </p>
         </>
       )}
       {batch.state === 'closed' ? null : <PlaceForm batch={batch} focus={focus} />}
@@ -41,7 +47,12 @@ export function BatchBoxes({ batch, focus }: { batch: BatchDetail; focus: boolea
   );
 }
 
-function lastText(row: BatchDetail['placements'][number], looks: ReturnType<typeof useWords>['looks'], short: (day: string) => string, none: string): string {
+function lastText(
+  row: BatchDetail['placements'][number],
+  looks: ReturnType<typeof useWords>['looks'],
+  short: (day: string) => string,
+  none: string,
+): string {
   if (!row.lastResult || !row.lastLookOn) return none;
   return `${looks[row.lastResult as keyof typeof looks].name}, ${short(row.lastLookOn)}`;
 }
@@ -72,7 +83,14 @@ function PlaceForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
     <form className="stack" style={{ marginTop: 14 }} onSubmit={(event) => void submit(event)}>
       <div className="row">
         <div style={{ flex: '1 1 200px' }}>
-          <TextField label={words.one.placeBoxes} value={boxes} onChange={setBoxes} hint={words.one.placeHint} problem={problem('boxes')} inputRef={field} />
+          <TextField
+            label={words.one.placeBoxes}
+            value={boxes}
+            onChange={setBoxes}
+            hint={words.one.placeHint}
+            problem={problem('boxes')}
+            inputRef={field}
+          />
         </div>
         <div style={{ flex: '1 1 180px' }}>
           <DayField label={words.one.placeDay} value={day} onChange={setDay} problem={problem('placedOn')} />

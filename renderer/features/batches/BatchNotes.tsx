@@ -40,7 +40,11 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
           {batch.batch.closedOn ? (
             <span className="soft">{words.one.closedOn(days.short(batch.batch.closedOn))}</span>
           ) : (
-            <Button onClick={() => void close.run({ batchId: batch.id, closedOn: days.today, lesson: textOrNull(lesson) })}>{words.one.closeBatch}</Button>
+            <Button
+              onClick={() => void close.run({ batchId: batch.id, closedOn: days.today, lesson: textOrNull(lesson) })}
+            >
+              {words.one.closeBatch}
+            </Button>
           )}
           {edit.state.done ? (
             <span className="line-good" role="status">

@@ -70,13 +70,18 @@ function Facts({ batch }: { batch: BatchDetail }) {
   return (
     <div className="section">
       <p>
-        {[batch.breeder ? one.from(nameOf(batch.breeder)) : null, batch.builder ? one.builder(nameOf(batch.builder)) : null]
+        {[
+          batch.breeder ? one.from(nameOf(batch.breeder)) : null,
+          batch.builder ? one.builder(nameOf(batch.builder)) : null,
+        ]
           .filter(Boolean)
           .join(', ')}
         {batch.practice ? `, ${words.batches.practice}` : ''}
       </p>
       <p>
-        <strong>{one.emergence(days.short(emergence.earliest), days.short(emergence.expected), days.short(emergence.latest))}.</strong>{' '}
+        <strong>
+          {one.emergence(days.short(emergence.earliest), days.short(emergence.expected), days.short(emergence.latest))}.
+        </strong>{' '}
         {one.deadline(days.short(placeDeadline))}.
       </p>
       <p className="soft">
@@ -100,4 +105,5 @@ function FactText({ batch, fact }: { batch: BatchDetail; fact: CalendarFactView 
   return <>{one.factSeen(words.sightings[fact.what].name, on)}</>;
 }
 
-const nameOf = (hive: { readonly code: string; readonly name: string | null }) => [hive.code, hive.name].filter(Boolean).join(' ');
+const nameOf = (hive: { readonly code: string; readonly name: string | null }) =>
+  [hive.code, hive.name].filter(Boolean).join(' ');

@@ -57,13 +57,27 @@ function SightingForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) 
   const hours = (text: string) => (/^\d{1,3}$/.test(text.trim()) ? Number(text) : null);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (day !== null) void record.run({ id: newId(), batchId: batch.id, what, seenOn: day, fromHours: hours(from), toHours: hours(to), note: null });
+    if (day !== null)
+      void record.run({
+        id: newId(),
+        batchId: batch.id,
+        what,
+        seenOn: day,
+        fromHours: hours(from),
+        toHours: hours(to),
+        note: null,
+      });
   };
   return (
     <form className="stack" ref={form} onSubmit={submit}>
       <div className="row">
         <div style={{ flex: '2 1 220px' }}>
-          <ChoiceField label={one.seenWhat} value={what} choices={OBSERVATION_KINDS.map((kind) => ({ value: kind, text: words.sightings[kind].ask }))} onChange={setWhat} />
+          <ChoiceField
+            label={one.seenWhat}
+            value={what}
+            choices={OBSERVATION_KINDS.map((kind) => ({ value: kind, text: words.sightings[kind].ask }))}
+            onChange={setWhat}
+          />
         </div>
         <div style={{ flex: '1 1 170px' }}>
           <DayField label={one.seenDay} value={day} onChange={setDay} problem={problem('seenOn', 'seen')} />

@@ -61,7 +61,11 @@ function BatchTable({ caption, lines }: { caption: string; lines: readonly Batch
         { key: 'method', title: columns.method, cell: (line) => line.methodName ?? words.methods[line.method].name },
         { key: 'mother', title: columns.mother, cell: (line) => line.breeder?.code ?? words.batches.unknown },
         { key: 'builder', title: columns.builder, cell: (line) => line.builder?.code ?? words.batches.unknown },
-        { key: 'larvae', title: columns.larvae, cell: (line) => <span className="nowrap">{days.short(line.larvaeGivenOn)}</span> },
+        {
+          key: 'larvae',
+          title: columns.larvae,
+          cell: (line) => <span className="nowrap">{days.short(line.larvaeGivenOn)}</span>,
+        },
         { key: 'stream', title: columns.stream, cell: (line) => <SmallStream stream={line.stream} /> },
         { key: 'counts', title: columns.counts, cell: (line) => <Counts line={line} /> },
         { key: 'next', title: columns.next, cell: (line) => <Next line={line} /> },
@@ -73,7 +77,13 @@ function BatchTable({ caption, lines }: { caption: string; lines: readonly Batch
 /** The five numbers in the order the column names them; an unknown one is a dot, never a zero. */
 function Counts({ line: { tally } }: { line: BatchLine }) {
   const { batches: words } = useWords();
-  const numbers = [tally.given, tally.taken, tally.sealed, tally.placed || null, tally.matingKnown > 0 ? tally.proved : null];
+  const numbers = [
+    tally.given,
+    tally.taken,
+    tally.sealed,
+    tally.placed || null,
+    tally.matingKnown > 0 ? tally.proved : null,
+  ];
   return (
     <span className="nowrap">
       {numbers.map((number, index) => (

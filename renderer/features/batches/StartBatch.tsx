@@ -27,7 +27,18 @@ export function StartBatch() {
   );
 }
 
-const OWN_FIELDS = ['method', 'comb', 'newBreeder', 'breederId', 'newBuilder', 'builderId', 'anchorOn', 'cellsPlanned', 'larvaAgeHours', 'bars'];
+const OWN_FIELDS = [
+  'method',
+  'comb',
+  'newBreeder',
+  'breederId',
+  'newBuilder',
+  'builderId',
+  'anchorOn',
+  'cellsPlanned',
+  'larvaAgeHours',
+  'bars',
+];
 
 function StartForm({ offer }: { offer: BatchFormOffer }) {
   const { batches: words } = useWords();
@@ -98,7 +109,13 @@ function MainFields({ form, change, offer, problem }: FieldsProps) {
           problem={problem('comb')}
         />
       ) : null}
-      <HiveField label={labels.mother} value={form.mother} onChange={(mother) => change({ mother })} hives={offer.breeders} problem={problem('newBreeder', 'breederId')} />
+      <HiveField
+        label={labels.mother}
+        value={form.mother}
+        onChange={(mother) => change({ mother })}
+        hives={offer.breeders}
+        problem={problem('newBreeder', 'breederId')}
+      />
       <BuilderField form={form} change={change} offer={offer} problem={problem} />
       {anchors.length > 1 ? (
         <ChoiceField
@@ -108,7 +125,12 @@ function MainFields({ form, change, offer, problem }: FieldsProps) {
           onChange={(anchorStep) => change({ anchorStep })}
         />
       ) : null}
-      <DayField label={labels.day} value={form.day} onChange={(day) => change({ day })} problem={problem('anchorOn', 'anchorStep', 'anchor')} />
+      <DayField
+        label={labels.day}
+        value={form.day}
+        onChange={(day) => change({ day })}
+        problem={problem('anchorOn', 'anchorStep', 'anchor')}
+      />
       <TextField
         label={labels.cells}
         value={form.cells}
@@ -154,7 +176,14 @@ function HiveField({ label, value, onChange, hives, hint, problem }: HiveFieldPr
   const isNew = hive(value, hives, '').fresh !== null;
   return (
     <div>
-      <TextField label={label} value={value} onChange={onChange} list={listId} hint={hint ?? (isNew ? words.form.newHive(value.trim()) : words.form.hiveHint)} problem={problem} />
+      <TextField
+        label={label}
+        value={value}
+        onChange={onChange}
+        list={listId}
+        hint={hint ?? (isNew ? words.form.newHive(value.trim()) : words.form.hiveHint)}
+        problem={problem}
+      />
       <datalist id={listId}>
         {hives.map((one) => (
           <option key={one.id} value={one.code}>
@@ -179,16 +208,38 @@ function MoreFields({ form, change, problem }: FieldsProps) {
           choices={BUILDER_TYPES.map((type) => ({ value: type, text: words.builderTypes[type].name }))}
           onChange={(builderType) => change({ builderType })}
         />
-        <TextField label={labels.bars} value={form.bars} onChange={(bars) => change({ bars })} numeric problem={problem('bars')} />
+        <TextField
+          label={labels.bars}
+          value={form.bars}
+          onChange={(bars) => change({ bars })}
+          numeric
+          problem={problem('bars')}
+        />
         <fieldset>
           <legend>{labels.larvaAge}</legend>
           <div className="row">
-            <TextField label={labels.larvaFrom} value={form.larvaFrom} onChange={(larvaFrom) => change({ larvaFrom })} numeric hint={labels.larvaUsual} problem={problem('larvaAgeHours')} />
-            <TextField label={labels.larvaTo} value={form.larvaTo} onChange={(larvaTo) => change({ larvaTo })} numeric />
+            <TextField
+              label={labels.larvaFrom}
+              value={form.larvaFrom}
+              onChange={(larvaFrom) => change({ larvaFrom })}
+              numeric
+              hint={labels.larvaUsual}
+              problem={problem('larvaAgeHours')}
+            />
+            <TextField
+              label={labels.larvaTo}
+              value={form.larvaTo}
+              onChange={(larvaTo) => change({ larvaTo })}
+              numeric
+            />
           </div>
         </fieldset>
         <label className="check">
-          <input type="checkbox" checked={form.practice} onChange={(event) => change({ practice: event.target.checked })} />
+          <input
+            type="checkbox"
+            checked={form.practice}
+            onChange={(event) => change({ practice: event.target.checked })}
+          />
           {labels.practice}
         </label>
       </div>

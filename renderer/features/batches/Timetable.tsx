@@ -41,7 +41,9 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
                   batch={batch}
                   told={told === line.step}
                   onTell={() => setTold(told === line.step ? null : line.step)}
-                  onMark={() => void mark.run({ id: newId(), batchId: batch.id, step: line.step, doneOn: days.today, note: null })}
+                  onMark={() =>
+                    void mark.run({ id: newId(), batchId: batch.id, step: line.step, doneOn: days.today, note: null })
+                  }
                   onUnmark={() => void unmark.run({ batchId: batch.id, step: line.step })}
                 />
                 {told === line.step ? <Telling line={line} batch={batch} /> : null}
@@ -86,7 +88,13 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
         </button>
         {line.movedByPerson ? ' *' : ''}
       </th>
-      <td className="soft nowrap">{line.doneOn ? <span className="good">✓ {words.one.state.done}</span> : words.one.window(days.short(line.earliest), days.short(line.latest))}</td>
+      <td className="soft nowrap">
+        {line.doneOn ? (
+          <span className="good">✓ {words.one.state.done}</span>
+        ) : (
+          words.one.window(days.short(line.earliest), days.short(line.latest))
+        )}
+      </td>
       <td className="nowrap">
         {line.state === 'done' ? (
           <Button size="small" onClick={onUnmark} aria-label={`${words.one.takeBack}: ${title}`}>

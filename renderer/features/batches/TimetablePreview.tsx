@@ -22,7 +22,13 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
   return (
     <>
       <p style={{ marginBottom: 10 }}>
-        <strong>{words.one.emergence(days.short(emergence.earliest), days.short(emergence.expected), days.short(emergence.latest))}</strong>
+        <strong>
+          {words.one.emergence(
+            days.short(emergence.earliest),
+            days.short(emergence.expected),
+            days.short(emergence.latest),
+          )}
+        </strong>
         <br />
         <span className="soft">{words.one.deadline(days.short(placeDeadline))}</span>
       </p>
@@ -32,14 +38,30 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
         rowKey={(line) => line.step}
         quiet={(line) => line.kind !== 'job'}
         columns={[
-          { key: 'day', title: words.one.columns.day, cell: (line) => <span className="nowrap">{days.short(line.expected)}</span> },
+          {
+            key: 'day',
+            title: words.one.columns.day,
+            cell: (line) => <span className="nowrap">{days.short(line.expected)}</span>,
+          },
           {
             key: 'step',
             title: words.one.columns.step,
             head: true,
-            cell: (line) => <span className={line.kind === 'hands-off' ? 'hands-off' : undefined}>{stepTitle(line.step, input.method, input.builderType)}</span>,
+            cell: (line) => (
+              <span className={line.kind === 'hands-off' ? 'hands-off' : undefined}>
+                {stepTitle(line.step, input.method, input.builderType)}
+              </span>
+            ),
           },
-          { key: 'window', title: words.one.columns.window, cell: (line) => <span className="soft nowrap">{words.one.window(days.short(line.earliest), days.short(line.latest))}</span> },
+          {
+            key: 'window',
+            title: words.one.columns.window,
+            cell: (line) => (
+              <span className="soft nowrap">
+                {words.one.window(days.short(line.earliest), days.short(line.latest))}
+              </span>
+            ),
+          },
         ]}
       />
     </>

@@ -4,8 +4,8 @@ import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.t
 export type TypedCounts = Readonly<Record<CountedStage, string>>;
 export type ReadCounts = Readonly<Record<CountedStage, number | null>>;
 
-const forEachStage = <Value>(valueOf: (stage: CountedStage) => Value) =>
-  Object.fromEntries(COUNTED_STAGES.map((stage) => [stage, valueOf(stage)])) as Readonly<Record<CountedStage, Value>>;
+const forEachStage = <Value>(valueFor: (stage: CountedStage) => Value) =>
+  Object.fromEntries(COUNTED_STAGES.map((stage) => [stage, valueFor(stage)])) as Readonly<Record<CountedStage, Value>>;
 
 export const typedCounts = (bar: BarRow): TypedCounts => forEachStage((stage) => bar.counts[stage]?.toString() ?? '');
 

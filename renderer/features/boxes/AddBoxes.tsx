@@ -32,10 +32,28 @@ export function AddBoxes() {
     <Section title={labels.add}>
       <form className="stack" onSubmit={(event) => void submit(event)}>
         <div className="row">
-          <TextField label={labels.codes} value={codes} onChange={setCodes} hint={labels.codesHint} problem={problem('codes')} required />
-          <ChoiceField label={labels.yard} value={yardId} choices={[{ value: '', text: labels.noYard }, ...yards]} onChange={setYardId} problem={problem('yardId')} />
+          <TextField
+            label={labels.codes}
+            value={codes}
+            onChange={setCodes}
+            hint={labels.codesHint}
+            problem={problem('codes')}
+            required
+          />
+          <ChoiceField
+            label={labels.yard}
+            value={yardId}
+            choices={[{ value: '', text: labels.noYard }, ...yards]}
+            onChange={setYardId}
+            problem={problem('yardId')}
+          />
           <TextField label={labels.row} value={row} onChange={setRow} />
-          <ChoiceField label={labels.type} value={boxType} choices={BOX_TYPES.map((type) => ({ value: type, text: words.boxTypes[type].name }))} onChange={setBoxType} />
+          <ChoiceField
+            label={labels.type}
+            value={boxType}
+            choices={BOX_TYPES.map((type) => ({ value: type, text: words.boxTypes[type].name }))}
+            onChange={setBoxType}
+          />
         </div>
         <div className="acts">
           <Button type="submit" variant="outlined" disabled={add.state.busy || codes.trim() === ''}>

@@ -21,11 +21,21 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
     [words.columns.placed, box.placedOn && days.short(box.placedOn)],
     [words.columns.first, box.firstLookOn && days.short(box.firstLookOn)],
     [words.columns.sealed, box.sealedBroodLookOn && days.short(box.sealedBroodLookOn)],
-    [words.columns.last, box.lastResult && box.lastLookOn ? `${looks[box.lastResult].name}, ${days.short(box.lastLookOn)}` : null],
+    [
+      words.columns.last,
+      box.lastResult && box.lastLookOn ? `${looks[box.lastResult].name}, ${days.short(box.lastLookOn)}` : null,
+    ],
     [words.columns.queen, box.queenNumber],
   ];
   return (
-    <Section title={<><StateSign state={box.state} /> {box.code}, {words.states[box.state]}</>} acts={<Button onClick={onClose}>{frame.close}</Button>}>
+    <Section
+      title={
+        <>
+          <StateSign state={box.state} /> {box.code}, {words.states[box.state]}
+        </>
+      }
+      acts={<Button onClick={onClose}>{frame.close}</Button>}
+    >
       <dl className="facts" style={{ marginBottom: 14 }}>
         {facts.map(([name, text]) =>
           text ? (
@@ -54,7 +64,12 @@ function FreeForm({ placementId }: { placementId: string }) {
   };
   return (
     <form className="row" onSubmit={submit}>
-      <ChoiceField label={words.freeReason} value={reason} choices={PLACEMENT_ENDS.map((value) => ({ value, text: words.ends[value] }))} onChange={setReason} />
+      <ChoiceField
+        label={words.freeReason}
+        value={reason}
+        choices={PLACEMENT_ENDS.map((value) => ({ value, text: words.ends[value] }))}
+        onChange={setReason}
+      />
       <DayField label={words.freeDay} value={day} onChange={setDay} problem={problem('endedOn', 'lookedOn')} />
       <Button type="submit" variant="outlined" disabled={end.state.busy || day === null}>
         {words.free}

@@ -75,7 +75,9 @@ function Tile({ box, onChoose }: { box: BoxLine; onChoose: () => void }) {
       </span>
       <span>{words.states[box.state]}</span>
       <span className="soft small">{[box.batch, since].filter(Boolean).join(', ')}</span>
-      {box.handsOffUntil ? <span className="hands-off small">{words.handsOff(days.short(box.handsOffUntil))}</span> : null}
+      {box.handsOffUntil ? (
+        <span className="hands-off small">{words.handsOff(days.short(box.handsOffUntil))}</span>
+      ) : null}
     </button>
   );
 }
@@ -102,10 +104,18 @@ function BoxTable({ boxes }: { boxes: readonly BoxLine[] }) {
             </span>
           ),
         },
-        { key: 'batch', title: columns.batch, cell: (box) => (box.batchId ? <a href={`#/batches/${box.batchId}`}>{box.batch}</a> : '') },
+        {
+          key: 'batch',
+          title: columns.batch,
+          cell: (box) => (box.batchId ? <a href={`#/batches/${box.batchId}`}>{box.batch}</a> : ''),
+        },
         { key: 'mother', title: columns.mother, cell: (box) => box.breeder ?? '' },
         { key: 'placed', title: columns.placed, cell: (box) => day(box.placedOn) },
-        { key: 'day', title: columns.day, cell: (box) => (box.daysSinceEmergence === null ? '' : words.day(box.daysSinceEmergence)) },
+        {
+          key: 'day',
+          title: columns.day,
+          cell: (box) => (box.daysSinceEmergence === null ? '' : words.day(box.daysSinceEmergence)),
+        },
         { key: 'first', title: columns.first, cell: (box) => day(box.firstLookOn) },
         { key: 'sealed', title: columns.sealed, cell: (box) => day(box.sealedBroodLookOn) },
         { key: 'last', title: columns.last, cell: (box) => (box.lastResult ? looks[box.lastResult].name : '') },

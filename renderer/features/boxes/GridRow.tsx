@@ -21,25 +21,29 @@ export function GridRow({ row, current, numbering, said, onPick, onNumber, onLea
   const { boxes, looks } = useWords();
   const { sheet } = boxes;
   const days = useDays();
-  const last = row.lastResult && row.lastLookOn ? `${looks[row.lastResult].name}, ${days.short(row.lastLookOn)}` : sheet.noLook;
+  const last =
+    row.lastResult && row.lastLookOn ? `${looks[row.lastResult].name}, ${days.short(row.lastLookOn)}` : sheet.noLook;
   const day = row.daysSinceEmergence === null ? '' : boxes.day(row.daysSinceEmergence);
   const key = RESULT_KEYS.find((one) => one.result === row.typed?.result)?.key;
   return (
     <>
-      {/* biome-ignore lint/a11y/useSemanticElements: rows of a grid carry their role */}
-      <tr role="row" data-row className={current ? 'current' : undefined} onClick={onPick}>
-        <th role="rowheader" scope="row">
-          {row.code}
-        </th>
-        <td role="gridcell">{row.row ?? ''}</td>
-        <td role="gridcell" className="nowrap">
-          {day}
-        </td>
-        <td role="gridcell" className="nowrap">
-          {last}
-        </td>
-        <td role="gridcell">
-          <span className="now" data-now role="button" tabIndex={current ? 0 : -1} aria-label={row.typed ? `${row.code}, ${looks[row.typed.result].name}` : sheet.rowRead(row.code, row.row ?? boxes.noRow, day, last)}>
+      <tr data-row className={current ? 'current' : undefined} onClick={onPick}>
+        <th scope="row">{row.code}</th>
+        <td>{row.row ?? ''}</td>
+        <td className="nowrap">{day}</td>
+        <td className="nowrap">{last}</td>
+        <td>
+          <span
+            className="now"
+            data-now
+            role="button"
+            tabIndex={current ? 0 : -1}
+            aria-label={
+              row.typed
+                ? `${row.code}, ${looks[row.typed.result].name}`
+                : sheet.rowRead(row.code, row.row ?? boxes.noRow, day, last)
+            }
+          >
             {row.typed ? (
               <>
                 <kbd>{key}</kbd> {looks[row.typed.result].name}
@@ -49,15 +53,23 @@ export function GridRow({ row, current, numbering, said, onPick, onNumber, onLea
             )}
           </span>
         </td>
-        <td role="gridcell">
-          {numbering === null ? (row.queenNumber ?? '') : <NumberInput label={`${row.code}, ${sheet.columns.number}`} offered={numbering} onNumber={onNumber} onLeave={onLeave} />}
+        <td>
+          {numbering === null ? (
+            (row.queenNumber ?? '')
+          ) : (
+            <NumberInput
+              label={`${row.code}, ${sheet.columns.number}`}
+              offered={numbering}
+              onNumber={onNumber}
+              onLeave={onLeave}
+            />
+          )}
         </td>
         <MoreCells row={row} onMore={onMore} />
       </tr>
       {said && (said.refusal || said.notReached || said.notices.length > 0) ? (
-        // biome-ignore lint/a11y/useSemanticElements: rows of a grid carry their role
-        <tr role="row">
-          <td role="gridcell" colSpan={9}>
+        <tr>
+          <td colSpan={9}>
             <ChangeLines refusal={said.refusal} notices={said.notices} notReached={said.notReached} />
           </td>
         </tr>
@@ -67,7 +79,17 @@ export function GridRow({ row, current, numbering, said, onPick, onNumber, onLea
 }
 
 /** Enter takes the number and goes down; Escape leaves her without one. */
-function NumberInput({ label, offered, onNumber, onLeave }: { label: string; offered: string; onNumber: (number: string) => void; onLeave: () => void }) {
+function NumberInput({
+  label,
+  offered,
+  onNumber,
+  onLeave,
+}: {
+  label: string;
+  offered: string;
+  onNumber: (number: string) => void;
+  onLeave: () => void;
+}) {
   const [number, setNumber] = useState(offered);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter' && number.trim() !== '') onNumber(number.trim());
@@ -76,7 +98,17 @@ function NumberInput({ label, offered, onNumber, onLeave }: { label: string; off
     event.preventDefault();
     event.stopPropagation();
   };
-  return <input className="control" style={{ width: '7rem', minHeight: 34 }} data-number aria-label={label} value={number} onChange={(event) => setNumber(event.target.value)} onKeyDown={onKeyDown} />;
+  return (
+    <input
+      className="control"
+      style={{ width: '7rem', minHeight: 34 }}
+      data-number
+      aria-label={label}
+      value={number}
+      onChange={(event) => setNumber(event.target.value)}
+      onKeyDown={onKeyDown}
+    />
+  );
 }
 
 /** Strength, food and note: reached with Tab, saved when left. */
@@ -84,7 +116,7 @@ function MoreCells({ row, onMore }: { row: LookRow; onMore: (change: LookChange)
   const { sheet } = useWords().boxes;
   const five = (text: string) => (/^[1-5]$/.test(text.trim()) ? Number(text) : null);
   const cell = (key: 'strength' | 'food' | 'note', width: string) => (
-    <td role="gridcell">
+    <td>
       <input
         className="control"
         style={{ width, minHeight: 34 }}

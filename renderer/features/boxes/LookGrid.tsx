@@ -2,9 +2,18 @@ import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import type { LookRow, LookSheetView } from '../../../shared/contract/boxes.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
 import { useWords } from '../../components/words.ts';
-import { firstOpenRow, type GridAct, gridAfter, marksQueen, numberAfter, resultOfKey, START, untouchedRows } from './look-grid-state.ts';
 import { GridRow } from './GridRow.tsx';
 import { Legend } from './Legend.tsx';
+import {
+  firstOpenRow,
+  type GridAct,
+  gridAfter,
+  marksQueen,
+  numberAfter,
+  resultOfKey,
+  START,
+  untouchedRows,
+} from './look-grid-state.ts';
 import { useLookTyping } from './look-typing.ts';
 
 /** The grid itself. Keys act only while it has the focus; each look is saved as it is typed. */
@@ -15,7 +24,9 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
   const [state, setState] = useState({ ...START, current: firstOpenRow(view.rows) });
   const [number, setNumber] = useState(view.nextQueenNumber);
   const [finished, setFinished] = useState(false);
-  const typing = useLookTyping(sheetDay, (saved) => setRows((before) => before.map((row) => (row.id === saved.id ? saved : row))));
+  const typing = useLookTyping(sheetDay, (saved) =>
+    setRows((before) => before.map((row) => (row.id === saved.id ? saved : row))),
+  );
   const grid = useRef<HTMLTableElement>(null);
   const act = (one: GridAct) => setState((before) => gridAfter(before, one, rows.length));
   const done = rows.filter((row) => row.typed).length;
@@ -38,13 +49,23 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.target instanceof HTMLInputElement) return;
     const row = rows[state.current];
-    const answer = row && answerTo(event, { filling: state.filling, act, fill, finish: () => setFinished(true), type: (result, mark) => typeResult(row, result, mark) });
+    const answer =
+      row &&
+      answerTo(event, {
+        filling: state.filling,
+        act,
+        fill,
+        finish: () => setFinished(true),
+        type: (result, mark) => typeResult(row, result, mark),
+      });
     if (answer) event.preventDefault();
   };
   return (
     <>
       <p className="soft" aria-live="polite">
-        {typing.lastSaved ? sheet.saved(typing.lastSaved.box, looks[typing.lastSaved.result].name, done, rows.length) : sheet.progress(done, rows.length)}
+        {typing.lastSaved
+          ? sheet.saved(typing.lastSaved.box, looks[typing.lastSaved.result].name, done, rows.length)
+          : sheet.progress(done, rows.length)}
         {typing.toCheck > 0 ? `, ${sheet.toCheck(typing.toCheck)}` : ''}
       </p>
       {state.filling ? (
@@ -113,7 +134,12 @@ function answerTo(event: KeyboardEvent, { filling, act, fill, finish, type }: An
   return true;
 }
 
-function useFocusOnRow(grid: React.RefObject<HTMLTableElement | null>, current: number, numbering: boolean, finished: boolean): void {
+function useFocusOnRow(
+  grid: React.RefObject<HTMLTableElement | null>,
+  current: number,
+  numbering: boolean,
+  finished: boolean,
+): void {
   useEffect(() => {
     if (finished) return;
     const selector = numbering ? 'input[data-number]' : '[data-now]';
@@ -125,11 +151,9 @@ function Head() {
   const { columns } = useWords().boxes.sheet;
   return (
     <thead>
-      {/* biome-ignore lint/a11y/useSemanticElements: rows of a grid carry their role */}
-      <tr role="row">
+      <tr>
         {Object.entries(columns).map(([key, title]) => (
-          // biome-ignore lint/a11y/useSemanticElements: see the grid above
-          <th key={key} role="columnheader" scope="col">
+          <th key={key} scope="col">
             {title}
           </th>
         ))}
@@ -141,7 +165,9 @@ function Head() {
 function Summary({ rows }: { rows: readonly LookRow[] }) {
   const { boxes, looks } = useWords();
   const typed = rows.flatMap((row) => row.typed ?? []);
-  const counts = [...Map.groupBy(typed, (look) => look.result)].map(([result, of]) => `${of.length} ${looks[result].name}`);
+  const counts = [...Map.groupBy(typed, (look) => look.result)].map(
+    ([result, of]) => `${of.length} ${looks[result].name}`,
+  );
   return (
     <p className="line-good" role="status">
       {boxes.sheet.summary(typed.length, counts.join(', '))} <a href="#/today">{boxes.sheet.backToToday}</a>

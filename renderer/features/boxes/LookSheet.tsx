@@ -18,23 +18,34 @@ export function LookSheet({ batchId, step }: { batchId: string | null; step: str
   const [day, setDay] = useState<string | null>(today);
   const lookStep = LOOK_STEPS.find((one) => one === step) ?? null;
   const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
-  const view = useAnswer(['looks', batchId, lookStep, day], () => ask.boxes.getLookSheet.query({ batchId, step: lookStep, sheetDay: day ?? today }));
+  const view = useAnswer(['looks', batchId, lookStep, day], () =>
+    ask.boxes.getLookSheet.query({ batchId, step: lookStep, sheetDay: day ?? today }),
+  );
   const choices = [
     { value: '', text: sheet.allBoxes },
-    ...(batches.data ?? []).filter((batch) => batch.tally.placed > 0 && (batch.state === 'running' || batch.id === batchId)).map((batch) => ({ value: batch.id, text: batch.code })),
+    ...(batches.data ?? [])
+      .filter((batch) => batch.tally.placed > 0 && (batch.state === 'running' || batch.id === batchId))
+      .map((batch) => ({ value: batch.id, text: batch.code })),
   ];
   return (
     <Page lead={<a href="#/boxes">{words.boxes.title}</a>} title={sheet.title}>
       <div className="row" style={{ marginBottom: 18 }}>
         <div style={{ minWidth: 260 }}>
-          <ChoiceField label={sheet.which} value={batchId ?? ''} choices={choices} onChange={(value) => goTo(value ? `/boxes/looks?batch=${value}` : '/boxes/looks')} />
+          <ChoiceField
+            label={sheet.which}
+            value={batchId ?? ''}
+            choices={choices}
+            onChange={(value) => goTo(value ? `/boxes/looks?batch=${value}` : '/boxes/looks')}
+          />
         </div>
         <div style={{ minWidth: 260 }}>
           <DayField label={sheet.day} value={day} onChange={setDay} />
         </div>
       </div>
       {view.data?.rows.length === 0 ? <p>{sheet.empty}</p> : null}
-      {view.data && view.data.rows.length > 0 && day !== null ? <LookGrid key={`${batchId} ${day}`} view={view.data} sheetDay={day} /> : null}
+      {view.data && view.data.rows.length > 0 && day !== null ? (
+        <LookGrid key={`${batchId} ${day}`} view={view.data} sheetDay={day} />
+      ) : null}
     </Page>
   );
 }

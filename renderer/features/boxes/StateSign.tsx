@@ -3,7 +3,13 @@ import type { BoxStateKind } from '../../../shared/contract/boxes.ts';
 /** The state of a box by shape: the word always stands beside it. */
 export function StateSign({ state }: { state: BoxStateKind }) {
   return (
-    <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true" style={{ color: state === 'failed' ? 'var(--bad)' : state === 'proved' ? 'var(--good)' : 'var(--ink)' }}>
+    <svg
+      width="20"
+      height="20"
+      viewBox="0 0 20 20"
+      aria-hidden="true"
+      style={{ color: state === 'failed' ? 'var(--bad)' : state === 'proved' ? 'var(--good)' : 'var(--ink)' }}
+    >
       {SHAPES[state]}
     </svg>
   );

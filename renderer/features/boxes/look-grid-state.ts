@@ -44,7 +44,11 @@ export type GridAct =
 
 /** Where the typing stands after an act. A typed result goes down by itself; marking a queen waits for her number. */
 export function gridAfter(state: GridState, act: GridAct, rows: number): GridState {
-  const at = (current: number): GridState => ({ current: Math.min(Math.max(0, rows - 1), Math.max(0, current)), filling: null, numbering: false });
+  const at = (current: number): GridState => ({
+    current: Math.min(Math.max(0, rows - 1), Math.max(0, current)),
+    filling: null,
+    numbering: false,
+  });
   switch (act.kind) {
     case 'typed':
       return act.mark ? { ...state, numbering: true } : at(state.current + 1);
@@ -69,7 +73,11 @@ export function gridAfter(state: GridState, act: GridAct, rows: number): GridSta
 }
 
 /** The first row without a look for this day: where typing goes on after an interruption. */
-export const firstOpenRow = (rows: readonly LookRow[]): number => Math.max(0, rows.findIndex((row) => row.typed === null));
+export const firstOpenRow = (rows: readonly LookRow[]): number =>
+  Math.max(
+    0,
+    rows.findIndex((row) => row.typed === null),
+  );
 
 export const untouchedRows = (rows: readonly LookRow[]): readonly LookRow[] => rows.filter((row) => row.typed === null);
 

@@ -1,6 +1,13 @@
-import { useState } from 'react';
 import { Button } from '@mui/material';
-import { BUILDER_TYPES, type BuilderType, COMBS, type Comb, METHODS, type Method } from '../../../shared/model/method.ts';
+import { useState } from 'react';
+import {
+  BUILDER_TYPES,
+  type BuilderType,
+  COMBS,
+  type Comb,
+  METHODS,
+  type Method,
+} from '../../../shared/model/method.ts';
 import { refusalSentence } from '../../../shared/text/english/refusals.ts';
 import { stepWords } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
@@ -31,9 +38,26 @@ export function Class() {
     >
       <p style={{ marginBottom: 18 }}>{classroom.line}</p>
       <div className="row acts" style={{ marginBottom: 22 }}>
-        <ChoiceField label={classroom.method} value={method} choices={METHODS.map((value) => ({ value, text: words.methods[value].name }))} onChange={setMethod} />
-        {method === 'cut-comb-edge' ? <ChoiceField label={classroom.comb} value={comb} choices={COMBS.map((value) => ({ value, text: words.combs[value].name }))} onChange={setComb} /> : null}
-        <ChoiceField label={classroom.builderType} value={builderType} choices={BUILDER_TYPES.map((value) => ({ value, text: words.builderTypes[value].name }))} onChange={setBuilderType} />
+        <ChoiceField
+          label={classroom.method}
+          value={method}
+          choices={METHODS.map((value) => ({ value, text: words.methods[value].name }))}
+          onChange={setMethod}
+        />
+        {method === 'cut-comb-edge' ? (
+          <ChoiceField
+            label={classroom.comb}
+            value={comb}
+            choices={COMBS.map((value) => ({ value, text: words.combs[value].name }))}
+            onChange={setComb}
+          />
+        ) : null}
+        <ChoiceField
+          label={classroom.builderType}
+          value={builderType}
+          choices={BUILDER_TYPES.map((value) => ({ value, text: words.builderTypes[value].name }))}
+          onChange={setBuilderType}
+        />
         <DayField label={classroom.day} value={day} onChange={setDay} />
       </div>
       {day ? <ClassTimetable method={method} comb={comb} builderType={builderType} day={day} /> : null}
@@ -42,9 +66,23 @@ export function Class() {
 }
 
 /** Cells the bees began by themselves have no larvae given; their calendar hangs on another step. */
-const ANCHOR: Partial<Record<Method, 'remove-queen' | 'sealed'>> = { 'emergency-cells': 'remove-queen', 'swarm-cells': 'sealed', 'supersedure-cells': 'sealed' };
+const ANCHOR: Partial<Record<Method, 'remove-queen' | 'sealed'>> = {
+  'emergency-cells': 'remove-queen',
+  'swarm-cells': 'sealed',
+  'supersedure-cells': 'sealed',
+};
 
-function ClassTimetable({ method, comb, builderType, day }: { method: Method; comb: Comb; builderType: BuilderType; day: string }) {
+function ClassTimetable({
+  method,
+  comb,
+  builderType,
+  day,
+}: {
+  method: Method;
+  comb: Comb;
+  builderType: BuilderType;
+  day: string;
+}) {
   const words = useWords();
   const days = useDays();
   const { columns } = words.classroom;
@@ -73,13 +111,19 @@ function ClassTimetable({ method, comb, builderType, day }: { method: Method; co
         rows={lines}
         rowKey={(line) => line.step}
         columns={[
-          { key: 'day', title: columns.day, cell: (line) => <span className="nowrap">{days.short(line.expected)}</span> },
+          {
+            key: 'day',
+            title: columns.day,
+            cell: (line) => <span className="nowrap">{days.short(line.expected)}</span>,
+          },
           { key: 'n', title: columns.n, numeric: true, cell: (line) => line.daysAfterLarvae },
           {
             key: 'step',
             title: columns.step,
             head: true,
-            cell: (line) => <span className={line.kind === 'hands-off' ? 'hands-off' : undefined}>{told(line.step).title}</span>,
+            cell: (line) => (
+              <span className={line.kind === 'hands-off' ? 'hands-off' : undefined}>{told(line.step).title}</span>
+            ),
           },
           { key: 'what', title: columns.what, cell: (line) => told(line.step).what },
           { key: 'why', title: columns.why, cell: (line) => told(line.step).why },

@@ -1,8 +1,8 @@
 import { Button } from '@mui/material';
 import { useId, useState } from 'react';
 import type { HiveDetail } from '../../../shared/contract/hives.ts';
-import { dayNumber, weekdayLetters } from '../../../shared/text/day-text.ts';
 import type { Step } from '../../../shared/model/step.ts';
+import { dayNumber, weekdayLetters } from '../../../shared/text/day-text.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { Textures } from '../../charts/Textures.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
@@ -31,7 +31,11 @@ export function DayLine({ days: line }: { days: readonly DayOfLine[] }) {
           rowKey={(day) => day.on}
           columns={[
             { key: 'day', title: words.one.dayColumns.day, head: true, cell: (day) => days.short(day.on) },
-            { key: 'what', title: words.one.dayColumns.what, cell: (day) => textOf(day, batches.stream.handsOff) || words.one.nothing },
+            {
+              key: 'what',
+              title: words.one.dayColumns.what,
+              cell: (day) => textOf(day, batches.stream.handsOff) || words.one.nothing,
+            },
           ]}
         />
       ) : (
@@ -42,7 +46,9 @@ export function DayLine({ days: line }: { days: readonly DayOfLine[] }) {
 }
 
 const textOf = (day: DayOfLine, handsOff: string): string =>
-  [day.handsOff ? `${handsOff} (${day.handsOff})` : null, ...day.jobs.map((job) => STEP_TEXTS[job as Step].title)].filter(Boolean).join(', ');
+  [day.handsOff ? `${handsOff} (${day.handsOff})` : null, ...day.jobs.map((job) => STEP_TEXTS[job as Step].title)]
+    .filter(Boolean)
+    .join(', ');
 
 function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: string }) {
   const { hives: words } = useWords();
@@ -50,7 +56,12 @@ function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: str
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
     <div role="group" className="table-scroll" tabIndex={0} aria-label={words.one.dayLine}>
-      <svg width={line.length * CELL + 2} height="74" role="img" aria-label={summary(line, handsOff, words.one.nothing)}>
+      <svg
+        width={line.length * CELL + 2}
+        height="74"
+        role="img"
+        aria-label={summary(line, handsOff, words.one.nothing)}
+      >
         <Textures prefix={id} />
         {line.map((day, index) => (
           <g key={day.on} transform={`translate(${index * CELL + 1} 1)`}>
@@ -71,6 +82,8 @@ function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: str
 }
 
 function summary(line: readonly DayOfLine[], handsOff: string, nothing: string): string {
-  const parts = line.filter((day) => day.handsOff || day.jobs.length > 0).map((day) => `${day.on}: ${textOf(day, handsOff)}`);
+  const parts = line
+    .filter((day) => day.handsOff || day.jobs.length > 0)
+    .map((day) => `${day.on}: ${textOf(day, handsOff)}`);
   return parts.join('; ') || nothing;
 }

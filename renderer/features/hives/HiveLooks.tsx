@@ -20,7 +20,15 @@ export function HiveLooks({ hive }: { hive: HiveDetail }) {
         {hive.looks.map((look) => (
           <div key={look.id} style={{ display: 'contents' }}>
             <dt className="nowrap">{days.short(look.lookedOn)}</dt>
-            <dd>{[look.note, look.strength ? `${words.one.strength}: ${look.strength}` : null, look.food ? `${words.one.food}: ${look.food}` : null].filter(Boolean).join(' · ')}</dd>
+            <dd>
+              {[
+                look.note,
+                look.strength ? `${words.one.strength}: ${look.strength}` : null,
+                look.food ? `${words.one.food}: ${look.food}` : null,
+              ]
+                .filter(Boolean)
+                .join(' · ')}
+            </dd>
           </div>
         ))}
       </dl>
@@ -42,7 +50,14 @@ function LookForm({ colonyId }: { colonyId: string }) {
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (day === null) return;
-    const saved = await record.run({ id: newId(), colonyId, lookedOn: day, note, strength: five(strength), food: five(food) });
+    const saved = await record.run({
+      id: newId(),
+      colonyId,
+      lookedOn: day,
+      note,
+      strength: five(strength),
+      food: five(food),
+    });
     if (!saved) return;
     for (const clear of [setNote, setStrength, setFood]) clear('');
   };
@@ -51,7 +66,13 @@ function LookForm({ colonyId }: { colonyId: string }) {
       <DayField label={words.one.lookDay} value={day} onChange={setDay} problem={problem('lookedOn')} />
       <TextField label={words.one.lookNote} value={note} onChange={setNote} problem={problem('note')} multiline />
       <div className="row">
-        <TextField label={words.one.strength} value={strength} onChange={setStrength} numeric problem={problem('strength')} />
+        <TextField
+          label={words.one.strength}
+          value={strength}
+          onChange={setStrength}
+          numeric
+          problem={problem('strength')}
+        />
         <TextField label={words.one.food} value={food} onChange={setFood} numeric problem={problem('food')} />
       </div>
       <div className="acts">

@@ -40,13 +40,20 @@ function Standing({ hive }: { hive: HiveDetail }) {
   const days = useDays();
   return (
     <div className="section">
-      <p>{[hive.yard ?? words.noYard, hive.place, hive.motherLine ? `${words.line} ${hive.motherLine}` : null].filter(Boolean).join(', ')}</p>
+      <p>
+        {[hive.yard ?? words.noYard, hive.place, hive.motherLine ? `${words.line} ${hive.motherLine}` : null]
+          .filter(Boolean)
+          .join(', ')}
+      </p>
       {hive.handsOff ? (
         <p className="hands-off">
-          <HandsOffSign /> <strong>{words.handsOff(days.short(hive.handsOff.until), hive.handsOff.batch)}</strong> {STEP_TEXTS[hive.handsOff.step as keyof typeof STEP_TEXTS].title}
+          <HandsOffSign /> <strong>{words.handsOff(days.short(hive.handsOff.until), hive.handsOff.batch)}</strong>{' '}
+          {STEP_TEXTS[hive.handsOff.step as keyof typeof STEP_TEXTS].title}
         </p>
       ) : null}
-      {hive.batchesFed > 0 ? <p>{hive.freeFrom ? words.one.freeFrom(days.short(hive.freeFrom)) : words.one.freeNow}</p> : null}
+      {hive.batchesFed > 0 ? (
+        <p>{hive.freeFrom ? words.one.freeFrom(days.short(hive.freeFrom)) : words.one.freeNow}</p>
+      ) : null}
     </div>
   );
 }
@@ -86,13 +93,33 @@ function Batches({ hive }: { hive: HiveDetail }) {
         rows={hive.batches}
         rowKey={(line) => line.id}
         columns={[
-          { key: 'code', title: words.batches.columns.batch, head: true, cell: (line) => <a href={`#/batches/${line.id}`}>{line.code}</a> },
+          {
+            key: 'code',
+            title: words.batches.columns.batch,
+            head: true,
+            cell: (line) => <a href={`#/batches/${line.id}`}>{line.code}</a>,
+          },
           { key: 'method', title: words.batches.columns.method, cell: (line) => words.methods[line.method].name },
           { key: 'larvae', title: words.batches.columns.larvae, cell: (line) => days.short(line.larvaeGivenOn) },
           { key: 'stream', title: words.batches.columns.stream, cell: (line) => <SmallStream stream={line.stream} /> },
-          { key: 'given', title: words.batches.one.given, numeric: true, cell: (line) => line.tally.given ?? words.batches.one.notCounted },
-          { key: 'taken', title: words.batches.one.taken, numeric: true, cell: (line) => line.tally.taken ?? words.batches.one.notCounted },
-          { key: 'sealed', title: words.batches.one.sealed, numeric: true, cell: (line) => line.tally.sealed ?? words.batches.one.notCounted },
+          {
+            key: 'given',
+            title: words.batches.one.given,
+            numeric: true,
+            cell: (line) => line.tally.given ?? words.batches.one.notCounted,
+          },
+          {
+            key: 'taken',
+            title: words.batches.one.taken,
+            numeric: true,
+            cell: (line) => line.tally.taken ?? words.batches.one.notCounted,
+          },
+          {
+            key: 'sealed',
+            title: words.batches.one.sealed,
+            numeric: true,
+            cell: (line) => line.tally.sealed ?? words.batches.one.notCounted,
+          },
         ]}
       />
     </Section>

@@ -26,7 +26,11 @@ export function HiveRoles({ hive }: { hive: HiveDetail }) {
         <div className="row">
           {ROLES.map((role) => (
             <label key={role} className="check">
-              <input type="checkbox" checked={hive.roles.includes(role)} onChange={(event) => toggle(role, event.target.checked)} />
+              <input
+                type="checkbox"
+                checked={hive.roles.includes(role)}
+                onChange={(event) => toggle(role, event.target.checked)}
+              />
               {words.roles[role]}
             </label>
           ))}
@@ -57,7 +61,13 @@ function Particulars({ hive }: { hive: HiveDetail }) {
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
-        void save.run({ ...hive.colony, code, name: textOrNull(name), motherLine: textOrNull(line), place: textOrNull(place) });
+        void save.run({
+          ...hive.colony,
+          code,
+          name: textOrNull(name),
+          motherLine: textOrNull(line),
+          place: textOrNull(place),
+        });
       }}
     >
       <div className="row">

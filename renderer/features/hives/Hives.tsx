@@ -47,8 +47,18 @@ function HiveTable({ caption, lines }: { caption: string; lines: readonly HiveLi
       rowKey={(line) => line.id}
       quiet={(line) => line.ended}
       columns={[
-        { key: 'hive', title: columns.hive, head: true, cell: (line) => <a href={`#/hives/${line.id}`}>{[line.code, line.name].filter(Boolean).join(' ')}</a> },
-        { key: 'role', title: columns.role, cell: (line) => line.roles.map((role) => words.roles[role]).join(', ') || <span className="soft">{words.noRole}</span> },
+        {
+          key: 'hive',
+          title: columns.hive,
+          head: true,
+          cell: (line) => <a href={`#/hives/${line.id}`}>{[line.code, line.name].filter(Boolean).join(' ')}</a>,
+        },
+        {
+          key: 'role',
+          title: columns.role,
+          cell: (line) =>
+            line.roles.map((role) => words.roles[role]).join(', ') || <span className="soft">{words.noRole}</span>,
+        },
         { key: 'line', title: columns.line, cell: (line) => line.motherLine ?? '' },
         { key: 'place', title: columns.place, cell: (line) => line.place ?? '' },
         { key: 'state', title: columns.state, cell: (line) => <HandsOffText line={line} /> },
@@ -70,7 +80,12 @@ function HandsOffText({ line }: { line: HiveLine }) {
 }
 
 const batchesText = (line: HiveLine, words: ReturnType<typeof useWords>['hives']): string =>
-  [line.batchesFed > 0 ? words.fed(line.batchesFed) : null, line.batchesMothered > 0 ? words.mothered(line.batchesMothered) : null].filter(Boolean).join(', ');
+  [
+    line.batchesFed > 0 ? words.fed(line.batchesFed) : null,
+    line.batchesMothered > 0 ? words.mothered(line.batchesMothered) : null,
+  ]
+    .filter(Boolean)
+    .join(', ');
 
 function AddHive({ yards }: { yards: HiveList['yards'] }) {
   const { hives: words } = useWords();
@@ -84,7 +99,16 @@ function AddHive({ yards }: { yards: HiveList['yards'] }) {
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     const textOrNull = (text: string) => (text.trim() === '' ? null : text);
-    const hive = { id: newId(), code, name: textOrNull(name), motherLine: textOrNull(line), place: textOrNull(place), yardId: textOrNull(yardId), note: null, endedOn: null };
+    const hive = {
+      id: newId(),
+      code,
+      name: textOrNull(name),
+      motherLine: textOrNull(line),
+      place: textOrNull(place),
+      yardId: textOrNull(yardId),
+      note: null,
+      endedOn: null,
+    };
     if (!(await save.run(hive))) return;
     for (const clear of [setCode, setName, setLine, setPlace]) clear('');
   };
@@ -92,13 +116,26 @@ function AddHive({ yards }: { yards: HiveList['yards'] }) {
     <Section title={words.add}>
       <form className="stack" onSubmit={(event) => void submit(event)}>
         <div className="row">
-          <TextField label={words.code} value={code} onChange={setCode} hint={words.codeHint} problem={problem('code')} required />
+          <TextField
+            label={words.code}
+            value={code}
+            onChange={setCode}
+            hint={words.codeHint}
+            problem={problem('code')}
+            required
+          />
           <TextField label={words.name} value={name} onChange={setName} problem={problem('name')} />
         </div>
         <div className="row">
           <TextField label={words.line} value={line} onChange={setLine} />
           <TextField label={words.place} value={place} onChange={setPlace} hint={words.placeHint} />
-          <ChoiceField label={words.yard} value={yardId} choices={[{ value: '', text: words.noYard }, ...yards.map((yard) => ({ value: yard.id, text: yard.name }))]} onChange={setYardId} problem={problem('yardId')} />
+          <ChoiceField
+            label={words.yard}
+            value={yardId}
+            choices={[{ value: '', text: words.noYard }, ...yards.map((yard) => ({ value: yard.id, text: yard.name }))]}
+            onChange={setYardId}
+            problem={problem('yardId')}
+          />
         </div>
         <div className="acts">
           <Button type="submit" variant="outlined" disabled={save.state.busy || code.trim() === ''}>

@@ -29,7 +29,13 @@ export function Labels({ batchId }: { batchId: string | null }) {
         {offer.data.batches.length === 0 || chosen === null ? (
           <EmptyState title={words.empty} />
         ) : (
-          <LabelForm key={`${chosen} ${sheet} ${offer.data.startAt}`} offer={offer.data} batchId={chosen} sheet={sheet} setSheet={setSheet} />
+          <LabelForm
+            key={`${chosen} ${sheet} ${offer.data.startAt}`}
+            offer={offer.data}
+            batchId={chosen}
+            sheet={sheet}
+            setSheet={setSheet}
+          />
         )}
       </Section>
     </Page>
@@ -71,12 +77,27 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
         <ChoiceField
           label={words.what}
           value={batchId}
-          choices={offer.batches.map((batch) => ({ value: batch.id, text: `${words.batch(batch.code, batch.boxes)}, ${words.unprinted(batch.unprinted)}` }))}
+          choices={offer.batches.map((batch) => ({
+            value: batch.id,
+            text: `${words.batch(batch.code, batch.boxes)}, ${words.unprinted(batch.unprinted)}`,
+          }))}
           onChange={(id) => goTo(`/print?batch=${id}`)}
           problem={problem('batchId')}
         />
-        <ChoiceField label={words.sheet} value={sheet} choices={(Object.entries(words.sheets) as [SheetKey, string][]).map(([value, text]) => ({ value, text }))} onChange={setSheet} />
-        <TextField label={words.startAt} value={startAt} onChange={setStartAt} numeric hint={words.startHint} problem={problem('startAt')} />
+        <ChoiceField
+          label={words.sheet}
+          value={sheet}
+          choices={(Object.entries(words.sheets) as [SheetKey, string][]).map(([value, text]) => ({ value, text }))}
+          onChange={setSheet}
+        />
+        <TextField
+          label={words.startAt}
+          value={startAt}
+          onChange={setStartAt}
+          numeric
+          hint={words.startHint}
+          problem={problem('startAt')}
+        />
         <Shows shows={shows} setShows={setShows} problem={problem('qr')} />
         <div className="acts">
           <Button variant="contained" disabled={print.state.busy} onClick={() => void make(save)}>
@@ -97,8 +118,15 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
         <p className="soft">{words.advice}</p>
       </div>
       <div className="stack">
-        <SheetPicture sheet={labelSheet(sheet)} startAt={first} labels={offer.labels.length} onChoose={(n) => setStartAt(String(n))} />
-        {offer.labels[0] ? <LabelPreview label={offer.labels[0]} sheet={labelSheet(sheet)} pencilLine={shows.pencilLine} /> : null}
+        <SheetPicture
+          sheet={labelSheet(sheet)}
+          startAt={first}
+          labels={offer.labels.length}
+          onChoose={(n) => setStartAt(String(n))}
+        />
+        {offer.labels[0] ? (
+          <LabelPreview label={offer.labels[0]} sheet={labelSheet(sheet)} pencilLine={shows.pencilLine} />
+        ) : null}
       </div>
     </div>
   );
@@ -117,7 +145,11 @@ function Shows({ shows, setShows, problem }: ShowsProps) {
       <legend>{words.shows}</legend>
       {(['pencilLine', 'qr', 'outline'] as const).map((key) => (
         <label key={key} className="check" style={{ minHeight: 34 }}>
-          <input type="checkbox" checked={shows[key]} onChange={(event) => setShows({ ...shows, [key]: event.target.checked })} />
+          <input
+            type="checkbox"
+            checked={shows[key]}
+            onChange={(event) => setShows({ ...shows, [key]: event.target.checked })}
+          />
           {words[key]}
         </label>
       ))}

@@ -2,7 +2,17 @@ import type { LabelSheet } from '../../../shared/model/label-sheet.ts';
 import { useWords } from '../../components/words.ts';
 
 /** The sheet as it lies on the table: used, to be printed, free. A click says which label is the first free one. */
-export function SheetPicture({ sheet, startAt, labels, onChoose }: { sheet: LabelSheet; startAt: number; labels: number; onChoose: (n: number) => void }) {
+export function SheetPicture({
+  sheet,
+  startAt,
+  labels,
+  onChoose,
+}: {
+  sheet: LabelSheet;
+  startAt: number;
+  labels: number;
+  onChoose: (n: number) => void;
+}) {
   const { print: words } = useWords();
   const all = sheet.columns * sheet.rows;
   if (all <= 1) return null;
@@ -11,7 +21,13 @@ export function SheetPicture({ sheet, startAt, labels, onChoose }: { sheet: Labe
   return (
     <div className="sheet-picture" style={{ gridTemplateColumns: `repeat(${sheet.columns}, 74px)` }}>
       {Array.from({ length: all }, (_, index) => index + 1).map((n) => (
-        <button key={n} type="button" className={cell(n)} aria-label={words.labelN(n, text[cell(n)])} onClick={() => onChoose(n)}>
+        <button
+          key={n}
+          type="button"
+          className={cell(n)}
+          aria-label={words.labelN(n, text[cell(n)])}
+          onClick={() => onChoose(n)}
+        >
           {cell(n) === 'prints' ? n - startAt + 1 : ''}
         </button>
       ))}

@@ -14,7 +14,15 @@ import { useToday, useWords } from '../../components/words.ts';
 const OWN_FIELDS = ['number', 'bornIn', 'provedOn', 'firstEggsOn', 'motherLine', 'goneTo', 'note'];
 
 /** One queen's particulars; a new one gets the next number of the year. */
-export function QueenForm({ queen, lines, onClose }: { queen: Queen | null; lines: readonly QueenLine[]; onClose: () => void }) {
+export function QueenForm({
+  queen,
+  lines,
+  onClose,
+}: {
+  queen: Queen | null;
+  lines: readonly QueenLine[];
+  onClose: () => void;
+}) {
   const { queens: words, frame } = useWords();
   const year = Number(useToday().slice(0, 4));
   const [form, setForm] = useState<Queen>(() => queen ?? freshQueen(year, lines));
@@ -28,23 +36,70 @@ export function QueenForm({ queen, lines, onClose }: { queen: Queen | null; line
     if (await save.run(placed)) onClose();
   };
   return (
-    <Section title={queen ? `${words.edit} ${queen.number}` : words.add} acts={<Button onClick={onClose}>{frame.close}</Button>}>
+    <Section
+      title={queen ? `${words.edit} ${queen.number}` : words.add}
+      acts={<Button onClick={onClose}>{frame.close}</Button>}
+    >
       <form className="stack" onSubmit={(event) => void submit(event)}>
         <div className="row">
-          <TextField label={words.number} value={form.number} onChange={(number) => change({ number })} hint={words.numberHint} problem={problem('number')} required />
-          <TextField label={words.bornIn} value={String(form.bornIn)} onChange={(born) => change({ bornIn: Number(born.replace(/\D/g, '').slice(0, 4)) })} numeric problem={problem('bornIn')} />
-          <TextField label={words.line} value={form.motherLine ?? ''} onChange={(line) => change({ motherLine: text(line) })} problem={problem('motherLine')} />
+          <TextField
+            label={words.number}
+            value={form.number}
+            onChange={(number) => change({ number })}
+            hint={words.numberHint}
+            problem={problem('number')}
+            required
+          />
+          <TextField
+            label={words.bornIn}
+            value={String(form.bornIn)}
+            onChange={(born) => change({ bornIn: Number(born.replace(/\D/g, '').slice(0, 4)) })}
+            numeric
+            problem={problem('bornIn')}
+          />
+          <TextField
+            label={words.line}
+            value={form.motherLine ?? ''}
+            onChange={(line) => change({ motherLine: text(line) })}
+            problem={problem('motherLine')}
+          />
         </div>
         <div className="row">
           <DayField label={words.marked} value={form.markedOn} onChange={(markedOn) => change({ markedOn })} />
-          <DayField label={words.firstEggs} value={form.firstEggsOn} onChange={(firstEggsOn) => change({ firstEggsOn })} problem={problem('firstEggsOn')} />
-          <DayField label={words.proved} value={form.provedOn} onChange={(provedOn) => change({ provedOn })} problem={problem('provedOn')} />
+          <DayField
+            label={words.firstEggs}
+            value={form.firstEggsOn}
+            onChange={(firstEggsOn) => change({ firstEggsOn })}
+            problem={problem('firstEggsOn')}
+          />
+          <DayField
+            label={words.proved}
+            value={form.provedOn}
+            onChange={(provedOn) => change({ provedOn })}
+            problem={problem('provedOn')}
+          />
         </div>
         <div className="row">
-          <ChoiceField label={words.place} value={form.place} choices={QUEEN_PLACES.map((value) => ({ value, text: words.places[value] }))} onChange={(place) => change({ place })} />
-          <TextField label={words.goneTo} value={form.goneTo ?? ''} onChange={(goneTo) => change({ goneTo: text(goneTo) })} problem={problem('goneTo')} />
+          <ChoiceField
+            label={words.place}
+            value={form.place}
+            choices={QUEEN_PLACES.map((value) => ({ value, text: words.places[value] }))}
+            onChange={(place) => change({ place })}
+          />
+          <TextField
+            label={words.goneTo}
+            value={form.goneTo ?? ''}
+            onChange={(goneTo) => change({ goneTo: text(goneTo) })}
+            problem={problem('goneTo')}
+          />
         </div>
-        <TextField label={words.note} value={form.note ?? ''} onChange={(note) => change({ note: text(note) })} problem={problem('note')} multiline />
+        <TextField
+          label={words.note}
+          value={form.note ?? ''}
+          onChange={(note) => change({ note: text(note) })}
+          problem={problem('note')}
+          multiline
+        />
         <div className="acts">
           <Button type="submit" variant="contained" disabled={save.state.busy || form.number.trim() === ''}>
             {words.save}
@@ -60,6 +115,18 @@ function freshQueen(bornIn: number, lines: readonly QueenLine[]): Queen {
   const year = String(bornIn % 100).padStart(2, '0');
   const numbers = lines.map(({ queen }) => Number(new RegExp(`^${year}-(\\d+)$`).exec(queen.number)?.[1] ?? 0));
   const number = `${year}-${String(Math.max(0, ...numbers) + 1).padStart(3, '0')}`;
-  const unknown = { placementId: null, batchId: null, breederId: null, motherLine: null, markedOn: null, firstEggsOn: null, provedOn: null, boxId: null, colonyId: null, goneTo: null, note: null };
+  const unknown = {
+    placementId: null,
+    batchId: null,
+    breederId: null,
+    motherLine: null,
+    markedOn: null,
+    firstEggsOn: null,
+    provedOn: null,
+    boxId: null,
+    colonyId: null,
+    goneTo: null,
+    note: null,
+  };
   return { id: newId(), number, bornIn, place: 'in-hive', ...unknown };
 }

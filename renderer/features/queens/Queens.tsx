@@ -32,7 +32,9 @@ export function Queens({ queenId }: { queenId: string | null }) {
         </Button>
       }
     >
-      {chosen === 'new' || queen ? <QueenForm key={chosen} queen={queen} lines={list.data} onClose={() => setChosen(null)} /> : null}
+      {chosen === 'new' || queen ? (
+        <QueenForm key={chosen} queen={queen} lines={list.data} onClose={() => setChosen(null)} />
+      ) : null}
       {list.data.length === 0 ? (
         <EmptyState title={words.empty} />
       ) : (
@@ -82,11 +84,24 @@ function QueenTable({ lines, onChoose }: { lines: readonly QueenLine[]; onChoose
           ),
         },
         { key: 'colour', title: columns.colour, cell: (line) => <YearColourMark colour={line.yearColour} /> },
-        { key: 'mother', title: columns.mother, cell: ({ breeder, queen }) => [breeder, queen.motherLine].filter(Boolean).join(', ') },
-        { key: 'batch', title: columns.batch, cell: ({ batch, queen }) => (batch ? <a href={`#/batches/${queen.batchId}`}>{batch}</a> : '') },
+        {
+          key: 'mother',
+          title: columns.mother,
+          cell: ({ breeder, queen }) => [breeder, queen.motherLine].filter(Boolean).join(', '),
+        },
+        {
+          key: 'batch',
+          title: columns.batch,
+          cell: ({ batch, queen }) => (batch ? <a href={`#/batches/${queen.batchId}`}>{batch}</a> : ''),
+        },
         { key: 'eggs', title: columns.eggs, cell: ({ queen }) => day(queen.firstEggsOn) },
         { key: 'proved', title: columns.proved, cell: ({ queen }) => day(queen.provedOn) },
-        { key: 'place', title: columns.place, cell: ({ queen, box, hive }) => [words.places[queen.place], box ?? hive ?? queen.goneTo].filter(Boolean).join(': ') },
+        {
+          key: 'place',
+          title: columns.place,
+          cell: ({ queen, box, hive }) =>
+            [words.places[queen.place], box ?? hive ?? queen.goneTo].filter(Boolean).join(': '),
+        },
         { key: 'note', title: columns.note, cell: ({ queen }) => queen.note ?? '' },
       ]}
     />

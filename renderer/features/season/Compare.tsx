@@ -1,5 +1,12 @@
 import { lazy, Suspense, useState } from 'react';
-import { COMPARE_FACTORS, type CompareFactor, type CompareRow, RATE_STAGES, type RateStage, type SeasonComparison } from '../../../shared/contract/season.ts';
+import {
+  COMPARE_FACTORS,
+  type CompareFactor,
+  type CompareRow,
+  RATE_STAGES,
+  type RateStage,
+  type SeasonComparison,
+} from '../../../shared/contract/season.ts';
 import type { BoxType, Method } from '../../../shared/model/method.ts';
 import { monthName } from '../../../shared/text/day-text.ts';
 import { perCent } from '../../../shared/text/share-text.ts';
@@ -22,26 +29,46 @@ export function Compare() {
   const [stage, setStage] = useState<RateStage>('take');
   const [leaveOutPractice, setLeaveOut] = useState(true);
   const [chosen, setChosen] = useState<string | null>(null);
-  const answer = useAnswer(['compare', factor, season, leaveOutPractice], () => ask.season.compareSeason.query({ factor, season, leaveOutPractice }));
+  const answer = useAnswer(['compare', factor, season, leaveOutPractice], () =>
+    ask.season.compareSeason.query({ factor, season, leaveOutPractice }),
+  );
   const comparison = answer.data;
   return (
     <>
       <div className="row" style={{ marginBottom: 22 }}>
-        <ChoiceField label={words.by} value={factor} choices={COMPARE_FACTORS.map((value) => ({ value, text: words.factors[value] }))} onChange={setFactor} />
+        <ChoiceField
+          label={words.by}
+          value={factor}
+          choices={COMPARE_FACTORS.map((value) => ({ value, text: words.factors[value] }))}
+          onChange={setFactor}
+        />
         <ChoiceField
           label={words.in}
           value={season === null ? '' : String(season)}
-          choices={[{ value: '', text: words.allSeasons }, ...(comparison?.seasons ?? []).map((year) => ({ value: String(year), text: String(year) }))]}
+          choices={[
+            { value: '', text: words.allSeasons },
+            ...(comparison?.seasons ?? []).map((year) => ({ value: String(year), text: String(year) })),
+          ]}
           onChange={(value) => setSeason(value === '' ? null : Number(value))}
         />
-        <ChoiceField label={words.stage} value={stage} choices={RATE_STAGES.map((value) => ({ value, text: `${words.stages[value].name}: ${words.stages[value].line}` }))} onChange={setStage} />
+        <ChoiceField
+          label={words.stage}
+          value={stage}
+          choices={RATE_STAGES.map((value) => ({
+            value,
+            text: `${words.stages[value].name}: ${words.stages[value].line}`,
+          }))}
+          onChange={setStage}
+        />
         <label className="check" style={{ minHeight: 40 }}>
           <input type="checkbox" checked={leaveOutPractice} onChange={(event) => setLeaveOut(event.target.checked)} />
           {words.leaveOut}
         </label>
       </div>
       {comparison && comparison.rows.length === 0 ? <p>{words.empty}</p> : null}
-      {comparison && comparison.rows.length > 0 ? <Comparison comparison={comparison} stage={stage} chosen={chosen} onChoose={setChosen} /> : null}
+      {comparison && comparison.rows.length > 0 ? (
+        <Comparison comparison={comparison} stage={stage} chosen={chosen} onChoose={setChosen} />
+      ) : null}
     </>
   );
 }
@@ -92,7 +119,15 @@ function useGroupName(factor: CompareFactor): (row: CompareRow) => string {
   };
 }
 
-function FigureTable({ comparison, nameOf, onChoose }: { comparison: SeasonComparison; nameOf: (row: CompareRow) => string; onChoose: (groupId: string) => void }) {
+function FigureTable({
+  comparison,
+  nameOf,
+  onChoose,
+}: {
+  comparison: SeasonComparison;
+  nameOf: (row: CompareRow) => string;
+  onChoose: (groupId: string) => void;
+}) {
   const { season: words } = useWords();
   return (
     <Section title={words.figuresBy(words.factors[comparison.factor])}>

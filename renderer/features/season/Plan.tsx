@@ -16,10 +16,20 @@ export function Plan() {
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
     <div role="group" className="table-scroll" tabIndex={0} aria-label={words.plan}>
       <div style={{ minWidth: 720 }}>
-        <div style={{ display: 'grid', gridTemplateColumns: `150px repeat(${axis.weeks.length}, 1fr)`, borderBottom: '1px solid var(--rule)' }}>
+        <div
+          style={{
+            display: 'grid',
+            gridTemplateColumns: `150px repeat(${axis.weeks.length}, 1fr)`,
+            borderBottom: '1px solid var(--rule)',
+          }}
+        >
           <span />
           {axis.weeks.map((monday) => (
-            <span key={monday} className="small" style={{ borderInlineStart: '1px solid var(--faint-rule)', paddingInlineStart: 6 }}>
+            <span
+              key={monday}
+              className="small"
+              style={{ borderInlineStart: '1px solid var(--faint-rule)', paddingInlineStart: 6 }}
+            >
               {words.week(weekNumber(monday))}
               <br />
               <span className="soft">{days.short(monday)}</span>
@@ -28,13 +38,25 @@ export function Plan() {
         </div>
         <ul style={{ listStyle: 'none', padding: 0, margin: 0 }}>
           {axis.lines.map(({ line, start, span }) => (
-            <li key={line.id} style={{ display: 'grid', gridTemplateColumns: '150px minmax(0, 1fr)', alignItems: 'center', borderBottom: '1px solid var(--faint-rule)', minHeight: 56 }}>
+            <li
+              key={line.id}
+              style={{
+                display: 'grid',
+                gridTemplateColumns: '150px minmax(0, 1fr)',
+                alignItems: 'center',
+                borderBottom: '1px solid var(--faint-rule)',
+                minHeight: 56,
+              }}
+            >
               <span>
                 <a href={`#/batches/${line.id}`}>{line.code}</a>
                 <br />
                 <span className="soft small">{methods[line.method].name}</span>
               </span>
-              <span style={{ marginInlineStart: `${start * 100}%`, width: `${span * 100}%`, display: 'block' }} className="stretch">
+              <span
+                style={{ marginInlineStart: `${start * 100}%`, width: `${span * 100}%`, display: 'block' }}
+                className="stretch"
+              >
                 <SmallStream stream={line.stream} />
               </span>
             </li>

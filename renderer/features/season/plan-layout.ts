@@ -1,5 +1,5 @@
 import type { BatchLine } from '../../../shared/contract/batches.ts';
-import { dayOfIso, type IsoDay, isoOfDay, addDays, weekdayOfDay } from '../../../shared/kernel/day.ts';
+import { addDays, dayOfIso, type IsoDay, isoOfDay, weekdayOfDay } from '../../../shared/kernel/day.ts';
 
 /** Batches that are not over, on one axis of whole weeks from Monday. */
 export interface PlanAxis {
@@ -10,7 +10,9 @@ export interface PlanAxis {
 
 /** Starts and spans are shares of the axis, 0 to 1; null when no batch is planned or running. */
 export function planAxis(batches: readonly BatchLine[]): PlanAxis | null {
-  const open = batches.filter((line) => line.state !== 'closed').toSorted((a, b) => (a.larvaeGivenOn < b.larvaeGivenOn ? -1 : 1));
+  const open = batches
+    .filter((line) => line.state !== 'closed')
+    .toSorted((a, b) => (a.larvaeGivenOn < b.larvaeGivenOn ? -1 : 1));
   if (open.length === 0) return null;
   const first = Math.min(...open.map((line) => dayOfIso(line.stream.from)));
   const last = Math.max(...open.map((line) => dayOfIso(line.stream.to)));

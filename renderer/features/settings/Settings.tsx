@@ -39,16 +39,36 @@ function Look({ settings }: { settings: SettingsOf }) {
   return (
     <Section title={words.look}>
       <div className="stack" style={{ maxWidth: 360 }}>
-        <ChoiceField label={words.theme} value={settings.theme} choices={choicesOf(words.themes)} onChange={(theme) => void save.run({ theme })} />
+        <ChoiceField
+          label={words.theme}
+          value={settings.theme}
+          choices={choicesOf(words.themes)}
+          onChange={(theme) => void save.run({ theme })}
+        />
         <ChoiceField
           label={words.textSize}
           value={String(settings.textSizePercent)}
           choices={TEXT_SIZES.map((size) => ({ value: String(size), text: `${size} %` }))}
           onChange={(size) => void save.run({ textSizePercent: Number(size) })}
         />
-        <ChoiceField label={words.density} value={settings.density} choices={choicesOf(words.densities)} onChange={(density) => void save.run({ density })} />
-        <ChoiceField label={words.dateOrder} value={settings.dateOrder} choices={choicesOf(words.orders)} onChange={(dateOrder) => void save.run({ dateOrder })} />
-        <ChoiceField label={words.weekStart} value={settings.weekStart} choices={choicesOf(words.weekStarts)} onChange={(weekStart) => void save.run({ weekStart })} />
+        <ChoiceField
+          label={words.density}
+          value={settings.density}
+          choices={choicesOf(words.densities)}
+          onChange={(density) => void save.run({ density })}
+        />
+        <ChoiceField
+          label={words.dateOrder}
+          value={settings.dateOrder}
+          choices={choicesOf(words.orders)}
+          onChange={(dateOrder) => void save.run({ dateOrder })}
+        />
+        <ChoiceField
+          label={words.weekStart}
+          value={settings.weekStart}
+          choices={choicesOf(words.weekStarts)}
+          onChange={(weekStart) => void save.run({ weekStart })}
+        />
         <ChangeLines {...save.state} />
       </div>
     </Section>
@@ -69,11 +89,24 @@ function Planning({ settings }: { settings: SettingsOf }) {
         style={{ maxWidth: 360 }}
         onSubmit={(event) => {
           event.preventDefault();
-          if (isNumber(cells) && isNumber(rest)) void save.run({ cellsPerBuilder: Number(cells), builderRestDays: Number(rest) });
+          if (isNumber(cells) && isNumber(rest))
+            void save.run({ cellsPerBuilder: Number(cells), builderRestDays: Number(rest) });
         }}
       >
-        <TextField label={words.cellsPerBuilder} value={cells} onChange={setCells} numeric problem={problem('cellsPerBuilder') ?? (isNumber(cells) ? null : number)} />
-        <TextField label={words.restDays} value={rest} onChange={setRest} numeric problem={problem('builderRestDays') ?? (isNumber(rest) ? null : number)} />
+        <TextField
+          label={words.cellsPerBuilder}
+          value={cells}
+          onChange={setCells}
+          numeric
+          problem={problem('cellsPerBuilder') ?? (isNumber(cells) ? null : number)}
+        />
+        <TextField
+          label={words.restDays}
+          value={rest}
+          onChange={setRest}
+          numeric
+          problem={problem('builderRestDays') ?? (isNumber(rest) ? null : number)}
+        />
         <div className="acts">
           <Button type="submit" variant="outlined" disabled={save.state.busy}>
             {words.save}
@@ -103,7 +136,9 @@ function ThisWorkbook() {
         <dd style={{ overflowWrap: 'anywhere' }}>{open.file}</dd>
       </dl>
       <div className="acts">
-        {shell.kind === 'electron' ? <Button onClick={() => void shell.showInFolder(open.file)}>{words.showInFolder}</Button> : null}
+        {shell.kind === 'electron' ? (
+          <Button onClick={() => void shell.showInFolder(open.file)}>{words.showInFolder}</Button>
+        ) : null}
         <Button variant="outlined" onClick={() => void close.run(undefined)}>
           {words.closeWorkbook}
         </Button>

@@ -50,7 +50,10 @@ function Days({ view }: { view: TodayView }) {
   return (
     <div className="columns today">
       <div>
-        <Section title={words.doToday} acts={view.due.length > 0 ? <span className="soft small">{words.minutes(view.minutesToday)}</span> : null}>
+        <Section
+          title={words.doToday}
+          acts={view.due.length > 0 ? <span className="soft small">{words.minutes(view.minutesToday)}</span> : null}
+        >
           <Jobs jobs={view.due} kind="due" empty={words.nothingToDo} />
         </Section>
         {view.late.length > 0 ? (
@@ -81,7 +84,8 @@ function Days({ view }: { view: TodayView }) {
   );
 }
 
-const materialName = (material: string): string => MATERIAL_WORDS[material as keyof typeof MATERIAL_WORDS]?.name ?? material;
+const materialName = (material: string): string =>
+  MATERIAL_WORDS[material as keyof typeof MATERIAL_WORDS]?.name ?? material;
 
 type JobKind = 'due' | 'late' | 'early' | 'tomorrow';
 
@@ -100,12 +104,23 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
   const { today: words } = useWords();
   const days = useDays();
   const mark = useChange(ask.batches.markStep.mutate);
-  const when = { due: words.dueUntil(days.short(job.latest)), late: words.wasDue(days.short(job.latest)), early: words.anyDay(days.short(job.latest)), tomorrow: '' }[kind];
+  const when = {
+    due: words.dueUntil(days.short(job.latest)),
+    late: words.wasDue(days.short(job.latest)),
+    early: words.anyDay(days.short(job.latest)),
+    tomorrow: '',
+  }[kind];
   const time = words.times[job.timeOfDay];
   return (
     <li>
       <div className="where">
-        {job.where.kind === 'hive' ? <a href={`#/hives/${job.where.id}`}>{job.where.code}</a> : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : <span className="soft small">{words.notChosen}</span>}
+        {job.where.kind === 'hive' ? (
+          <a href={`#/hives/${job.where.id}`}>{job.where.code}</a>
+        ) : job.where.kind === 'boxes' ? (
+          shortCodes(job.where.codes)
+        ) : (
+          <span className="soft small">{words.notChosen}</span>
+        )}
       </div>
       <div className="what">
         <strong>{STEP_TEXTS[job.step].title}</strong>{' '}
@@ -118,7 +133,9 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
         {job.clash ? (
           <p className="line-notice">
             {words.clash(job.clash.batch)}
-            {job.clash.alternatives.length > 0 ? ` ${words.clashRemedy(job.clash.alternatives.map((day) => days.short(day)).join(', '))}` : ''}
+            {job.clash.alternatives.length > 0
+              ? ` ${words.clashRemedy(job.clash.alternatives.map((day) => days.short(day)).join(', '))}`
+              : ''}
           </p>
         ) : null}
         <ChangeLines {...mark.state} />
@@ -127,7 +144,11 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
         <div>
           <Button
             variant={kind === 'early' ? 'text' : 'outlined'}
-            onClick={() => (job.opens === 'mark' ? void mark.run({ id: newId(), batchId: job.batchId, step: job.step, doneOn: days.today, note: null }) : goTo(addressOf(job)))}
+            onClick={() =>
+              job.opens === 'mark'
+                ? void mark.run({ id: newId(), batchId: job.batchId, step: job.step, doneOn: days.today, note: null })
+                : goTo(addressOf(job))
+            }
           >
             {words.open[job.opens]}
           </Button>

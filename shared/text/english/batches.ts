@@ -6,7 +6,16 @@ export const batches = {
   closed: 'Closed',
   empty: 'No batch yet.',
   practice: 'practice',
-  columns: { batch: 'Batch', method: 'Method', mother: 'Mother', builder: 'Builder', larvae: 'Larvae given', next: 'Next', stream: 'The stream', counts: 'Given, taken, sealed, placed, proved' },
+  columns: {
+    batch: 'Batch',
+    method: 'Method',
+    mother: 'Mother',
+    builder: 'Builder',
+    larvae: 'Larvae given',
+    next: 'Next',
+    stream: 'The stream',
+    counts: 'Given, taken, sealed, placed, proved',
+  },
   nothingNext: 'nothing open',
   late: 'late',
   form: {
@@ -44,7 +53,8 @@ export const batches = {
     factStep: (title: string, day: string) => `“${title}” on ${day}`,
     factAge: (from: number, to: number, day: string) => `larvae ${from} to ${to} hours old on ${day}`,
     factSeen: (what: string, day: string) => `${what} on ${day}`,
-    emergence: (earliest: string, expected: string, latest: string) => `Emergence ${expected} (${earliest} to ${latest})`,
+    emergence: (earliest: string, expected: string, latest: string) =>
+      `Emergence ${expected} (${earliest} to ${latest})`,
     deadline: (day: string) => `Cells must be moved by ${day}`,
     contradiction: 'Two facts cannot both be true. The earlier, safer day is used until you take one back:',
     timetable: 'Timetable',
@@ -68,7 +78,8 @@ export const batches = {
     sealed: 'sealed',
     notCounted: 'not counted',
     addBar: 'Add a bar',
-    countsHint: 'Enter goes to the next field; each row is saved as you leave it. Empty means not counted, 0 means none.',
+    countsHint:
+      'Enter goes to the next field; each row is saved as you leave it. Empty means not counted, 0 means none.',
     rowSaved: 'Saved',
     boxes: 'Boxes',
     noBoxes: (sealed: string, free: number) => `None yet: ${sealed} sealed, ${free} boxes free.`,

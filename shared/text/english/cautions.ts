@@ -24,7 +24,11 @@ export const glossary = {
   title: 'Words',
   list: [
     { word: 'breeder', meaning: 'the colony whose larvae you raise queens from' },
-    { word: 'builder', meaning: 'the colony that raises the cells; a starter begins them, a finisher completes them, one colony may do both' },
+    {
+      word: 'builder',
+      meaning:
+        'the colony that raises the cells; a starter begins them, a finisher completes them, one colony may do both',
+    },
     { word: 'batch', meaning: 'one set of cells raised together' },
     { word: 'bar', meaning: 'a bar, comb edge or strip that carries cells' },
     { word: 'given', meaning: 'cells with larvae offered to the builder' },

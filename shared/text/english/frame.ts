@@ -21,7 +21,8 @@ export const frame = {
   savedAt: (time: string) => `Saved ${time}`,
   saved: 'Saved',
   readOnly: 'Reading only',
-  demoStrip: (day: string) => `Demo: an invented yard. Its clock stands still on ${day}; try anything, nothing here is yours.`,
+  demoStrip: (day: string) =>
+    `Demo: an invented yard. Its clock stands still on ${day}; try anything, nothing here is yours.`,
   demo: 'Demo',
   leaveDemo: 'Leave the demo',
   loading: 'One moment…',

@@ -20,8 +20,10 @@ export const print = {
   preview: 'How a label will look',
   save: 'Save as PDF',
   open: 'Open to print',
-  advice: 'In the print window choose “Actual size” or “100 %”, not “Fit to page”: the labels are drawn in exact millimetres.',
-  ready: (labels: number, pages: number) => `${labels === 1 ? '1 label' : `${labels} labels`} on ${pages === 1 ? '1 page' : `${pages} pages`}.`,
+  advice:
+    'In the print window choose “Actual size” or “100 %”, not “Fit to page”: the labels are drawn in exact millimetres.',
+  ready: (labels: number, pages: number) =>
+    `${labels === 1 ? '1 label' : `${labels} labels`} on ${pages === 1 ? '1 page' : `${pages} pages`}.`,
   saved: (path: string) => `Saved as ${path}.`,
   notSaved: 'The file could not be written there. Choose another folder.',
   downloaded: 'The PDF is in your downloads.',

@@ -62,7 +62,8 @@ const REFUSALS: Sentences<Own> = {
   'no-workbook-open': () => 'No workbook is open. Open one, or begin a new one.',
   'not-saved': ({ reason }) => NOT_SAVED[reason],
   'not-valid': ({ field, expected }) => `${fieldName(field)}: ${EXPECTED[expected]}`,
-  'file-not-found': ({ file }) => `File: there is nothing at ${file}. Check the name, or look for it in another folder.`,
+  'file-not-found': ({ file }) =>
+    `File: there is nothing at ${file}. Check the name, or look for it in another folder.`,
   'folder-not-found': ({ folder }) => `Folder: there is no folder ${folder}. Make it first, or leave the usual place.`,
   'file-exists': ({ file }) =>
     `Name: there is a workbook of this name already at ${file}. Choose another name, or open that one.`,
@@ -77,7 +78,8 @@ const REFUSALS: Sentences<Own> = {
   'place-not-writable': ({ folder }) =>
     `Folder: nothing can be written in ${folder}. Choose another folder, such as your documents.`,
   'batch-not-found': () => 'This batch is no longer in the workbook. Go back to the list of batches.',
-  'batch-code-taken': ({ code }) => `Code: there is a batch ${code} already. Leave the code empty for the next free one.`,
+  'batch-code-taken': ({ code }) =>
+    `Code: there is a batch ${code} already. Leave the code empty for the next free one.`,
   'more-taken-than-given': ({ given, taken }) =>
     `Taken: ${cells(taken)} taken is more than the ${given} given. Correct one of the two.`,
   'more-sealed-than-taken': ({ taken, sealed }) =>
@@ -93,7 +95,8 @@ const REFUSALS: Sentences<Own> = {
   'comb-needed': () => 'Comb: say whether the comb is drawn already or starts from foundation strips; the days differ.',
   'builder-in-use': ({ builder, batch, until }, text) =>
     `Builder: ${builder} holds the cells of ${batch} until ${text(until)}. Choose another builder, or start on that day or later.`,
-  'hive-code-taken': ({ code }) => `Hive: there is a hive ${code} already. Choose it from the list, or type another code.`,
+  'hive-code-taken': ({ code }) =>
+    `Hive: there is a hive ${code} already. Choose it from the list, or type another code.`,
   'hive-not-found': () => 'Hive: this hive is no longer in the workbook. Choose another one.',
   'bar-not-found': () => 'This bar is no longer in the batch. Reload the page of the batch.',
   'step-not-in-timetable': ({ step }) => `${title(step)} is not part of this batch’s timetable.`,
@@ -105,9 +108,11 @@ const REFUSALS: Sentences<Own> = {
   'yard-name-in-use': ({ name }) => `Name: there is a yard ${name} already. Type another name.`,
   'yard-not-found': () => 'Yard: this yard is no longer in the workbook. Choose another one.',
   'hive-missing': () => 'This hive is no longer in the workbook. Go back to the list of hives.',
-  'box-codes-unreadable': ({ text }) => `Boxes: “${text}” cannot be read. Type codes such as K01-K18, or K01, K03, K07.`,
+  'box-codes-unreadable': ({ text }) =>
+    `Boxes: “${text}” cannot be read. Type codes such as K01-K18, or K01, K03, K07.`,
   'box-code-taken': ({ code }) => `Boxes: there is a box ${code} already. Leave it out, or type other codes.`,
-  'box-not-found': ({ code }) => `Boxes: there is no box ${code}. Add it under Mating boxes first, or correct the code.`,
+  'box-not-found': ({ code }) =>
+    `Boxes: there is no box ${code}. Add it under Mating boxes first, or correct the code.`,
   'box-holds-a-cell': ({ box, batch, since }, text) =>
     `Boxes: ${box} holds a cell of ${batch} since ${text(since)}. Free it first, or leave it out.`,
   'box-retired': ({ box }) => `Boxes: ${box} was taken out of use. Leave it out.`,
@@ -125,7 +130,8 @@ const REFUSALS: Sentences<Own> = {
   'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
     `Proved on: sealed brood on ${text(provedOn)} cannot lie before the first eggs on ${text(firstEggsOn)}. Correct one of the two.`,
   'no-labels': () => 'Labels: no cells of this batch are in boxes. Put cells in boxes first.',
-  'start-beyond-sheet': ({ labels }) => `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
+  'start-beyond-sheet': ({ labels }) =>
+    `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
   'qr-does-not-fit': ({ neededMillimetres }) =>
     `Square code: it needs ${neededMillimetres.toFixed(0)} mm, more than this label has. Choose a larger label, or leave the code off.`,
 };
@@ -142,7 +148,8 @@ const NOTICES: Sentences<Notice> = {
     `${box}: still a virgin ${daysSinceEmergence} days after emergence. Mating is late now; look again in a few days, then decide.`,
   'early-result': ({ box, result, daysSincePlaced }) =>
     `${box}: “${lookWords[result as keyof typeof lookWords]?.name ?? result}” only ${daysSincePlaced} days after the cell was put in is early. Right box?`,
-  'builder-resting': ({ builder, until }, text) => `${builder} has just given up cells and should rest until ${text(until)}.`,
+  'builder-resting': ({ builder, until }, text) =>
+    `${builder} has just given up cells and should rest until ${text(until)}.`,
   'emergence-near': ({ earliest }, text) =>
     `The first queen may come out on ${text(earliest)}. Look for holes before you hand out the rest.`,
   'day-in-future': ({ day }, text) => `${text(day)} is still to come. Kept as typed.`,

@@ -9,7 +9,14 @@ export const season = {
   allSeasons: 'all seasons',
   leaveOut: 'Leave out practice',
   stage: 'Chart shows',
-  factors: { method: 'method', builder: 'builder colony', breeder: 'breeder', season: 'season', month: 'month', boxType: 'type of box' } satisfies Record<CompareFactor, string>,
+  factors: {
+    method: 'method',
+    builder: 'builder colony',
+    breeder: 'breeder',
+    season: 'season',
+    month: 'month',
+    boxType: 'type of box',
+  } satisfies Record<CompareFactor, string>,
   stages: {
     take: { name: 'take', line: 'taken of given' },
     sealing: { name: 'sealed', line: 'sealed of those taken and left in' },
@@ -28,12 +35,19 @@ export const season = {
   none: 'not counted',
   finding: {
     nothing: 'Nothing has been counted to compare yet.',
-    one: (group: string, stage: string, percent: string, n: number) => `Only ${group} has figures for ${stage}: ${percent} over ${n === 1 ? 'one batch' : `${n} batches`}.`,
-    apart: (best: string, other: string, stage: string) => `${best} lies above ${other} in ${stage}, and their ranges do not touch.`,
-    touching: (best: string, stage: string) => `${best} is highest in ${stage}, but the ranges overlap: with so few batches this may still be chance.`,
+    one: (group: string, stage: string, percent: string, n: number) =>
+      `Only ${group} has figures for ${stage}: ${percent} over ${n === 1 ? 'one batch' : `${n} batches`}.`,
+    apart: (best: string, other: string, stage: string) =>
+      `${best} lies above ${other} in ${stage}, and their ranges do not touch.`,
+    touching: (best: string, stage: string) =>
+      `${best} is highest in ${stage}, but the ranges overlap: with so few batches this may still be chance.`,
   },
-  caveat: 'The ranges treat all cells of a group as one lot. Batches differ from each other, so take them as the least doubt there is.',
-  running: (n: number) => (n === 1 ? '1 batch is still running or not counted to the end; it is left out of the whole way.' : `${n} batches are still running or not counted to the end; they are left out of the whole way.`),
+  caveat:
+    'The ranges treat all cells of a group as one lot. Batches differ from each other, so take them as the least doubt there is.',
+  running: (n: number) =>
+    n === 1
+      ? '1 batch is still running or not counted to the end; it is left out of the whole way.'
+      : `${n} batches are still running or not counted to the end; they are left out of the whole way.`,
   assumed: 'A box found without a queen counts as emerged unless its cell was seen dead or torn down.',
   behind: 'Batches behind this row',
   ticks: 'Small marks: single batches, larger for more cells.',
