@@ -1,0 +1,95 @@
+// The shell for a browser against callers it must turn away. Sources of the list: NCC Group on DNS rebinding, the Jupyter
+// server's rules for local hosts, the Vite notice on missing origin checks (see the notes in DEVELOPERS.md).
+import { mkdtempSync, rmSync } from 'node:fs';
+import { connect } from 'node:net';
+import { networkInterfaces, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type Loopback, startLoopback } from '../../../app/loopback/loopback.ts';
+import { OUT } from '../../journeys/doors.ts';
+import { PROBES, send } from './probes.ts';
+
+let shell: Loopback;
+let port: number;
+let cookie: string;
+const data = mkdtempSync(join(tmpdir(), 'ripecell-loopback-'));
+
+const get = (path: string, headers = '') =>
+  send(port, `GET ${path} HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\n${headers}Connection: close\r\n\r\n`);
+
+beforeAll(async () => {
+  shell = await startLoopback({ out: OUT, data });
+  port = Number(new URL(shell.origin).port);
+});
+afterAll(async () => {
+  await shell.close();
+  rmSync(data, { recursive: true, force: true });
+});
+
+describe('the door of the browser shell', () => {
+  test('opens once for the one-time address and gives a strict cookie', async () => {
+    const { pathname, search } = new URL(shell.url);
+    const first = await get(pathname + search);
+    expect(first.status).toBe(303);
+    const setCookie = /set-cookie: (.*)/i.exec(first.head)?.[1] ?? '';
+    expect(setCookie).toMatch(new RegExp(`^ripecell_${port}=[0-9a-f]{64}; HttpOnly; SameSite=Strict; Path=/$`));
+    cookie = setCookie.split(';')[0] ?? '';
+    expect((await get(pathname + search)).status).toBe(403);
+    expect((await get('/', `Cookie: ${cookie}\r\n`)).status).toBe(200);
+  });
+
+  test.each(PROBES.map((probe) => [probe.name, probe] as const))('turns away: %s', async (_name, probe) => {
+    const answer = await send(port, probe.raw(port, cookie));
+    expect(probe.expected).toContain(answer.status);
+    expect(answer.body).not.toContain('"ok":true');
+    expect(answer.head).not.toMatch(/access-control/i);
+    expect(answer.body).not.toMatch(/at .*\.(js|ts):\d+/);
+  });
+
+  test('answers the page that came in rightly', async () => {
+    const body = JSON.stringify({ kind: 'query', path: 'workbook.getWorkbookState' });
+    const headers = `Host: 127.0.0.1:${port}\r\nOrigin: ${shell.origin}\r\nCookie: ${cookie}\r\nContent-Type: application/json\r\n`;
+    const answer = await send(
+      port,
+      `POST /call HTTP/1.1\r\n${headers}Content-Length: ${body.length}\r\nConnection: close\r\n\r\n${body}`,
+    );
+    expect(answer.status).toBe(200);
+    expect(JSON.parse(answer.body)).toMatchObject({ ok: true, data: { open: null } });
+    for (const header of [
+      'content-security-policy',
+      'x-content-type-options: nosniff',
+      'cache-control: no-store',
+      'referrer-policy: no-referrer',
+    ])
+      expect(answer.head.toLowerCase()).toContain(header);
+  });
+
+  test('listens on the loopback address only', async () => {
+    const others = Object.values(networkInterfaces())
+      .flat()
+      .flatMap((one) => (one && one.family === 'IPv4' && !one.internal ? [one.address] : []));
+    for (const host of [...others, '::1']) expect(await canConnect(host), host).toBe(false);
+    expect(await canConnect('127.0.0.1')).toBe(true);
+  });
+
+  test('cuts a caller that drips its headers, and still answers others', async () => {
+    const slow = connect({ host: '127.0.0.1', port }, () => slow.write('GET / HTTP/1.1\r\nHost: '));
+    const closed = new Promise<void>((resolve) => {
+      slow.on('close', () => resolve());
+      slow.on('error', () => resolve());
+      slow.resume();
+    });
+    expect((await get('/', `Cookie: ${cookie}\r\n`)).status).toBe(200);
+    await closed;
+  }, 20_000);
+});
+
+function canConnect(host: string): Promise<boolean> {
+  return new Promise((resolve) => {
+    const socket = connect({ host, port }, () => {
+      socket.destroy();
+      resolve(true);
+    });
+    socket.on('error', () => resolve(false));
+  });
+}
