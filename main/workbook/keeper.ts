@@ -42,14 +42,7 @@ export function startKeeper({ documents, programData, migrations, now, report }:
     get current() {
       return current;
     },
-    known() {
-      const { last, recent } = memory.read();
-      return {
-        missing: last !== null && !existsSync(last.file) ? last : null,
-        recent: recent.map(({ name, file }) => ({ name, file, found: existsSync(file) })),
-        usualFolder: documents,
-      };
-    },
+    known: () => knownNow(memory, documents),
     begin(name, folder) {
       const file = join(folder ?? documents, fileNameOf(name));
       if (folder === null) makeFolderIfPossible(documents);
@@ -72,7 +65,6 @@ export function startKeeper({ documents, programData, migrations, now, report }:
       current = null;
     },
   };
-
   try {
     removeUnfinishedCopies(setting.safetyFolder);
     const { last } = memory.read();
@@ -81,6 +73,15 @@ export function startKeeper({ documents, programData, migrations, now, report }:
     report(error);
   }
   return keeper;
+}
+
+function knownNow(memory: ReturnType<typeof workbookMemory>, documents: string): ReturnType<Keeper['known']> {
+  const { last, recent } = memory.read();
+  return {
+    missing: last !== null && !existsSync(last.file) ? last : null,
+    recent: recent.map(({ name, file }) => ({ name, file, found: existsSync(file) })),
+    usualFolder: documents,
+  };
 }
 
 /** The folder we offer ourselves may be missing on a new account; if it cannot be made, beginning says so. */

@@ -4,8 +4,8 @@ import { IdField } from './fields.ts';
 const Sum = z.int().min(0).nullable();
 
 /**
- * What a batch came to, stage by stage. Kept beside the batch and recomputed in the same transaction as any count, look
- * or placement, so that a season can be compared without reading a single cell. null = not known (yet), never 0.
+ * What a batch came to, stage by stage. Kept beside the batch and recomputed in the same transaction as every count,
+ * look or placement, so that a season can be compared without reading a single cell. null = not known (yet), never 0.
  */
 export const BatchTally = z.object({
   batchId: IdField,

@@ -54,7 +54,11 @@ describe('the house', () => {
     ['an escape from the types', /\bas any\b|: any\b|@ts-ignore/],
     ['markup made from text', /innerHTML|dangerouslySetInnerHTML/],
   ])('has nowhere %s', (_what, pattern) => {
-    const found = all.filter(({ file, text }) => file !== 'test/structure/house.test.ts' && pattern.test(text));
+    // Benches hold peers that do it the other way.
+    const checked = all.filter(
+      ({ file }) => file !== 'test/structure/house.test.ts' && !file.startsWith('test/bench/'),
+    );
+    const found = checked.filter(({ text }) => pattern.test(text));
     expect(found.map(({ file }) => file)).toEqual([]);
   });
 

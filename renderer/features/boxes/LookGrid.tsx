@@ -62,12 +62,7 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
   };
   return (
     <>
-      <p className="soft" aria-live="polite">
-        {typing.lastSaved
-          ? sheet.saved(typing.lastSaved.box, looks[typing.lastSaved.result].name, done, rows.length)
-          : sheet.progress(done, rows.length)}
-        {typing.toCheck > 0 ? `, ${sheet.toCheck(typing.toCheck)}` : ''}
-      </p>
+      <Progress typing={typing} done={done} all={rows.length} />
       {state.filling ? (
         <p className="line-notice" role="alert">
           {sheet.fillAsk(untouchedRows(rows).length, looks[state.filling].name)}
@@ -97,6 +92,18 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
       <Legend />
       {finished ? <Summary rows={rows} /> : null}
     </>
+  );
+}
+
+function Progress({ typing, done, all }: { typing: ReturnType<typeof useLookTyping>; done: number; all: number }) {
+  const { boxes, looks } = useWords();
+  const { sheet } = boxes;
+  const { lastSaved, toCheck } = typing;
+  return (
+    <p className="soft" aria-live="polite">
+      {lastSaved ? sheet.saved(lastSaved.box, looks[lastSaved.result].name, done, all) : sheet.progress(done, all)}
+      {toCheck > 0 ? `, ${sheet.toCheck(toCheck)}` : ''}
+    </p>
   );
 }
 

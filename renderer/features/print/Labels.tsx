@@ -29,13 +29,7 @@ export function Labels({ batchId }: { batchId: string | null }) {
         {offer.data.batches.length === 0 || chosen === null ? (
           <EmptyState title={words.empty} />
         ) : (
-          <LabelForm
-            key={`${chosen} ${sheet} ${offer.data.startAt}`}
-            offer={offer.data}
-            batchId={chosen}
-            sheet={sheet}
-            setSheet={setSheet}
-          />
+          <LabelForm key={`${chosen} ${sheet} ${offer.isPlaceholderData}`} offer={offer.data} batchId={chosen} sheet={sheet} setSheet={setSheet} />
         )}
       </Section>
     </Page>
@@ -60,36 +54,14 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
   const choice: LabelChoice = { batchId, boxIds: null, sheet, startAt: first, ...shows };
   const make = async (then: (file: PrintedFile) => Promise<string | null>) => {
     const file = await print.run(choice);
-    if (file) setOutcome((await then(file)) ?? words.ready(offer.labels.length, file.pages));
-  };
-  const save = async (file: PrintedFile) => {
-    const saved = await shell.saveFile(file.name, file.base64);
-    if (!saved.available) {
-      downloadPdf(file);
-      return words.downloaded;
-    }
-    if (saved.failed) return words.notSaved;
-    return saved.path ? words.saved(saved.path) : null;
+    if (!file) return;
+    setStartAt(String(file.nextStartAt));
+    setOutcome((await then(file)) ?? words.ready(offer.labels.length, file.pages));
   };
   return (
     <div className="columns">
       <div className="stack">
-        <ChoiceField
-          label={words.what}
-          value={batchId}
-          choices={offer.batches.map((batch) => ({
-            value: batch.id,
-            text: `${words.batch(batch.code, batch.boxes)}, ${words.unprinted(batch.unprinted)}`,
-          }))}
-          onChange={(id) => goTo(`/print?batch=${id}`)}
-          problem={problem('batchId')}
-        />
-        <ChoiceField
-          label={words.sheet}
-          value={sheet}
-          choices={(Object.entries(words.sheets) as [SheetKey, string][]).map(([value, text]) => ({ value, text }))}
-          onChange={setSheet}
-        />
+        <WhatAndSheet offer={offer} batchId={batchId} sheet={sheet} setSheet={setSheet} problem={problem('batchId')} />
         <TextField
           label={words.startAt}
           value={startAt}
@@ -100,7 +72,11 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
         />
         <Shows shows={shows} setShows={setShows} problem={problem('qr')} />
         <div className="acts">
-          <Button variant="contained" disabled={print.state.busy} onClick={() => void make(save)}>
+          <Button
+            variant="contained"
+            disabled={print.state.busy}
+            onClick={() => void make((file) => saveFile(file, words))}
+          >
             {words.save}
           </Button>
           {shell.kind === 'loopback' ? (
@@ -129,6 +105,49 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
         ) : null}
       </div>
     </div>
+  );
+}
+
+type PrintWords = ReturnType<typeof useWords>['print'];
+
+/** Through the window's own dialog, or into the browser's downloads; what to say afterwards, or nothing. */
+async function saveFile(file: PrintedFile, words: PrintWords): Promise<string | null> {
+  const saved = await shell.saveFile(file.name, file.base64);
+  if (!saved.available) {
+    downloadPdf(file);
+    return words.downloaded;
+  }
+  if (saved.failed) return words.notSaved;
+  return saved.path ? words.saved(saved.path) : null;
+}
+
+function WhatAndSheet({
+  offer,
+  batchId,
+  sheet,
+  setSheet,
+  problem,
+}: LabelFormProps & { readonly problem: string | null }) {
+  const { print: words } = useWords();
+  return (
+    <>
+      <ChoiceField
+        label={words.what}
+        value={batchId}
+        choices={offer.batches.map((batch) => ({
+          value: batch.id,
+          text: `${words.batch(batch.code, batch.boxes)}, ${words.unprinted(batch.unprinted)}`,
+        }))}
+        onChange={(id) => goTo(`/print?batch=${id}`)}
+        problem={problem}
+      />
+      <ChoiceField
+        label={words.sheet}
+        value={sheet}
+        choices={(Object.entries(words.sheets) as [SheetKey, string][]).map(([value, text]) => ({ value, text }))}
+        onChange={setSheet}
+      />
+    </>
   );
 }
 

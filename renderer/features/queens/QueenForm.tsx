@@ -29,7 +29,6 @@ export function QueenForm({
   const change = (changes: Partial<Queen>) => setForm((before) => ({ ...before, ...changes }));
   const save = useChange(ask.queens.saveQueen.mutate);
   const problem = useProblemOf(save.state.refusal);
-  const text = (value: string) => (value.trim() === '' ? null : value);
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     const placed = form.place === 'in-box' ? form : { ...form, boxId: null };
@@ -41,58 +40,7 @@ export function QueenForm({
       acts={<Button onClick={onClose}>{frame.close}</Button>}
     >
       <form className="stack" onSubmit={(event) => void submit(event)}>
-        <div className="row">
-          <TextField
-            label={words.number}
-            value={form.number}
-            onChange={(number) => change({ number })}
-            hint={words.numberHint}
-            problem={problem('number')}
-            required
-          />
-          <TextField
-            label={words.bornIn}
-            value={String(form.bornIn)}
-            onChange={(born) => change({ bornIn: Number(born.replace(/\D/g, '').slice(0, 4)) })}
-            numeric
-            problem={problem('bornIn')}
-          />
-          <TextField
-            label={words.line}
-            value={form.motherLine ?? ''}
-            onChange={(line) => change({ motherLine: text(line) })}
-            problem={problem('motherLine')}
-          />
-        </div>
-        <div className="row">
-          <DayField label={words.marked} value={form.markedOn} onChange={(markedOn) => change({ markedOn })} />
-          <DayField
-            label={words.firstEggs}
-            value={form.firstEggsOn}
-            onChange={(firstEggsOn) => change({ firstEggsOn })}
-            problem={problem('firstEggsOn')}
-          />
-          <DayField
-            label={words.proved}
-            value={form.provedOn}
-            onChange={(provedOn) => change({ provedOn })}
-            problem={problem('provedOn')}
-          />
-        </div>
-        <div className="row">
-          <ChoiceField
-            label={words.place}
-            value={form.place}
-            choices={QUEEN_PLACES.map((value) => ({ value, text: words.places[value] }))}
-            onChange={(place) => change({ place })}
-          />
-          <TextField
-            label={words.goneTo}
-            value={form.goneTo ?? ''}
-            onChange={(goneTo) => change({ goneTo: text(goneTo) })}
-            problem={problem('goneTo')}
-          />
-        </div>
+        <QueenFields form={form} change={change} problem={problem} />
         <TextField
           label={words.note}
           value={form.note ?? ''}
@@ -108,6 +56,74 @@ export function QueenForm({
         <ChangeLines {...save.state} ownFields={OWN_FIELDS} />
       </form>
     </Section>
+  );
+}
+
+interface QueenFieldsProps {
+  readonly form: Queen;
+  readonly change: (changes: Partial<Queen>) => void;
+  readonly problem: (...fields: readonly string[]) => string | null;
+}
+
+const text = (value: string): string | null => (value.trim() === '' ? null : value);
+
+function QueenFields({ form, change, problem }: QueenFieldsProps) {
+  const { queens: words } = useWords();
+  return (
+    <>
+      <div className="row">
+        <TextField
+          label={words.number}
+          value={form.number}
+          onChange={(number) => change({ number })}
+          hint={words.numberHint}
+          problem={problem('number')}
+          required
+        />
+        <TextField
+          label={words.bornIn}
+          value={String(form.bornIn)}
+          onChange={(born) => change({ bornIn: Number(born.replace(/\D/g, '').slice(0, 4)) })}
+          numeric
+          problem={problem('bornIn')}
+        />
+        <TextField
+          label={words.line}
+          value={form.motherLine ?? ''}
+          onChange={(line) => change({ motherLine: text(line) })}
+          problem={problem('motherLine')}
+        />
+      </div>
+      <div className="row">
+        <DayField label={words.marked} value={form.markedOn} onChange={(markedOn) => change({ markedOn })} />
+        <DayField
+          label={words.firstEggs}
+          value={form.firstEggsOn}
+          onChange={(firstEggsOn) => change({ firstEggsOn })}
+          problem={problem('firstEggsOn')}
+        />
+        <DayField
+          label={words.proved}
+          value={form.provedOn}
+          onChange={(provedOn) => change({ provedOn })}
+          problem={problem('provedOn')}
+        />
+      </div>
+      <div className="row">
+        <ChoiceField
+          label={words.place}
+          value={form.place}
+          choices={QUEEN_PLACES.map((value) => ({ value, text: words.places[value] }))}
+          onChange={(place) => change({ place })}
+        />
+        <TextField
+          label={words.goneTo}
+          value={form.goneTo ?? ''}
+          onChange={(goneTo) => change({ goneTo: text(goneTo) })}
+          problem={problem('goneTo')}
+        />
+      </div>
+    </>
   );
 }
 
