@@ -1,36 +1,27 @@
 import type { LabelText } from '../../shared/contract/print.ts';
-import type { LabelSheet } from '../../shared/model/label-sheet.ts';
-import { labelWords } from '../../shared/text/english/labels.ts';
+import { type LabelSheet, labelInsets } from '../../shared/model/label-sheet.ts';
+import {
+  type Block,
+  boxBlock,
+  type HatchedStrip,
+  type LabelPart,
+  type LabelSizes,
+  looksBlock,
+  motherBlock,
+  type PlacedText,
+  stripBlock,
+} from './label-blocks.ts';
+import type { Measure } from './text-fit.ts';
 
-/** Fonts of the label; widths are measured by the real font. */
-export type LabelFont = 'regular' | 'bold';
-
-/** Width of a text in millimetres at a size in points. */
-export type Measure = (text: string, font: LabelFont, points: number) => number;
-
-/** All in millimetres from the label's upper left corner; `y` is the baseline. */
-export interface PlacedText {
-  readonly text: string;
-  readonly font: LabelFont;
-  readonly points: number;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-}
-
+/** All in millimetres from the label's upper left corner. */
 export interface LabelLayout {
   readonly texts: readonly PlacedText[];
-  /** The strip behind the hands-off words. */
-  readonly strip: {
-    readonly x: number;
-    readonly y: number;
-    readonly width: number;
-    readonly height: number;
-    /** Width of the words, which stand on white. */
-    readonly clear: number;
-  };
+  readonly strip: HatchedStrip | null;
   readonly pencilLine: { readonly x: number; readonly y: number; readonly width: number } | null;
-  readonly qr: { readonly x: number; readonly y: number; readonly size: number } | null;
+  /** The square code without its quiet zone, and the side of one module. */
+  readonly qr: { readonly x: number; readonly y: number; readonly size: number; readonly module: number } | null;
+  /** What this label is too small for. */
+  readonly left: readonly LabelPart[];
 }
 
 export interface LabelShows {
@@ -39,92 +30,198 @@ export interface LabelShows {
   readonly qrModules: number | null;
 }
 
-/** Nothing may come nearer to the label's edge: sheets are cut and fed with that much play. */
-const MARGIN = 2;
-const POINT = 25.4 / 72;
-const GAP = 1.2;
 /** Empty modules around a square code (ISO/IEC 18004, quiet zone of 4). */
 const QUIET_MODULES = 4;
-/** Side of a module that a phone still reads from a hand's distance; below it no code is printed. */
+/**
+ * Side of a module in millimetres: the first that fits. 0.75 is read with ease from a hand's distance, below 0.5 no code
+ * is printed (advice differs between makers of readers; both figures are whole dots at 203 dpi, 6 and 4).
+ */
+const MODULES = [0.75, 0.7, 0.65, 0.6, 0.55, 0.5] as const;
 export const LEAST_MODULE = 0.5;
-const USUAL_MODULE = 0.6;
-/** Sizes in points, largest first that fits is taken. Readable at arm's length: 16 pt and more (ISO 9241-3, 22 minutes of arc). */
-const SIZES = { box: [44, 12], batch: [16, 9], mother: [16, 9], handsOff: [16, 9], looks: [12, 8] } as const;
-/** Height of capital letters as a share of the size, for fonts of this kind. */
-const CAPITALS = 0.7;
+const LEAST_GAP = 0.8;
+const MOST_GAP = 2.2;
+/** Room to write in pencil. */
+const PENCIL_HEIGHT = 6;
+const PENCIL_LINE_UP = 0.4;
 
-/** Where every word of a label goes. Texts shrink until they fit; none is cut. */
-export function layOutLabel(label: LabelText, sheet: LabelSheet, shows: LabelShows, measure: Measure): LabelLayout {
-  const inner = { x: MARGIN, y: MARGIN, width: sheet.labelWidth - 2 * MARGIN, height: sheet.labelHeight - 2 * MARGIN };
-  const qrSize = shows.qrModules === null ? 0 : qrSide(shows.qrModules);
-  const textWidth = inner.width - (qrSize > 0 ? qrSize + GAP : 0);
-  const fitted = fitter(measure);
-  const lineHeight = inner.height / (shows.pencilLine ? 5.4 : 4.6);
-  const batchWidth = inner.width * 0.4;
-  const box = fitted(label.box, 'bold', SIZES.box, inner.width - batchWidth - GAP, lineHeight * 2 * 0.82);
-  const batch = fitted(label.batch, 'bold', SIZES.batch, batchWidth, lineHeight);
-  const colour = fitted(label.yearColour, 'regular', SIZES.looks, batchWidth, lineHeight);
-  const mother = fitted(label.mother, 'regular', SIZES.mother, textWidth, lineHeight);
-  const handsOff = fitted(
-    labelWords.handsOff(label.handsOffUntil),
-    'bold',
-    SIZES.handsOff,
-    textWidth - 2 * GAP,
-    lineHeight,
-  );
-  const looks = fitted(
-    labelWords.looks(label.firstLookOn, label.sealedBroodLookOn),
-    'regular',
-    SIZES.looks,
-    textWidth,
-    lineHeight,
-  );
-  const row = (n: number) => inner.y + lineHeight * n;
-  const baseline = (top: number, points: number) => top + (lineHeight + points * POINT * CAPITALS) / 2;
-  const right = inner.x + inner.width;
+/**
+ * Sizes in points, tried from the first. At 60 cm, a box on the ground seen from a stooping height, 16 pt is comfortable
+ * and 11 pt the floor (22 and 16 minutes of arc, ISO 9241-3, capitals 0.7 of the size); 36 pt is read from 1.4 m.
+ */
+const LADDER: readonly LabelSizes[] = (
+  [
+    [72, 24, 24, 16, 2],
+    [60, 20, 20, 14, 2],
+    [48, 18, 18, 12, 2],
+    [42, 16, 16, 12, 2],
+    [38, 16, 16, 11, 2],
+    [36, 16, 16, 11, 1],
+    [36, 14, 14, 11, 2],
+    [36, 12, 14, 11, 1],
+    [36, 11, 12, 11, 2],
+    [36, 11, 11, 11, 1],
+    [32, 11, 11, 11, 2],
+    [30, 10, 11, 10, 2],
+    [28, 9, 11, 9, 2],
+    [26, 9, 10, 9, 1],
+    [22, 9, 9, 9, 2],
+    [22, 9, 9, 9, 1],
+    [14, 9, 9, 9, 1],
+  ] as const
+).map(([box, mother, handsOff, looks, motherLines]) => ({ box, mother, handsOff, looks, motherLines }));
+
+/** What a small label goes without, in this order. Box, batch and hands-off day are always there. */
+const OMISSIONS: readonly (readonly LabelPart[])[] = [
+  [],
+  ['brood'],
+  ['brood', 'mother'],
+  ['brood', 'mother', 'look'],
+  ['brood', 'mother', 'look', 'colour'],
+];
+
+/** Where every word of a label goes: fitted, never cut. Null when a square code is asked for and has no room. */
+export function layOutLabel(
+  label: LabelText,
+  sheet: LabelSheet,
+  shows: LabelShows,
+  measure: Measure,
+): LabelLayout | null {
+  const withoutCode = { ...shows, qrModules: null };
+  const plain =
+    firstThatFits(label, sheet, withoutCode, OMISSIONS, measure) ??
+    firstThatFits(label, sheet, { ...withoutCode, pencilLine: false }, OMISSIONS, measure);
+  if (!plain) throw new Error(`nothing fits on a label of ${sheet.key}`);
+  if (shows.qrModules === null) return plain;
+  return firstThatFits(label, sheet, shows, [plain.left], measure);
+}
+
+/** Side in millimetres that a code of so many modules needs with its quiet zone, at the least. */
+export const leastQrSide = (modules: number): number => (modules + 2 * QUIET_MODULES) * LEAST_MODULE;
+
+function firstThatFits(
+  label: LabelText,
+  sheet: LabelSheet,
+  shows: LabelShows,
+  omissions: readonly (readonly LabelPart[])[],
+  measure: Measure,
+): LabelLayout | null {
+  for (const omit of omissions)
+    for (const sizes of LADDER)
+      for (const frame of frames(sheet, shows)) {
+        const layout = tryLayout(label, sizes, omit, frame, measure);
+        if (layout) return layout;
+      }
+  return null;
+}
+
+interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly pencilLine: boolean;
+  readonly qr: { readonly side: number; readonly module: number; readonly modules: number } | null;
+  /** Whether the lower rows run on under the code, or all rows stay beside it. */
+  readonly lowerRows: 'full-width' | 'beside-code';
+}
+
+function frames(sheet: LabelSheet, { pencilLine, qrModules }: LabelShows): readonly Frame[] {
+  const inset = labelInsets(sheet);
+  const inner = {
+    x: inset.left,
+    y: inset.top,
+    width: sheet.labelWidth - inset.left - inset.right,
+    height: sheet.labelHeight - inset.top - inset.bottom,
+    pencilLine,
+  };
+  if (qrModules === null) return [{ ...inner, qr: null, lowerRows: 'full-width' }];
+  return MODULES.flatMap((module) => {
+    const qr = { module, modules: qrModules, side: (qrModules + 2 * QUIET_MODULES) * module };
+    if (qr.side > inner.height || qr.side > inner.width * 0.6) return [];
+    return (['beside-code', 'full-width'] as const).map((lowerRows) => ({ ...inner, qr, lowerRows }));
+  });
+}
+
+function tryLayout(
+  label: LabelText,
+  sizes: LabelSizes,
+  omit: readonly LabelPart[],
+  frame: Frame,
+  measure: Measure,
+): LabelLayout | null {
+  const rows = rowsOf(label, sizes, new Set(omit), frame, measure);
+  if (!rows) return null;
+  const gaps = rows.upper.length + rows.lower.length - 1 + (frame.pencilLine ? 1 : 0);
+  const least = LEAST_GAP * gaps;
+  const beside = frame.qr && frame.lowerRows === 'full-width' ? frame.qr.side - LEAST_GAP : 0;
+  const upperHeight = Math.max(heightOf(rows.upper) + LEAST_GAP * (rows.upper.length - 1), beside);
+  const used = upperHeight - LEAST_GAP * (rows.upper.length - 1) + heightOf(rows.lower) + least;
+  const pencil = frame.pencilLine ? PENCIL_HEIGHT : 0;
+  const spare = frame.height - used - pencil;
+  if (spare < 0) return null;
+  const gap = Math.min(MOST_GAP, LEAST_GAP + spare / Math.max(1, gaps));
+  const upperEnd = frame.y + Math.max(heightOf(rows.upper) + gap * (rows.upper.length - 1), beside);
+  const placed = [...placeRows(rows.upper, frame.x, frame.y, gap), ...placeRows(rows.lower, frame.x, upperEnd + gap, gap)];
   return {
-    texts: [
-      { ...box, x: inner.x, y: inner.y + box.points * POINT * CAPITALS },
-      { ...batch, x: right - batch.width, y: inner.y + batch.points * POINT * CAPITALS },
-      { ...colour, x: right - colour.width, y: baseline(row(0.85), colour.points) },
-      { ...mother, x: inner.x, y: baseline(row(1.75), mother.points) },
-      { ...handsOff, x: inner.x + GAP, y: baseline(row(2.72), handsOff.points) },
-      { ...looks, x: inner.x, y: baseline(row(3.62), looks.points) },
-    ],
-    strip: { x: inner.x, y: row(2.72), width: textWidth, height: lineHeight, clear: handsOff.width + 2 * GAP },
-    pencilLine: shows.pencilLine ? { x: inner.x, y: inner.y + inner.height - 0.4, width: textWidth } : null,
-    qr: shows.qrModules === null ? null : { x: right - qrSize, y: inner.y + inner.height - qrSize, size: qrSize },
+    texts: placed.flatMap((block) => block.texts),
+    strip: placed.find((block) => block.strip)?.strip ?? null,
+    pencilLine: frame.pencilLine
+      ? { x: frame.x, y: frame.y + frame.height - PENCIL_LINE_UP, width: lowerWidth(frame) }
+      : null,
+    qr: qrPlace(frame),
+    left: omit,
   };
 }
 
-/** Side of the square code with its quiet zone. */
-const qrSide = (modules: number): number => (modules + 2 * QUIET_MODULES) * USUAL_MODULE;
+const heightOf = (rows: readonly Block[]): number => rows.reduce((sum, row) => sum + row.height, 0);
+const upperWidth = (frame: Frame): number => frame.width - (frame.qr?.side ?? 0);
+const lowerWidth = (frame: Frame): number => (frame.lowerRows === 'full-width' ? frame.width : upperWidth(frame));
 
-/** The code itself, inside its quiet zone. */
-export function qrCore(qr: NonNullable<LabelLayout['qr']>, modules: number) {
-  const module = qr.size / (modules + 2 * QUIET_MODULES);
-  return { x: qr.x + QUIET_MODULES * module, y: qr.y + QUIET_MODULES * module, size: modules * module, module };
+function rowsOf(
+  label: LabelText,
+  sizes: LabelSizes,
+  omit: ReadonlySet<LabelPart>,
+  frame: Frame,
+  measure: Measure,
+): { readonly upper: readonly Block[]; readonly lower: readonly Block[] } | null {
+  const upper = [boxBlock(label, sizes, omit, upperWidth(frame), measure)];
+  if (!omit.has('mother')) upper.push(motherBlock(label, sizes, upperWidth(frame), measure));
+  const lower = [stripBlock(label, sizes, lowerWidth(frame), measure)];
+  if (!omit.has('look')) lower.push(looksBlock(label, sizes, omit, lowerWidth(frame), measure));
+  const whole = (blocks: readonly (Block | null)[]) => blocks.filter((block) => block !== null);
+  const complete = whole(upper).length === upper.length && whole(lower).length === lower.length;
+  return complete ? { upper: whole(upper), lower: whole(lower) } : null;
 }
 
-/** Least side of a label on which a code of so many modules can be read, or null when this label is large enough. */
-export function missingRoomForQr(sheet: LabelSheet, modules: number): number | null {
-  const needed = (modules + 2 * QUIET_MODULES) * LEAST_MODULE;
-  const room = Math.min(sheet.labelHeight - 2 * MARGIN, (sheet.labelWidth - 2 * MARGIN) * 0.4);
-  return needed <= room && qrSide(modules) <= room ? null : needed;
+function placeRows(rows: readonly Block[], x: number, top: number, gap: number): readonly Block[] {
+  let y = top;
+  return rows.map((row) => {
+    const at = y;
+    y += row.height + gap;
+    return {
+      height: row.height,
+      texts: row.texts.map((text) => ({ ...text, x: text.x + x, y: text.y + at })),
+      strip: row.strip && {
+        ...row.strip,
+        x: row.strip.x + x,
+        y: row.strip.y + at,
+        clearFrom: row.strip.clearFrom + x,
+        clearTo: row.strip.clearTo + x,
+      },
+    };
+  });
 }
 
-function fitter(measure: Measure) {
-  return (
-    text: string,
-    font: LabelFont,
-    [largest, smallest]: readonly [number, number],
-    width: number,
-    height: number,
-  ) => {
-    const byHeight = height / (POINT * 1.05);
-    const start = Math.min(largest, byHeight);
-    const natural = measure(text, font, start);
-    const points = natural <= width ? start : Math.max(smallest * 0.6, (start * width) / natural);
-    return { text, font, points, width: measure(text, font, points) };
+/** The code at the right, its quiet zone inside the label's margin: at the top, or in the middle where it has the whole height. */
+function qrPlace({ qr, x, y, width, height, lowerRows }: Frame): LabelLayout['qr'] {
+  if (!qr) return null;
+  const quiet = QUIET_MODULES * qr.module;
+  const down = lowerRows === 'full-width' ? 0 : (height - qr.side) / 2;
+  return {
+    x: x + width - qr.side + quiet,
+    y: y + down + quiet,
+    size: qr.modules * qr.module,
+    module: qr.module,
   };
 }
+

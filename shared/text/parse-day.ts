@@ -45,6 +45,7 @@ function yearOf(text: string | undefined): number | null {
 
 /** Of the months (or years) around today, the one that puts the day nearest to it. */
 function nearest(dayOfMonth: number, month: number | null, year: number | null, today: Day): IsoDay | null {
+  if (month !== null && (month < 1 || month > 12)) return null;
   const now = dateOfDay(today);
   const months = month === null ? [-1, 0, 1].map((shift) => now.month + shift) : [month];
   const years = year === null ? [now.year - 1, now.year, now.year + 1] : [year];

@@ -1,8 +1,8 @@
-import { addBoxes } from '../../main/operations/boxes/add-boxes.ts';
 import { recordBarCounts } from '../../main/operations/batches/record-bar-counts.ts';
 import { startBatch } from '../../main/operations/batches/start-batch.ts';
-import type { Desk } from '../../main/operations/operation.ts';
+import { addBoxes } from '../../main/operations/boxes/add-boxes.ts';
 import { placeCells } from '../../main/operations/boxes/place-cells.ts';
+import type { Desk } from '../../main/operations/operation.ts';
 import type { BatchStart } from '../../shared/contract/batches.ts';
 import { dayOfIso, type IsoDay } from '../../shared/kernel/day.ts';
 import { aDesk, mustOk } from './desk.ts';
@@ -75,4 +75,5 @@ export function aDeskWithBoxes(today: IsoDay = PLACED_ON): Desk {
 }
 
 /** The kind of a refusal, for comparing. */
-export const refusalOf = (result: { readonly ok: boolean; readonly refusal?: unknown }) => (result.ok ? null : result.refusal);
+export const refusalOf = (result: { readonly ok: boolean; readonly refusal?: unknown }) =>
+  result.ok ? null : result.refusal;

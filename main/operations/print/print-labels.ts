@@ -4,8 +4,7 @@ import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { labelSheet, labelsOnSheet } from '../../../shared/model/label-sheet.ts';
 import { labelWords } from '../../../shared/text/english/labels.ts';
-import { missingRoomForQr } from '../../paper/label-layout.ts';
-import { labelPdf, qrMatrix } from '../../paper/label-pdf.ts';
+import { labelPdf } from '../../paper/label-pdf.ts';
 import type { Desk } from '../operation.ts';
 import { rememberFirstFree } from './first-free-label.ts';
 import { labelAsText, labelTexts } from './label-texts.ts';
@@ -19,13 +18,10 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   const labels = all.filter(
     (label) => boxIds === null || boxIds.has(tables.placements.get(label.placementId)?.boxId ?? ''),
   );
-  const first = labels[0];
-  if (!batch || !first) return refuse({ kind: 'no-labels', field: 'batchId' });
+  if (!batch || labels.length === 0) return refuse({ kind: 'no-labels', field: 'batchId' });
   const sheet = labelSheet(choice.sheet);
   const onSheet = labelsOnSheet(sheet);
   if (choice.startAt > onSheet) return refuse({ kind: 'start-beyond-sheet', field: 'startAt', labels: onSheet });
-  const missing = choice.qr ? missingRoomForQr(sheet, qrMatrix(first).size) : null;
-  if (missing !== null) return refuse({ kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: missing });
   const printedOn = isoOfDay(desk.today);
   const { pencilLine, qr, outline, startAt } = choice;
   const title = labelWords.title(batch.code);
@@ -39,6 +35,8 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
     outline,
     madeAt: `${printedOn}T12:00:00Z`,
   });
+  if (pdf.kind === 'code-does-not-fit')
+    return refuse({ kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: pdf.neededMillimetres });
   const nextStartAt = ((startAt - 1 + labels.length) % onSheet) + 1;
   return desk.workbook.change('Print labels', (written) => {
     for (const label of labels)

@@ -3,6 +3,9 @@ export const labelWords = {
   mother: (mother: string) => `mother ${mother}`,
   noMother: 'mother not said',
   handsOff: (day: string) => `HANDS OFF to ${day}`,
+  /** The same in two pieces, for a strip too narrow for one line. */
+  handsOffStacked: ['HANDS', 'OFF'],
+  handsOffDay: (day: string) => `to ${day}`,
   look: (day: string) => `look ${day}`,
   brood: (day: string) => `brood ${day}`,
   looks: (look: string, brood: string) => `look ${look}   brood ${brood}`,

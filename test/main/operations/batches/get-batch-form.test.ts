@@ -15,5 +15,11 @@ test('offers the next code, hives in their role first, who holds cells until whe
 });
 
 test('offers an empty workbook its first code and nothing else', () => {
-  expect(getBatchForm(aDesk({ today: '2027-04-01' }))).toEqual({ nextCode: '27-01', breeders: [], builders: [], methodCopies: [], last: null });
+  expect(getBatchForm(aDesk({ today: '2027-04-01' }))).toEqual({
+    nextCode: '27-01',
+    breeders: [],
+    builders: [],
+    methodCopies: [],
+    last: null,
+  });
 });

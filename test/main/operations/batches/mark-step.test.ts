@@ -3,24 +3,34 @@ import { markStep } from '../../../../main/operations/batches/mark-step.ts';
 import { mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, refusalOf } from '../../../builders/running-batch.ts';
 
-const mark = (changes: object = {}) => ({ id: 'm1', batchId: 'batch-1', step: 'make-queenless', doneOn: '2026-05-03', note: null, ...changes }) as const;
+const mark = (changes: object = {}) =>
+  ({ id: 'm1', batchId: 'batch-1', step: 'make-queenless', doneOn: '2026-05-03', note: null, ...changes }) as const;
 
 test('marks a step on its day; it stays there', () => {
   const { batch } = mustOk(markStep(aDeskWithBatch(), mark()));
-  expect(batch.timetable.lines.find((line) => line.step === 'make-queenless')).toMatchObject({ state: 'done', doneOn: '2026-05-03' });
+  expect(batch.timetable.lines.find((line) => line.step === 'make-queenless')).toMatchObject({
+    state: 'done',
+    doneOn: '2026-05-03',
+  });
 });
 
 test('the same mark again corrects its day', () => {
   const desk = aDeskWithBatch();
   mustOk(markStep(desk, mark()));
   mustOk(markStep(desk, mark({ doneOn: '2026-05-02' })));
-  expect(desk.workbook.tables.stepsDone.where({ step: 'make-queenless' }).map((one) => one.doneOn)).toEqual(['2026-05-02']);
+  expect(desk.workbook.tables.stepsDone.where({ step: 'make-queenless' }).map((one) => one.doneOn)).toEqual([
+    '2026-05-02',
+  ]);
 });
 
 test.each([
   ['a second mark', { id: 'm2' }, { kind: 'step-already-done', step: 'make-queenless' }],
   ['a step of another method', { step: 'cage-queen' }, { kind: 'step-not-in-timetable', step: 'cage-queen' }],
-  ['a count before the larvae were given', { step: 'count-taken', doneOn: '2026-05-03' }, { kind: 'day-before-start', start: '2026-05-04' }],
+  [
+    'a count before the larvae were given',
+    { step: 'count-taken', doneOn: '2026-05-03' },
+    { kind: 'day-before-start', start: '2026-05-04' },
+  ],
   ['a batch that is gone', { batchId: 'gone' }, { kind: 'batch-not-found' }],
 ] as const)('refuses %s', (_what, changes, refusal) => {
   const desk = aDeskWithBatch();

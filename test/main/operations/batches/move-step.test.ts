@@ -4,18 +4,33 @@ import { moveStep } from '../../../../main/operations/batches/move-step.ts';
 import { mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, refusalOf } from '../../../builders/running-batch.ts';
 
-const move = (changes: object = {}) => ({ id: 'mv', batchId: 'batch-1', step: 'check-own-cells', movedTo: '2026-05-09', reason: 'rain', ...changes }) as const;
+const move = (changes: object = {}) =>
+  ({
+    id: 'mv',
+    batchId: 'batch-1',
+    step: 'check-own-cells',
+    movedTo: '2026-05-09',
+    reason: 'rain',
+    ...changes,
+  }) as const;
 
 test('puts an open step on another day of its window, and the last choice holds', () => {
   const desk = aDeskWithBatch();
   mustOk(moveStep(desk, move({ movedTo: '2026-05-07' })));
   const { batch } = mustOk(moveStep(desk, move({ id: 'mv2' })));
-  expect(batch.timetable.lines.find((line) => line.step === 'check-own-cells')).toMatchObject({ expected: '2026-05-09', movedByPerson: true });
+  expect(batch.timetable.lines.find((line) => line.step === 'check-own-cells')).toMatchObject({
+    expected: '2026-05-09',
+    movedByPerson: true,
+  });
   expect(desk.workbook.tables.stepMoves.all()).toHaveLength(1);
 });
 
 test('refuses a day the bees do not leave, naming those they do', () => {
-  expect(refusalOf(moveStep(aDeskWithBatch(), move({ movedTo: '2026-05-12' })))).toMatchObject({ kind: 'move-past-window', field: 'movedTo', earliest: '2026-05-07' });
+  expect(refusalOf(moveStep(aDeskWithBatch(), move({ movedTo: '2026-05-12' })))).toMatchObject({
+    kind: 'move-past-window',
+    field: 'movedTo',
+    earliest: '2026-05-07',
+  });
 });
 
 test('refuses a done step, a step of another method and a batch that is gone', () => {

@@ -15,5 +15,7 @@ test('dates the form without writing anything', () => {
 test('refuses what cannot be dated, by its field', () => {
   const desk = aDesk();
   expect(refusalOf(previewBatch(desk, aStart({ comb: null })))).toEqual({ kind: 'comb-needed', field: 'comb' });
-  expect(refusalOf(previewBatch(desk, aStart({ anchorStep: 'remove-queen' })))).toMatchObject({ kind: 'step-not-in-method' });
+  expect(refusalOf(previewBatch(desk, aStart({ anchorStep: 'remove-queen' })))).toMatchObject({
+    kind: 'step-not-in-method',
+  });
 });

@@ -36,12 +36,36 @@ describe('typing a row of counts', () => {
   });
 
   test.each([
-    ['more taken than given', { given: 12, taken: 15 }, { kind: 'more-taken-than-given', field: 'taken', given: 12, taken: 15 }],
-    ['more sealed than taken', { given: 12, taken: 9, sealed: 10 }, { kind: 'more-sealed-than-taken', field: 'sealed', taken: 9, sealed: 10 }],
-    ['more sealed than taken and left in', { given: 12, taken: 9, removed: 2, sealed: 8 }, { kind: 'more-sealed-than-taken', field: 'sealed', taken: 7, sealed: 8 }],
-    ['more sealed than given', { given: 12, sealed: 13 }, { kind: 'more-sealed-than-given', field: 'sealed', given: 12, sealed: 13 }],
-    ['more removed than taken', { given: 12, taken: 4, removed: 5 }, { kind: 'more-removed-than-taken', field: 'removed', taken: 4, removed: 5 }],
-    ['a day before the larvae were given', { given: 12, countedOn: '2026-05-03' }, { kind: 'day-before-start', field: 'countedOn', day: '2026-05-03', start: '2026-05-04' }],
+    [
+      'more taken than given',
+      { given: 12, taken: 15 },
+      { kind: 'more-taken-than-given', field: 'taken', given: 12, taken: 15 },
+    ],
+    [
+      'more sealed than taken',
+      { given: 12, taken: 9, sealed: 10 },
+      { kind: 'more-sealed-than-taken', field: 'sealed', taken: 9, sealed: 10 },
+    ],
+    [
+      'more sealed than taken and left in',
+      { given: 12, taken: 9, removed: 2, sealed: 8 },
+      { kind: 'more-sealed-than-taken', field: 'sealed', taken: 7, sealed: 8 },
+    ],
+    [
+      'more sealed than given',
+      { given: 12, sealed: 13 },
+      { kind: 'more-sealed-than-given', field: 'sealed', given: 12, sealed: 13 },
+    ],
+    [
+      'more removed than taken',
+      { given: 12, taken: 4, removed: 5 },
+      { kind: 'more-removed-than-taken', field: 'removed', taken: 4, removed: 5 },
+    ],
+    [
+      'a day before the larvae were given',
+      { given: 12, countedOn: '2026-05-03' },
+      { kind: 'day-before-start', field: 'countedOn', day: '2026-05-03', start: '2026-05-04' },
+    ],
     ['a bar that is gone', { barId: 'gone' }, { kind: 'bar-not-found' }],
     ['a batch that is gone', { batchId: 'gone' }, { kind: 'batch-not-found' }],
   ] as const)('refuses %s and writes nothing', (_what, changes, refusal) => {

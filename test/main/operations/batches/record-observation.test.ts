@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { getBatch } from '../../../../main/operations/batches/get-batch.ts';
 import { markStep } from '../../../../main/operations/batches/mark-step.ts';
 import { recordObservation } from '../../../../main/operations/batches/record-observation.ts';
-import { mustOk } from '../../../builders/desk.ts';
 import { anObservation } from '../../../builders/batch.ts';
+import { mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, refusalOf } from '../../../builders/running-batch.ts';
 
 test('older larvae pull every open day forward; a done day stays', () => {
@@ -21,13 +21,19 @@ test('older larvae pull every open day forward; a done day stays', () => {
 
 test('refuses a sighting that needs hours and has none, or lies before the eggs were laid', () => {
   const desk = aDeskWithBatch();
-  expect(refusalOf(recordObservation(desk, anObservation({ what: 'larva-age-note' })))).toMatchObject({ kind: 'seen-needs-hours' });
-  expect(refusalOf(recordObservation(desk, anObservation({ what: 'cells-sealed', seenOn: '2026-03-01' })))).toMatchObject({ kind: 'seen-before-laying' });
+  expect(refusalOf(recordObservation(desk, anObservation({ what: 'larva-age-note' })))).toMatchObject({
+    kind: 'seen-needs-hours',
+  });
+  expect(
+    refusalOf(recordObservation(desk, anObservation({ what: 'cells-sealed', seenOn: '2026-03-01' }))),
+  ).toMatchObject({ kind: 'seen-before-laying' });
   expect(desk.workbook.tables.observations.all()).toEqual([]);
 });
 
 test('keeps a day to come and says so; refuses a batch that is gone', () => {
   const desk = aDeskWithBatch('2026-05-06');
-  expect(mustOk(recordObservation(desk, anObservation({ seenOn: '2026-05-09' }))).notices).toEqual([{ kind: 'day-in-future', field: 'seenOn', day: '2026-05-09' }]);
+  expect(mustOk(recordObservation(desk, anObservation({ seenOn: '2026-05-09' }))).notices).toEqual([
+    { kind: 'day-in-future', field: 'seenOn', day: '2026-05-09' },
+  ]);
   expect(refusalOf(recordObservation(desk, anObservation({ batchId: 'gone' })))).toEqual({ kind: 'batch-not-found' });
 });

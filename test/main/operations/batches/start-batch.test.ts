@@ -38,9 +38,17 @@ describe('starting a batch', () => {
   test.each([
     ['a code that is taken', { code: '26-01' }, { kind: 'batch-code-taken', field: 'code', code: '26-01' }],
     ['a comb that is not said', { comb: null }, { kind: 'comb-needed', field: 'comb' }],
-    ['a new hive under a known code', { newBreeder: { id: 'x', code: 'H12' } }, { kind: 'hive-code-taken', field: 'newBreeder', code: 'H12' }],
+    [
+      'a new hive under a known code',
+      { newBreeder: { id: 'x', code: 'H12' } },
+      { kind: 'hive-code-taken', field: 'newBreeder', code: 'H12' },
+    ],
     ['a hive that is gone', { breederId: 'gone' }, { kind: 'hive-not-found', field: 'breederId' }],
-    ['larva ages turned round', { larvaAgeFromHours: 30, larvaAgeToHours: 10 }, { kind: 'larva-age-turned-round', field: 'larvaAgeHours', from: 30, to: 10 }],
+    [
+      'larva ages turned round',
+      { larvaAgeFromHours: 30, larvaAgeToHours: 10 },
+      { kind: 'larva-age-turned-round', field: 'larvaAgeHours', from: 30, to: 10 },
+    ],
     ['a first day that is no step of the method', { anchorStep: 'cage-queen' }, { kind: 'step-not-in-method' }],
   ] as const)('refuses %s and writes nothing', (_what, changes, refusal) => {
     const desk = aDeskWithBatch();
@@ -53,13 +61,23 @@ describe('starting a batch', () => {
   test('refuses a builder that still holds cells, and takes it on the day they leave', () => {
     const desk = aDeskWithBatch();
     const onBuilder = (anchorOn: string) => startBatch(desk, aStart({ ...second, builderId: 'h12', anchorOn }));
-    expect(refusalOf(onBuilder('2026-05-13'))).toEqual({ kind: 'builder-in-use', field: 'builderId', builder: 'H12', batch: '26-01', until: '2026-05-14' });
-    expect(mustOk(onBuilder('2026-05-14')).notices).toEqual([{ kind: 'builder-resting', builder: 'H12', until: '2026-05-19' }]);
+    expect(refusalOf(onBuilder('2026-05-13'))).toEqual({
+      kind: 'builder-in-use',
+      field: 'builderId',
+      builder: 'H12',
+      batch: '26-01',
+      until: '2026-05-14',
+    });
+    expect(mustOk(onBuilder('2026-05-14')).notices).toEqual([
+      { kind: 'builder-resting', builder: 'H12', until: '2026-05-19' },
+    ]);
   });
 
   test('keeps many cells, and says that they are many', () => {
     const desk = aDesk({ today: '2026-05-04' });
-    expect(mustOk(startBatch(desk, aStart({ cellsPlanned: 40 }))).notices).toEqual([{ kind: 'many-cells-for-builder', cells: 40, usualMost: 20 }]);
+    expect(mustOk(startBatch(desk, aStart({ cellsPlanned: 40 }))).notices).toEqual([
+      { kind: 'many-cells-for-builder', cells: 40, usualMost: 20 },
+    ]);
   });
 
   test('leaves the tally of other batches alone', () => {

@@ -12,5 +12,7 @@ test('opens a step again', () => {
 });
 
 test('refuses a batch that is gone', () => {
-  expect(refusalOf(unmarkStep(aDeskWithBatch(), { batchId: 'gone', step: 'make-queenless' }))).toEqual({ kind: 'batch-not-found' });
+  expect(refusalOf(unmarkStep(aDeskWithBatch(), { batchId: 'gone', step: 'make-queenless' }))).toEqual({
+    kind: 'batch-not-found',
+  });
 });

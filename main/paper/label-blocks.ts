@@ -1,0 +1,235 @@
+import type { LabelText } from '../../shared/contract/print.ts';
+import { labelWords } from '../../shared/text/english/labels.ts';
+import { fitShortened, fitText, type Measure, type PaperFont, POINT } from './text-fit.ts';
+
+export type LabelPart = 'box' | 'batch' | 'colour' | 'mother' | 'handsOff' | 'look' | 'brood';
+
+/** All in millimetres; `y` is the baseline. */
+export interface PlacedText {
+  readonly part: LabelPart;
+  readonly text: string;
+  readonly font: PaperFont;
+  readonly points: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+}
+
+/** The frame round the hands-off words: hatched but for the span of the words. */
+export interface HatchedStrip {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly clearFrom: number;
+  readonly clearTo: number;
+}
+
+/** One row of a label, measured from its own upper left corner. */
+export interface Block {
+  readonly height: number;
+  readonly texts: readonly PlacedText[];
+  readonly strip: HatchedStrip | null;
+}
+
+/** Sizes in points that one try sets the label in. */
+export interface LabelSizes {
+  readonly box: number;
+  readonly mother: number;
+  readonly handsOff: number;
+  readonly looks: number;
+  readonly motherLines: number;
+}
+
+/** Nothing on a label is smaller: 9 pt is 1.6 arc minutes a point at 60 cm, the floor for print held in the hand. */
+export const LEAST_POINTS = 9;
+const BODY_POINTS = 11;
+/** Capital letters, and a line with room for accents and tails, as shares of the size, for both fonts. */
+const CAPITALS = 0.67;
+const LINE = 1.12;
+const BASELINE = 0.86;
+/** The box number stands close: its accents may use the gap above and its commas the gap below. */
+const NUMBER_LINE = 0.8;
+const GAP = 2;
+const HATCH = 3.5;
+const STRIP_AIR = 1;
+
+const floorOf = (points: number): number => (points > BODY_POINTS ? BODY_POINTS : LEAST_POINTS);
+
+type Omit = ReadonlySet<LabelPart>;
+
+/** The box number as large as can be, and beside it, or under a long one, the batch and the year colour. */
+export function boxBlock(label: LabelText, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
+  const wish = { font: 'bold', from: sizes.box, floor: LEAST_POINTS, lines: 1 } as const;
+  const batchWish = { font: 'bold', from: Math.min(sizes.mother, 20), floor: LEAST_POINTS, lines: 1 } as const;
+  const beside = fitText(label.batch, { ...batchWish, width: width / 2 }, measure);
+  const besideWidth = beside ? measure(label.batch, 'bold', beside.points) : width;
+  const small = beside && fitText(label.box, { ...wish, width: width - besideWidth - GAP }, measure);
+  const large = fitText(label.box, { ...wish, width, lines: 2 }, measure);
+  if (!large) return null;
+  if (beside && small && small.points >= large.points * 0.8) {
+    const number = numberLines(label.box, small.points, [label.box], measure);
+    return { ...number, texts: [...number.texts, ...cornerTexts(label, beside.points, omit, width, number.height, measure)] };
+  }
+  const under = fitText(label.batch, { ...batchWish, width, lines: 2 }, measure);
+  if (!under) return null;
+  const number = numberLines(label.box, large.points, large.lines, measure);
+  return stack([number, linesBlock('batch', under.lines, 'bold', under.points, measure)]);
+}
+
+function numberLines(_box: string, points: number, lines: readonly string[], measure: Measure): Block {
+  const line = points * NUMBER_LINE * POINT;
+  return {
+    height: line * lines.length,
+    strip: null,
+    texts: lines.map((text, index) => ({
+      part: 'box',
+      text,
+      font: 'bold',
+      points,
+      x: 0,
+      y: line * index + points * (CAPITALS + 0.04) * POINT,
+      width: measure(text, 'bold', points),
+    })),
+  };
+}
+
+/** Batch in the upper right corner, year colour below it where the row is high enough. */
+function cornerTexts(
+  label: LabelText,
+  points: number,
+  omit: Omit,
+  width: number,
+  height: number,
+  measure: Measure,
+): readonly PlacedText[] {
+  const batchWidth = measure(label.batch, 'bold', points);
+  const batch: PlacedText = {
+    part: 'batch',
+    text: label.batch,
+    font: 'bold',
+    points,
+    x: width - batchWidth,
+    y: points * (CAPITALS + 0.04) * POINT,
+    width: batchWidth,
+  };
+  const colourPoints = Math.min(BODY_POINTS, points);
+  const colourWidth = measure(label.yearColour, 'regular', colourPoints);
+  const y = batch.y + colourPoints * LINE * POINT;
+  if (omit.has('colour') || colourWidth > batchWidth + GAP || y > height) return [batch];
+  return [
+    batch,
+    { part: 'colour', text: label.yearColour, font: 'regular', points: colourPoints, x: width - colourWidth, y, width: colourWidth },
+  ];
+}
+
+export function motherBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
+  const wish = { font: 'regular', from: sizes.mother, floor: floorOf(sizes.mother), width, lines: sizes.motherLines } as const;
+  const last = sizes.motherLines === 1 && sizes.mother === LEAST_POINTS;
+  const fitted = last ? fitShortened(label.mother, wish, measure) : fitText(label.mother, wish, measure);
+  return fitted && linesBlock('mother', fitted.lines, 'regular', fitted.points, measure);
+}
+
+/** Frame with hatched ends: seen as "hands off" before it is read. The words in one line, or stacked beside the day. */
+export function stripBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
+  const room = width - 2 * HATCH - 2 * STRIP_AIR;
+  const whole = labelWords.handsOff(label.handsOffUntil);
+  const wish = { font: 'bold', from: sizes.handsOff, floor: sizes.handsOff, width: room, lines: 1 } as const;
+  const line = fitText(whole, wish, measure);
+  if (line) return framed(linesBlock('handsOff', line.lines, 'bold', line.points, measure), width);
+  return stackedStrip(label, sizes, room, width, measure) ?? shrunkStrip(whole, sizes, room, width, measure);
+}
+
+function stackedStrip(label: LabelText, sizes: LabelSizes, room: number, width: number, measure: Measure): Block | null {
+  const side = Math.max(LEAST_POINTS, Math.min(BODY_POINTS, sizes.handsOff * 0.7));
+  const words = labelWords.handsOffStacked.map((word) => ({ word, width: measure(word, 'bold', side) }));
+  const wordsWidth = Math.max(...words.map((one) => one.width));
+  const day = labelWords.handsOffDay(label.handsOffUntil);
+  const wish = { font: 'bold', from: sizes.handsOff, floor: floorOf(sizes.handsOff), lines: 1 } as const;
+  const fitted = fitText(day, { ...wish, width: room - wordsWidth - GAP }, measure);
+  if (!fitted) return null;
+  const left = linesBlock('handsOff', labelWords.handsOffStacked, 'bold', side, measure, 1);
+  const right: PlacedText = {
+    part: 'handsOff',
+    text: day,
+    font: 'bold',
+    points: fitted.points,
+    x: wordsWidth + GAP,
+    y: (left.height + fitted.points * CAPITALS * POINT) / 2,
+    width: measure(day, 'bold', fitted.points),
+  };
+  return framed({ ...left, texts: [...left.texts, right] }, width);
+}
+
+function shrunkStrip(whole: string, sizes: LabelSizes, room: number, width: number, measure: Measure): Block | null {
+  const wish = { font: 'bold', from: sizes.handsOff, floor: LEAST_POINTS, width: room, lines: 2 } as const;
+  const fitted = fitText(whole, wish, measure);
+  return fitted && framed(linesBlock('handsOff', fitted.lines, 'bold', fitted.points, measure), width);
+}
+
+function framed(inner: Block, width: number): Block {
+  const air = 0.6;
+  const words = Math.max(...inner.texts.map((text) => text.x + text.width));
+  const height = inner.height + 2 * air;
+  const left = HATCH + STRIP_AIR;
+  return {
+    height,
+    texts: inner.texts.map((text) => ({ ...text, x: text.x + left, y: text.y + air })),
+    strip: { x: 0, y: 0, width, height, clearFrom: HATCH, clearTo: left + words + STRIP_AIR },
+  };
+}
+
+/** First look at the left, sealed-brood look at the right, or below it where there is no room. */
+export function looksBlock(label: LabelText, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
+  const look = labelWords.look(label.firstLookOn);
+  const brood = omit.has('brood') ? null : labelWords.brood(label.sealedBroodLookOn);
+  const widthAt1 = (text: string) => measure(text, 'regular', 1);
+  const oneLine = brood === null ? width / widthAt1(look) : (width - GAP) / (widthAt1(look) + widthAt1(brood));
+  const points = Math.min(sizes.looks, Math.floor(oneLine * 4) / 4);
+  if (points >= Math.min(sizes.looks, BODY_POINTS - 1)) {
+    const first = linesBlock('look', [look], 'regular', points, measure);
+    if (brood === null) return first;
+    const [second] = linesBlock('brood', [brood], 'regular', points, measure).texts;
+    return second ? { ...first, texts: [...first.texts, { ...second, x: width - second.width }] } : first;
+  }
+  const below = [look, ...(brood === null ? [] : [brood])].map((text) =>
+    fitText(text, { font: 'regular', from: sizes.looks, floor: LEAST_POINTS, width, lines: 1 }, measure),
+  );
+  if (below.some((one) => one === null)) return null;
+  return stack(
+    below.flatMap((one, index) =>
+      one ? [linesBlock(index === 0 ? 'look' : 'brood', one.lines, 'regular', one.points, measure)] : [],
+    ),
+  );
+}
+
+function linesBlock(
+  part: LabelPart,
+  lines: readonly string[],
+  font: PaperFont,
+  points: number,
+  measure: Measure,
+  leading = LINE,
+): Block {
+  const line = points * leading * POINT;
+  const texts = lines.map((text, index) => ({
+    part,
+    text,
+    font,
+    points,
+    x: 0,
+    y: line * index + points * (BASELINE - (LINE - leading) / 2) * POINT,
+    width: measure(text, font, points),
+  }));
+  return { height: line * lines.length, texts, strip: null };
+}
+
+function stack(blocks: readonly Block[]): Block {
+  let height = 0;
+  const texts: PlacedText[] = [];
+  for (const block of blocks) {
+    texts.push(...block.texts.map((text) => ({ ...text, y: text.y + height })));
+    height += block.height;
+  }
+  return { height, texts, strip: null };
+}

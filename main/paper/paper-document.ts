@@ -1,0 +1,70 @@
+import PDFDocument from 'pdfkit';
+import { openFonts, type PaperFonts } from './paper-fonts.ts';
+import { type PaperFont, POINT } from './text-fit.ts';
+
+/** A PDF measured in millimetres, with the fonts of the house; black only. */
+export interface PaperDocument extends PaperFonts {
+  readonly pdf: PDFKit.PDFDocument;
+  addPage(width: number, height: number): void;
+  /** Draws one line; `y` is the baseline. */
+  text(text: string, font: PaperFont, points: number, x: number, y: number): void;
+  line(x: number, y: number, toX: number, toY: number, width: number): void;
+  rectangle(x: number, y: number, width: number, height: number, lineWidth: number): void;
+  finish(): Promise<Buffer>;
+}
+
+export const inPoints = (millimetres: number): number => millimetres / POINT;
+
+/** `madeAt` is an ISO instant; the same input gives the same bytes. */
+export function openPaper({ title, madeAt }: { readonly title: string; readonly madeAt: string }): PaperDocument {
+  const pdf = new PDFDocument({
+    autoFirstPage: false,
+    margin: 0,
+    pdfVersion: '1.7',
+    lang: 'en',
+    info: { Title: title, Creator: 'Ripecell', CreationDate: new Date(madeAt) },
+  });
+  // The viewer is asked to print at true size; "fit to page" would shift every label. PDF 32000-1, table 150.
+  catalogOrThrow(pdf).ViewerPreferences = pdf.ref({ PrintScaling: 'None', DisplayDocTitle: true });
+  const fonts = openFonts(pdf);
+  return {
+    ...fonts,
+    pdf,
+    addPage: (width, height) => {
+      pdf.addPage({ size: [inPoints(width), inPoints(height)], margin: 0 });
+    },
+    text: (text, font, points, x, y) => {
+      let from = inPoints(x);
+      for (const run of fonts.runs(text, font)) {
+        pdf.font(run.face).fontSize(points).fillColor('black');
+        const textWidth = pdf.widthOfString(run.text);
+        pdf.text(run.text, from, inPoints(y), { lineBreak: false, baseline: 'alphabetic' });
+        from += textWidth;
+      }
+    },
+    line: (x, y, toX, toY, width) => {
+      pdf.lineWidth(inPoints(width)).moveTo(inPoints(x), inPoints(y)).lineTo(inPoints(toX), inPoints(toY)).stroke('black');
+    },
+    rectangle: (x, y, width, height, lineWidth) => {
+      pdf.lineWidth(inPoints(lineWidth)).rect(inPoints(x), inPoints(y), inPoints(width), inPoints(height)).stroke('black');
+    },
+    finish: () => finish(pdf),
+  };
+}
+
+/** The document's root dictionary; the writer has no public way to set viewer preferences. */
+function catalogOrThrow(pdf: PDFKit.PDFDocument): Record<string, unknown> {
+  const { _root: root } = pdf as unknown as { readonly _root?: { readonly data?: Record<string, unknown> } };
+  if (!root?.data) throw new Error('the PDF writer hides its catalogue');
+  return root.data;
+}
+
+function finish(pdf: PDFKit.PDFDocument): Promise<Buffer> {
+  return new Promise((resolve, reject) => {
+    const parts: Buffer[] = [];
+    pdf.on('data', (part: Buffer) => parts.push(part));
+    pdf.on('end', () => resolve(Buffer.concat(parts)));
+    pdf.on('error', reject);
+    pdf.end();
+  });
+}

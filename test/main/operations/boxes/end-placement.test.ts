@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { endPlacement } from '../../../../main/operations/boxes/end-placement.ts';
+import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
+import { mustOk } from '../../../builders/desk.ts';
+import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
+
+test('frees the box, completes the story and takes the queen out of it', () => {
+  const desk = aDeskWithBoxes('2026-06-01');
+  const queen = { id: 'q', number: '26-001' };
+  mustOk(
+    recordLook(desk, {
+      id: 'l',
+      boxId: 'box-1',
+      lookedOn: '2026-05-28',
+      result: 'laying',
+      strength: null,
+      food: null,
+      note: null,
+      queen,
+    }),
+  );
+  const { boxes } = mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-01', reason: 'caught' }));
+  expect(boxes[0]).toMatchObject({ code: 'K01', state: 'free' });
+  expect(desk.workbook.tables.queens.get('q')).toMatchObject({ place: 'caged', boxId: null });
+  // Caught while laying counts as mated, since she was taken before sealed brood could be seen.
+  expect(desk.workbook.tables.tallies.get('batch-1')).toMatchObject({ emerged: 1, matingKnown: 1, proved: 1 });
+});
+
+test('refuses a placement that is gone and a day before the cell was put in', () => {
+  const desk = aDeskWithBoxes();
+  expect(refusalOf(endPlacement(desk, { placementId: 'gone', endedOn: '2026-06-01', reason: 'failed' }))).toEqual({
+    kind: 'placement-not-found',
+  });
+  expect(
+    refusalOf(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-05-01', reason: 'failed' })),
+  ).toMatchObject({ kind: 'look-before-placing' });
+});

@@ -1,0 +1,53 @@
+import { expect, test } from 'vitest';
+import { recordObservation } from '../../../../main/operations/batches/record-observation.ts';
+import { offerLabels } from '../../../../main/operations/print/offer-labels.ts';
+import { printLabels } from '../../../../main/operations/print/print-labels.ts';
+import { anObservation } from '../../../builders/batch.ts';
+import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { aDeskWithBoxes } from '../../../builders/running-batch.ts';
+
+const SHEET = 'a4-3x7-63.5x38.1' as const;
+
+test('offers the labels of a batch with the days the boxes live by', () => {
+  const offer = offerLabels(aDeskWithBoxes(), { batchId: null, sheet: SHEET });
+  expect(offer.batches).toEqual([{ id: 'batch-1', code: '26-01', boxes: 6, unprinted: 6 }]);
+  expect(offer.startAt).toBe(1);
+  expect(offer.labels[0]).toMatchObject({
+    box: 'K01',
+    batch: '26-01',
+    mother: 'mother H03',
+    yearColour: 'white',
+    handsOffUntil: 'Tue 26 May',
+    firstLookOn: 'Thu 28 May',
+    sealedBroodLookOn: 'Sat 6 Jun',
+  });
+});
+
+test('knows which labels are printed, and that a moved day makes them old', async () => {
+  const desk = aDeskWithBoxes();
+  mustOk(
+    await printLabels(desk, {
+      batchId: 'batch-1',
+      boxIds: null,
+      sheet: SHEET,
+      startAt: 1,
+      qr: false,
+      pencilLine: true,
+      outline: false,
+    }),
+  );
+  const offer = () => offerLabels(desk, { batchId: 'batch-1', sheet: SHEET });
+  expect(offer().batches[0]?.unprinted).toBe(0);
+  expect(offer().startAt).toBe(7);
+  mustOk(
+    recordObservation(
+      desk,
+      anObservation({ what: 'larva-age-note', seenOn: '2026-05-04', fromHours: 48, toHours: 60 }),
+    ),
+  );
+  expect(offer().batches[0]?.unprinted).toBe(6);
+});
+
+test('offers nothing where no cell is in a box', () => {
+  expect(offerLabels(aDesk(), { batchId: null, sheet: SHEET })).toEqual({ batches: [], labels: [], startAt: 1 });
+});

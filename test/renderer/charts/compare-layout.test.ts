@@ -1,0 +1,41 @@
+import { expect, test } from 'vitest';
+import { compareDots, findingOf } from '../../../renderer/charts/compare-layout.ts';
+import type { CompareRow, RateFigure } from '../../../shared/contract/season.ts';
+
+const NONE: RateFigure = { successes: 0, of: 0, batches: 0, rate: null, interval: null };
+const figure = (successes: number, of: number, lower: number, upper: number): RateFigure => ({
+  successes,
+  of,
+  batches: 2,
+  rate: successes / of,
+  interval: { lower, upper },
+});
+const aRow = (label: string, take: RateFigure): CompareRow => ({
+  groupId: label,
+  label,
+  batchIds: ['a', 'b'],
+  rates: { take, sealing: NONE, emergence: NONE, mating: NONE, through: NONE },
+  batchPoints: [
+    { batchId: 'a', batch: '26-01', stage: 'take', successes: 5, of: 10 },
+    { batchId: 'a', batch: '26-01', stage: 'mating', successes: 1, of: 2 },
+  ],
+});
+const dots = (...rows: readonly CompareRow[]) => compareDots(rows, 'take', (row) => row.label);
+
+test('draws the best first, in per cent, with its own batches as ticks; a group without figures is not drawn', () => {
+  const drawn = dots(aRow('A', figure(6, 10, 0.4, 0.8)), aRow('B', figure(9, 10, 0.7, 0.98)), aRow('C', NONE));
+  expect(drawn.map(({ label, percent, of, batches }) => [label, percent, of, batches])).toEqual([
+    ['B', 90, 10, 2],
+    ['A', 60, 10, 2],
+  ]);
+  expect(drawn[0]?.ticks).toEqual([{ batch: '26-01', percent: 50, of: 10 }]);
+});
+
+test('claims a difference only where the ranges do not touch', () => {
+  expect(findingOf(dots()).kind).toBe('nothing');
+  expect(findingOf(dots(aRow('A', figure(6, 10, 0.4, 0.8)))).kind).toBe('one');
+  expect(findingOf(dots(aRow('A', figure(6, 10, 0.4, 0.8)), aRow('B', figure(9, 10, 0.7, 0.98)))).kind).toBe(
+    'touching',
+  );
+  expect(findingOf(dots(aRow('A', figure(2, 10, 0.1, 0.4)), aRow('B', figure(9, 10, 0.7, 0.98)))).kind).toBe('apart');
+});

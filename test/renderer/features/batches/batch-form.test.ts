@@ -1,0 +1,65 @@
+import { expect, test } from 'vitest';
+import {
+  ANCHORS,
+  batchStart,
+  firstAnchor,
+  hive,
+  isNoNumber,
+  startingForm,
+} from '../../../../renderer/features/batches/batch-form.ts';
+import { readCounts, typedCounts } from '../../../../renderer/features/batches/typed-counts.ts';
+import { methodTable } from '../../../../shared/biology/method-steps.ts';
+import { BatchStart } from '../../../../shared/contract/batches.ts';
+import { METHODS } from '../../../../shared/model/method.ts';
+
+const offer = {
+  nextCode: '26-01',
+  breeders: [{ id: 'h3', code: 'H03', name: null }],
+  builders: [],
+  methodCopies: [],
+  last: null,
+};
+const ids = { batch: 'b', breeder: 'new-mother', builder: 'new-builder' };
+
+test('a typed form is what the operation takes', () => {
+  const form = { ...startingForm(offer, '2026-05-04'), mother: 'h03', builder: 'H12', cells: '12' };
+  const input = batchStart(form, offer, ids);
+  expect(BatchStart.safeParse(input).success).toBe(true);
+  expect(input).toMatchObject({
+    breederId: 'h3',
+    newBreeder: null,
+    builderId: null,
+    newBuilder: { id: 'new-builder', code: 'H12' },
+    cellsPlanned: 12,
+    comb: 'drawn',
+  });
+  expect(batchStart({ ...form, day: null }, offer, ids)).toBeNull();
+});
+
+test('an empty hive or number is not said, not nothing', () => {
+  const input = batchStart({ ...startingForm(offer, '2026-05-04'), cells: '' }, offer, ids);
+  expect(input).toMatchObject({ breederId: null, newBreeder: null, cellsPlanned: null });
+  expect(hive('  ', offer.breeders, 'x')).toEqual({ id: null, fresh: null });
+  expect([isNoNumber('12'), isNoNumber(''), isNoNumber('a dozen'), isNoNumber('-1')]).toEqual([
+    false,
+    false,
+    true,
+    true,
+  ]);
+});
+
+test.each(METHODS)('%s is reckoned from a step that fixes its calendar', (method) => {
+  const { fixedBy } = methodTable(method, 'drawn');
+  for (const step of ANCHORS[method]) expect(fixedBy).toContain(step);
+  expect(ANCHORS[method]).toContain(firstAnchor(method));
+});
+
+test('typed counts keep "not counted" apart from 0, and refuse what is no whole number', () => {
+  const bar = { barId: 'x', number: 1, counts: { given: 12, taken: 0, removed: null, sealed: null }, countedOn: null };
+  const typed = typedCounts(bar);
+  expect(typed).toEqual({ given: '12', taken: '0', removed: '', sealed: '' });
+  expect(readCounts(typed)).toEqual(bar.counts);
+  expect(readCounts({ ...typed, sealed: 'eight' })).toBeNull();
+  expect(readCounts({ ...typed, sealed: '-1' })).toBeNull();
+  expect(readCounts({ ...typed, sealed: ' 8 ' })?.sealed).toBe(8);
+});

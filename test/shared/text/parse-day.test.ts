@@ -1,0 +1,47 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { addDays, type Day, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import { shortDay } from '../../../shared/text/day-text.ts';
+import { parseDay } from '../../../shared/text/parse-day.ts';
+
+const TODAY = dayOfIso('2026-05-21');
+
+test.each([
+  ['today', '2026-05-21'],
+  ['y', '2026-05-20'],
+  ['tomorrow', '2026-05-22'],
+  ['+3', '2026-05-24'],
+  ['-2', '2026-05-19'],
+  ['14', '2026-05-14'],
+  ['14/5', '2026-05-14'],
+  ['14.5.26', '2026-05-14'],
+  ['14 May', '2026-05-14'],
+  ['May 14, 2027', '2027-05-14'],
+  ['2026-05-14', '2026-05-14'],
+  ['2 jan', '2026-01-02'],
+])('"%s" is %s', (text, day) => {
+  expect(parseDay(text, TODAY)).toBe(day);
+});
+
+test('a day without its year is the nearest one', () => {
+  expect(parseDay('28 Dec', dayOfIso('2026-01-03'))).toBe('2025-12-28');
+  expect(parseDay('3 Jan', dayOfIso('2026-12-30'))).toBe('2027-01-03');
+});
+
+test('the order of numbers follows the setting', () => {
+  expect(parseDay('5/6', TODAY, 'month-first')).toBe('2026-05-06');
+  expect(parseDay('5/6', TODAY, 'day-first')).toBe('2026-06-05');
+});
+
+test.each(['', '32', '30 Feb', '14 Foo', '5/13', 'soon', '+', '1/2/3/4'])('"%s" is no day', (text) => {
+  expect(parseDay(text, TODAY)).toBeNull();
+});
+
+test('what we write is read back, for every day within five months', () => {
+  fc.assert(
+    fc.property(fc.integer({ min: -150, max: 150 }), (shift) => {
+      const day = addDays(TODAY, shift) as Day;
+      return parseDay(shortDay(day).replace(/^\w+ /, ''), TODAY) === isoOfDay(day);
+    }),
+  );
+});
