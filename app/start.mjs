@@ -103,8 +103,6 @@ async function startInBrowser(sentence) {
       error.code === 'EADDRINUSE' ? `port ${options.port} is in use; choose another with --port` : error.message;
     stop(1, `The workbook could not start: ${why}.`);
   }
-  console.log(`Ripecell: ${shell.url}\nThis address opens once. Press Ctrl+C to close the workbook.`);
-  if (hasDisplay && !options['no-open']) openBrowser(shell.url);
   let closing = false;
   const close = async () => {
     if (closing) return;
@@ -114,6 +112,8 @@ async function startInBrowser(sentence) {
   };
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, close);
   stopWithParent(close);
+  console.log(`Ripecell: ${shell.url}\nThis address opens once. Press Ctrl+C to close the workbook.`);
+  if (hasDisplay && !options['no-open']) openBrowser(shell.url);
 }
 
 function openBrowser(url) {

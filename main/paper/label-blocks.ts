@@ -1,6 +1,6 @@
 import type { LabelText } from '../../shared/contract/print.ts';
 import { labelWords } from '../../shared/text/english/labels.ts';
-import { fitShortened, fitText, type Measure, type PaperFont, POINT } from './text-fit.ts';
+import { type FittedText, fitShortened, fitText, type Measure, type PaperFont, POINT } from './text-fit.ts';
 
 export type LabelPart = 'box' | 'batch' | 'colour' | 'mother' | 'handsOff' | 'look' | 'brood';
 
@@ -41,15 +41,22 @@ export interface LabelSizes {
   readonly motherLines: number;
 }
 
-/** Nothing on a label is smaller: 9 pt is 1.6 arc minutes a point at 60 cm, the floor for print held in the hand. */
+/** Nothing on a label is smaller: the floor for print held in the hand (ISO 9241-3: 16 minutes of arc at 40 cm is 7.5 pt). */
 export const LEAST_POINTS = 9;
 const BODY_POINTS = 11;
+/** Read with comfort at arm's length. */
+const GOOD_POINTS = 16;
 /** Capital letters, and a line with room for accents and tails, as shares of the size, for both fonts. */
 const CAPITALS = 0.67;
 const LINE = 1.12;
 const BASELINE = 0.86;
-/** The box number stands close: its accents may use the gap above and its commas the gap below. */
-const NUMBER_LINE = 0.8;
+/** Round letters reach a little above capitals; accents on capitals and tails below the line reach this far. */
+const OVERSHOOT = 0.04;
+const ACCENTED = 0.95;
+const TAIL = 0.24;
+const SHORT_TAIL = 0.09;
+/** A box number beside the batch may be this much smaller than on a row of its own. */
+const NEARLY = 0.95;
 const GAP = 2;
 const HATCH = 3.5;
 const STRIP_AIR = 1;
@@ -59,26 +66,68 @@ const floorOf = (points: number): number => (points > BODY_POINTS ? BODY_POINTS 
 type Omit = ReadonlySet<LabelPart>;
 
 /** The box number as large as can be, and beside it, or under a long one, the batch and the year colour. */
-export function boxBlock(label: LabelText, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
-  const wish = { font: 'bold', from: sizes.box, floor: LEAST_POINTS, lines: 1 } as const;
-  const batchWish = { font: 'bold', from: Math.min(sizes.mother, 20), floor: LEAST_POINTS, lines: 1 } as const;
-  const beside = fitText(label.batch, { ...batchWish, width: width / 2 }, measure);
-  const besideWidth = beside ? measure(label.batch, 'bold', beside.points) : width;
-  const small = beside && fitText(label.box, { ...wish, width: width - besideWidth - GAP }, measure);
-  const large = fitText(label.box, { ...wish, width, lines: 2 }, measure);
+export function boxBlock(
+  label: LabelText,
+  sizes: LabelSizes,
+  omit: Omit,
+  width: number,
+  measure: Measure,
+): Block | null {
+  const large = fitText(label.box, { font: 'bold', from: sizes.box, floor: LEAST_POINTS, width, lines: 2 }, measure);
   if (!large) return null;
-  if (beside && small && small.points >= large.points * 0.8) {
-    const number = numberLines(label.box, small.points, [label.box], measure);
-    return { ...number, texts: [...number.texts, ...cornerTexts(label, beside.points, omit, width, number.height, measure)] };
+  for (const batchPoints of batchSizes(sizes)) {
+    const besideWidth = measure(label.batch, 'bold', batchPoints);
+    const wish = {
+      font: 'bold',
+      from: sizes.box,
+      floor: large.points * NEARLY,
+      width: width - besideWidth - GAP,
+      lines: 1,
+    } as const;
+    const number = fitText(label.box, wish, measure);
+    if (!number) continue;
+    const block = numberBlock(number, measure);
+    return {
+      ...block,
+      texts: [...block.texts, ...cornerTexts(label, batchPoints, omit, width, block.height, measure)],
+    };
   }
-  const under = fitText(label.batch, { ...batchWish, width, lines: 2 }, measure);
-  if (!under) return null;
-  const number = numberLines(label.box, large.points, large.lines, measure);
-  return stack([number, linesBlock('batch', under.lines, 'bold', under.points, measure)]);
+  const under = batchUnder(label, sizes, omit, width, measure);
+  return under && stack([numberBlock(large, measure), under]);
 }
 
-function numberLines(_box: string, points: number, lines: readonly string[], measure: Measure): Block {
-  const line = points * NUMBER_LINE * POINT;
+/** The batch gives way before the box number does. */
+const batchSizes = ({ mother }: LabelSizes): readonly number[] => [
+  Math.min(mother, 20),
+  ...[14, 12, BODY_POINTS, LEAST_POINTS].filter((points) => points < mother),
+];
+
+function batchUnder(label: LabelText, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
+  const wish = { font: 'bold', from: Math.min(sizes.mother, 20), floor: LEAST_POINTS, width, lines: 2 } as const;
+  const batch = fitText(label.batch, wish, measure);
+  if (!batch) return null;
+  const block = linesBlock('batch', batch.lines, 'bold', batch.points, measure);
+  const last = block.texts.at(-1);
+  if (!last || omit.has('colour')) return block;
+  const points = Math.min(BODY_POINTS, batch.points);
+  const colourWidth = measure(label.yearColour, 'regular', points);
+  const x = last.width + GAP;
+  if (x + colourWidth > width) return block;
+  const colour = {
+    part: 'colour',
+    text: label.yearColour,
+    font: 'regular',
+    points,
+    x,
+    y: last.y,
+    width: colourWidth,
+  } as const;
+  return { ...block, texts: [...block.texts, colour] };
+}
+
+function numberBlock({ points, lines }: FittedText, measure: Measure): Block {
+  const above = lines.some(hasAccent) ? ACCENTED : CAPITALS + OVERSHOOT;
+  const line = (above + (lines.some(hasTail) ? TAIL : SHORT_TAIL)) * points * POINT;
   return {
     height: line * lines.length,
     strip: null,
@@ -88,11 +137,14 @@ function numberLines(_box: string, points: number, lines: readonly string[], mea
       font: 'bold',
       points,
       x: 0,
-      y: line * index + points * (CAPITALS + 0.04) * POINT,
+      y: line * index + above * points * POINT,
       width: measure(text, 'bold', points),
     })),
   };
 }
+
+const hasAccent = (text: string): boolean => /\p{M}/u.test(text.normalize('NFD'));
+const hasTail = (text: string): boolean => /[Qgjpqy,;()[\]{}|/]/u.test(text);
 
 /** Batch in the upper right corner, year colour below it where the row is high enough. */
 function cornerTexts(
@@ -119,14 +171,33 @@ function cornerTexts(
   if (omit.has('colour') || colourWidth > batchWidth + GAP || y > height) return [batch];
   return [
     batch,
-    { part: 'colour', text: label.yearColour, font: 'regular', points: colourPoints, x: width - colourWidth, y, width: colourWidth },
+    {
+      part: 'colour',
+      text: label.yearColour,
+      font: 'regular',
+      points: colourPoints,
+      x: width - colourWidth,
+      y,
+      width: colourWidth,
+    },
   ];
 }
 
+/** Only the last try cuts words of the mother's name to their first letters. */
+export const shortensMother = ({ mother, motherLines }: LabelSizes): boolean =>
+  motherLines === 1 && mother === LEAST_POINTS;
+
 export function motherBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
-  const wish = { font: 'regular', from: sizes.mother, floor: floorOf(sizes.mother), width, lines: sizes.motherLines } as const;
-  const last = sizes.motherLines === 1 && sizes.mother === LEAST_POINTS;
-  const fitted = last ? fitShortened(label.mother, wish, measure) : fitText(label.mother, wish, measure);
+  const wish = {
+    font: 'regular',
+    from: sizes.mother,
+    floor: floorOf(sizes.mother),
+    width,
+    lines: sizes.motherLines,
+  } as const;
+  const fitted = shortensMother(sizes)
+    ? fitShortened(label.mother, wish, measure)
+    : fitText(label.mother, wish, measure);
   return fitted && linesBlock('mother', fitted.lines, 'regular', fitted.points, measure);
 }
 
@@ -134,13 +205,25 @@ export function motherBlock(label: LabelText, sizes: LabelSizes, width: number, 
 export function stripBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
   const room = width - 2 * HATCH - 2 * STRIP_AIR;
   const whole = labelWords.handsOff(label.handsOffUntil);
-  const wish = { font: 'bold', from: sizes.handsOff, floor: sizes.handsOff, width: room, lines: 1 } as const;
+  const wish = {
+    font: 'bold',
+    from: sizes.handsOff,
+    floor: Math.min(sizes.handsOff, GOOD_POINTS),
+    width: room,
+    lines: 1,
+  } as const;
   const line = fitText(whole, wish, measure);
   if (line) return framed(linesBlock('handsOff', line.lines, 'bold', line.points, measure), width);
   return stackedStrip(label, sizes, room, width, measure) ?? shrunkStrip(whole, sizes, room, width, measure);
 }
 
-function stackedStrip(label: LabelText, sizes: LabelSizes, room: number, width: number, measure: Measure): Block | null {
+function stackedStrip(
+  label: LabelText,
+  sizes: LabelSizes,
+  room: number,
+  width: number,
+  measure: Measure,
+): Block | null {
   const side = Math.max(LEAST_POINTS, Math.min(BODY_POINTS, sizes.handsOff * 0.7));
   const words = labelWords.handsOffStacked.map((word) => ({ word, width: measure(word, 'bold', side) }));
   const wordsWidth = Math.max(...words.map((one) => one.width));
@@ -180,7 +263,13 @@ function framed(inner: Block, width: number): Block {
 }
 
 /** First look at the left, sealed-brood look at the right, or below it where there is no room. */
-export function looksBlock(label: LabelText, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
+export function looksBlock(
+  label: LabelText,
+  sizes: LabelSizes,
+  omit: Omit,
+  width: number,
+  measure: Measure,
+): Block | null {
   const look = labelWords.look(label.firstLookOn);
   const brood = omit.has('brood') ? null : labelWords.brood(label.sealedBroodLookOn);
   const widthAt1 = (text: string) => measure(text, 'regular', 1);

@@ -9,6 +9,7 @@ import {
   looksBlock,
   motherBlock,
   type PlacedText,
+  shortensMother,
   stripBlock,
 } from './label-blocks.ts';
 import type { Measure } from './text-fit.ts';
@@ -37,7 +38,7 @@ const QUIET_MODULES = 4;
  * is printed (advice differs between makers of readers; both figures are whole dots at 203 dpi, 6 and 4).
  */
 const MODULES = [0.75, 0.7, 0.65, 0.6, 0.55, 0.5] as const;
-export const LEAST_MODULE = 0.5;
+const LEAST_MODULE = 0.5;
 const LEAST_GAP = 0.8;
 const MOST_GAP = 2.2;
 /** Room to write in pencil. */
@@ -63,12 +64,27 @@ const LADDER: readonly LabelSizes[] = (
     [32, 11, 11, 11, 2],
     [30, 10, 11, 10, 2],
     [28, 9, 11, 9, 2],
-    [26, 9, 10, 9, 1],
-    [22, 9, 9, 9, 2],
+    [26, 9, 9, 9, 2],
+    [26, 9, 9, 9, 1],
     [22, 9, 9, 9, 1],
     [14, 9, 9, 9, 1],
   ] as const
 ).map(([box, mother, handsOff, looks, motherLines]) => ({ box, mother, handsOff, looks, motherLines }));
+
+/**
+ * What is tried before what: large words with a good code, then readable words with any code, then small words. Parts
+ * are left out before the box number gets small, since it is what a label is looked at for.
+ */
+const TIERS: readonly {
+  readonly module: number;
+  readonly takes: (sizes: LabelSizes, omit: readonly LabelPart[]) => boolean;
+}[] = [
+  { module: 0.65, takes: ({ box, mother }) => box >= 36 && mother >= 16 },
+  { module: LEAST_MODULE, takes: ({ box }) => box >= 36 },
+  { module: LEAST_MODULE, takes: (sizes) => sizes.box >= 26 && !shortensMother(sizes) },
+  { module: LEAST_MODULE, takes: ({ box }) => box >= 26 },
+  { module: LEAST_MODULE, takes: (_sizes, omit) => omit === OMISSIONS.at(-1) },
+];
 
 /** What a small label goes without, in this order. Box, batch and hands-off day are always there. */
 const OMISSIONS: readonly (readonly LabelPart[])[] = [
@@ -106,10 +122,14 @@ function firstThatFits(
   measure: Measure,
 ): LabelLayout | null {
   for (const omit of omissions)
-    for (const sizes of LADDER)
+    for (const tier of TIERS)
       for (const frame of frames(sheet, shows)) {
-        const layout = tryLayout(label, sizes, omit, frame, measure);
-        if (layout) return layout;
+        if (frame.qr && frame.qr.module < tier.module) continue;
+        for (const sizes of LADDER) {
+          if (!tier.takes(sizes, omit)) continue;
+          const layout = tryLayout(label, sizes, omit, frame, measure);
+          if (layout) return layout;
+        }
       }
   return null;
 }
@@ -161,7 +181,10 @@ function tryLayout(
   if (spare < 0) return null;
   const gap = Math.min(MOST_GAP, LEAST_GAP + spare / Math.max(1, gaps));
   const upperEnd = frame.y + Math.max(heightOf(rows.upper) + gap * (rows.upper.length - 1), beside);
-  const placed = [...placeRows(rows.upper, frame.x, frame.y, gap), ...placeRows(rows.lower, frame.x, upperEnd + gap, gap)];
+  const placed = [
+    ...placeRows(rows.upper, frame.x, frame.y, gap),
+    ...placeRows(rows.lower, frame.x, upperEnd + gap, gap),
+  ];
   return {
     texts: placed.flatMap((block) => block.texts),
     strip: placed.find((block) => block.strip)?.strip ?? null,
@@ -224,4 +247,3 @@ function qrPlace({ qr, x, y, width, height, lowerRows }: Frame): LabelLayout['qr
     module: qr.module,
   };
 }
-

@@ -101,8 +101,6 @@ function drawStrip(document: PaperDocument, strip: HatchedStrip): void {
 function hatch({ pdf }: PaperDocument, x: number, y: number, width: number, height: number): void {
   pdf.save().rect(inPoints(x), inPoints(y), inPoints(width), inPoints(height)).clip().lineWidth(inPoints(HATCH_LINE));
   for (let offset = HATCH_STEP - height; offset < width; offset += HATCH_STEP)
-    pdf
-      .moveTo(inPoints(x + offset), inPoints(y + height))
-      .lineTo(inPoints(x + offset + height), inPoints(y));
+    pdf.moveTo(inPoints(x + offset), inPoints(y + height)).lineTo(inPoints(x + offset + height), inPoints(y));
   pdf.stroke('black').restore();
 }

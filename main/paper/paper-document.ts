@@ -43,10 +43,17 @@ export function openPaper({ title, madeAt }: { readonly title: string; readonly 
       }
     },
     line: (x, y, toX, toY, width) => {
-      pdf.lineWidth(inPoints(width)).moveTo(inPoints(x), inPoints(y)).lineTo(inPoints(toX), inPoints(toY)).stroke('black');
+      pdf
+        .lineWidth(inPoints(width))
+        .moveTo(inPoints(x), inPoints(y))
+        .lineTo(inPoints(toX), inPoints(toY))
+        .stroke('black');
     },
     rectangle: (x, y, width, height, lineWidth) => {
-      pdf.lineWidth(inPoints(lineWidth)).rect(inPoints(x), inPoints(y), inPoints(width), inPoints(height)).stroke('black');
+      pdf
+        .lineWidth(inPoints(lineWidth))
+        .rect(inPoints(x), inPoints(y), inPoints(width), inPoints(height))
+        .stroke('black');
     },
     finish: () => finish(pdf),
   };

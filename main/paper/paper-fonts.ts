@@ -84,8 +84,9 @@ function splitRuns(
   for (const letter of text) {
     const bare = letter.normalize('NFD').charAt(0);
     const [drawn, face] =
-      [letter, bare].flatMap((form) => faces.filter((file) => knows(file, form)).map((file) => [form, file] as const))[0] ??
-      ([NO_LETTER, faces[0]] as const);
+      [letter, bare].flatMap((form) =>
+        faces.filter((file) => knows(file, form)).map((file) => [form, file] as const),
+      )[0] ?? ([NO_LETTER, faces[0]] as const);
     const last = runs.at(-1);
     if (last?.face === face) last.text += drawn;
     else runs.push({ face, text: drawn });

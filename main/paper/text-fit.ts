@@ -64,7 +64,8 @@ function* shorterForms(text: string): Generator<string> {
 function breakEvenly(text: string, count: number, font: PaperFont, measure: Measure): readonly string[] {
   if (count === 1) return [text];
   const breaks = [...text.matchAll(/ /g)].map((match) => match.index);
-  const places = breaks.length >= count - 1 ? breaks : [...text].map((_, index) => [...text].slice(0, index).join('').length);
+  const places =
+    breaks.length >= count - 1 ? breaks : [...text].map((_, index) => [...text].slice(0, index).join('').length);
   const options = places
     .filter((at) => at > 0)
     .map((at) => {

@@ -111,7 +111,8 @@ export interface LabelInsets {
 
 /** How far words keep from the label's edges: the same for all labels of a sheet, so that they look alike. */
 export function labelInsets(sheet: LabelSheet): LabelInsets {
-  if (labelsOnSheet(sheet) === 1) return { left: LABEL_MARGIN, right: LABEL_MARGIN, top: LABEL_MARGIN, bottom: LABEL_MARGIN };
+  if (labelsOnSheet(sheet) === 1)
+    return { left: LABEL_MARGIN, right: LABEL_MARGIN, top: LABEL_MARGIN, bottom: LABEL_MARGIN };
   const side = Math.max(LABEL_MARGIN, PAPER_EDGE - sheet.left);
   const end = Math.max(LABEL_MARGIN, PAPER_EDGE - sheet.top);
   return { left: side, right: side, top: end, bottom: end };

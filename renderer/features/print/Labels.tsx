@@ -29,7 +29,13 @@ export function Labels({ batchId }: { batchId: string | null }) {
         {offer.data.batches.length === 0 || chosen === null ? (
           <EmptyState title={words.empty} />
         ) : (
-          <LabelForm key={`${chosen} ${sheet} ${offer.isPlaceholderData}`} offer={offer.data} batchId={chosen} sheet={sheet} setSheet={setSheet} />
+          <LabelForm
+            key={`${chosen} ${sheet} ${offer.isPlaceholderData}`}
+            offer={offer.data}
+            batchId={chosen}
+            sheet={sheet}
+            setSheet={setSheet}
+          />
         )}
       </Section>
     </Page>

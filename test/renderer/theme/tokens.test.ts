@@ -9,7 +9,7 @@ function luminance(hex: string): number {
   });
   return 0.2126 * r + 0.7152 * g + 0.0722 * b;
 }
-export const contrast = (one: string, other: string): number => {
+const contrast = (one: string, other: string): number => {
   const [light = 0, dark = 0] = [luminance(one), luminance(other)].sort((a, b) => b - a);
   return (light + 0.05) / (dark + 0.05);
 };
