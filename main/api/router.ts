@@ -14,6 +14,7 @@ import {
 } from '../../shared/contract/batches.ts';
 import { AddBoxes, EndPlacement, LookSheet, PlaceCells, RecordLook, RetireBox } from '../../shared/contract/boxes.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
+import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels } from '../../shared/contract/print.ts';
 import { SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason } from '../../shared/contract/season.ts';
@@ -46,6 +47,8 @@ import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { saveHive } from '../operations/hives/save-hive.ts';
 import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
+import { getMethod } from '../operations/methods/get-method.ts';
+import { saveMethodCopy } from '../operations/methods/save-method-copy.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
@@ -125,6 +128,10 @@ export const appRouter = group({
   print: group({
     offerLabels: query(OfferLabels, offerLabels),
     printLabels: command(LabelChoice, printLabels),
+  }),
+  methods: group({
+    getMethod: query(GetMethod, getMethod),
+    saveMethodCopy: command(SaveMethodCopy, saveMethodCopy),
   }),
   settings: group({
     getSettings: plainQuery(getSettings),

@@ -39,6 +39,8 @@ export interface LabelSizes {
   readonly handsOff: number;
   readonly looks: number;
   readonly motherLines: number;
+  /** The floor for the box and batch codes. */
+  readonly codes: number;
 }
 
 /** Nothing on a label is smaller: the floor for print held in the hand (ISO 9241-3: 16 minutes of arc at 40 cm is 7.5 pt). */
@@ -58,8 +60,13 @@ const SHORT_TAIL = 0.09;
 /** A box number beside the batch may be this much smaller than on a row of its own. */
 const NEARLY = 0.95;
 const GAP = 2;
-const HATCH = 3.5;
+/** Width of the hatching at each end of the strip. */
+const LEAST_HATCH = 1.6;
+const USUAL_HATCH = 3.5;
 const STRIP_AIR = 1;
+const STACK_GAP = 1.5;
+/** Least room between the two looks: the width of three spaces. */
+const LOOKS_GAP = 1.5;
 
 const floorOf = (points: number): number => (points > BODY_POINTS ? BODY_POINTS : LEAST_POINTS);
 
@@ -73,7 +80,7 @@ export function boxBlock(
   width: number,
   measure: Measure,
 ): Block | null {
-  const large = fitText(label.box, { font: 'bold', from: sizes.box, floor: LEAST_POINTS, width, lines: 2 }, measure);
+  const large = fitText(label.box, { font: 'bold', from: sizes.box, floor: sizes.codes, width, lines: 2 }, measure);
   if (!large) return null;
   for (const batchPoints of batchSizes(sizes)) {
     const besideWidth = measure(label.batch, 'bold', batchPoints);
@@ -103,7 +110,7 @@ const batchSizes = ({ mother }: LabelSizes): readonly number[] => [
 ];
 
 function batchUnder(label: LabelText, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
-  const wish = { font: 'bold', from: Math.min(sizes.mother, 20), floor: LEAST_POINTS, width, lines: 2 } as const;
+  const wish = { font: 'bold', from: Math.min(sizes.mother, 20), floor: sizes.codes, width, lines: 2 } as const;
   const batch = fitText(label.batch, wish, measure);
   if (!batch) return null;
   const block = linesBlock('batch', batch.lines, 'bold', batch.points, measure);
@@ -203,7 +210,7 @@ export function motherBlock(label: LabelText, sizes: LabelSizes, width: number, 
 
 /** Frame with hatched ends: seen as "hands off" before it is read. The words in one line, or stacked beside the day. */
 export function stripBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
-  const room = width - 2 * HATCH - 2 * STRIP_AIR;
+  const room = width - 2 * LEAST_HATCH - 2 * STRIP_AIR;
   const whole = labelWords.handsOff(label.handsOffUntil);
   const wish = {
     font: 'bold',
@@ -229,7 +236,7 @@ function stackedStrip(
   const wordsWidth = Math.max(...words.map((one) => one.width));
   const day = labelWords.handsOffDay(label.handsOffUntil);
   const wish = { font: 'bold', from: sizes.handsOff, floor: floorOf(sizes.handsOff), lines: 1 } as const;
-  const fitted = fitText(day, { ...wish, width: room - wordsWidth - GAP }, measure);
+  const fitted = fitText(day, { ...wish, width: room - wordsWidth - STACK_GAP }, measure);
   if (!fitted) return null;
   const left = linesBlock('handsOff', labelWords.handsOffStacked, 'bold', side, measure, 1);
   const right: PlacedText = {
@@ -237,7 +244,7 @@ function stackedStrip(
     text: day,
     font: 'bold',
     points: fitted.points,
-    x: wordsWidth + GAP,
+    x: wordsWidth + STACK_GAP,
     y: (left.height + fitted.points * CAPITALS * POINT) / 2,
     width: measure(day, 'bold', fitted.points),
   };
@@ -254,11 +261,12 @@ function framed(inner: Block, width: number): Block {
   const air = 0.6;
   const words = Math.max(...inner.texts.map((text) => text.x + text.width));
   const height = inner.height + 2 * air;
-  const left = HATCH + STRIP_AIR;
+  const hatch = Math.max(LEAST_HATCH, Math.min(USUAL_HATCH, (width - words - 2 * STRIP_AIR) / 2));
+  const left = hatch + STRIP_AIR;
   return {
     height,
     texts: inner.texts.map((text) => ({ ...text, x: text.x + left, y: text.y + air })),
-    strip: { x: 0, y: 0, width, height, clearFrom: HATCH, clearTo: left + words + STRIP_AIR },
+    strip: { x: 0, y: 0, width, height, clearFrom: hatch, clearTo: left + words + STRIP_AIR },
   };
 }
 
@@ -273,7 +281,7 @@ export function looksBlock(
   const look = labelWords.look(label.firstLookOn);
   const brood = omit.has('brood') ? null : labelWords.brood(label.sealedBroodLookOn);
   const widthAt1 = (text: string) => measure(text, 'regular', 1);
-  const oneLine = brood === null ? width / widthAt1(look) : (width - GAP) / (widthAt1(look) + widthAt1(brood));
+  const oneLine = brood === null ? width / widthAt1(look) : (width - LOOKS_GAP) / (widthAt1(look) + widthAt1(brood));
   const points = Math.min(sizes.looks, Math.floor(oneLine * 4) / 4);
   if (points >= Math.min(sizes.looks, BODY_POINTS - 1)) {
     const first = linesBlock('look', [look], 'regular', points, measure);

@@ -6,6 +6,7 @@ import {
   type HatchedStrip,
   type LabelPart,
   type LabelSizes,
+  LEAST_POINTS,
   looksBlock,
   motherBlock,
   type PlacedText,
@@ -45,6 +46,9 @@ const MOST_GAP = 2.2;
 const PENCIL_HEIGHT = 6;
 const PENCIL_LINE_UP = 0.4;
 
+/** Codes of twelve wide letters on the smallest labels: rather small than cut. */
+const TINY_CODES = 6;
+
 /**
  * Sizes in points, tried from the first. At 60 cm, a box on the ground seen from a stooping height, 16 pt is comfortable
  * and 11 pt the floor (22 and 16 minutes of arc, ISO 9241-3, capitals 0.7 of the size); 36 pt is read from 1.4 m.
@@ -68,8 +72,16 @@ const LADDER: readonly LabelSizes[] = (
     [26, 9, 9, 9, 1],
     [22, 9, 9, 9, 1],
     [14, 9, 9, 9, 1],
+    [9, 9, 9, 9, 1, TINY_CODES],
   ] as const
-).map(([box, mother, handsOff, looks, motherLines]) => ({ box, mother, handsOff, looks, motherLines }));
+).map(([box, mother, handsOff, looks, motherLines, codes = LEAST_POINTS]) => ({
+  box,
+  mother,
+  handsOff,
+  looks,
+  motherLines,
+  codes,
+}));
 
 /**
  * What is tried before what: large words with a good code, then readable words with any code, then small words. Parts

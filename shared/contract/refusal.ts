@@ -2,6 +2,7 @@ import type { CalendarRefusal } from '../model/timetable.ts';
 import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
 import type { HivesRefusal } from './hives.ts';
+import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
 import type { WorkbookRefusal } from './workbook.ts';
@@ -16,6 +17,7 @@ export type Refusal =
   | HivesRefusal
   | BoxesRefusal
   | QueensRefusal
+  | MethodsRefusal
   | PrintRefusal
   | CalendarRefusal
   | { readonly kind: 'no-workbook-open' }

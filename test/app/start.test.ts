@@ -5,7 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, expect, test, vi } from 'vitest';
 
 const root = join(import.meta.dirname, '../..');
 const data = mkdtempSync(join(tmpdir(), 'ripecell-start-'));
@@ -57,6 +57,27 @@ test('exits with 1 when the port is taken, and names the remedy', async () => {
   const { code, said } = await start(['--shell=loopback', `--port=${port}`, `--data=${data}`]);
   taken.close();
   expect([code, said]).toEqual([1, expect.stringContaining('choose another with --port')]);
+}, 30_000);
+
+test('stops when the program that started it is killed', async () => {
+  const starter = `require('node:child_process').spawn(process.execPath, [${JSON.stringify(join(root, 'app/start.mjs'))}, '--shell=loopback', '--no-open', ${JSON.stringify(`--data=${data}`)}], { stdio: 'inherit' }); setInterval(() => {}, 1000)`;
+  const parent = spawn(process.execPath, ['-e', starter], { stdio: ['ignore', 'pipe', 'inherit'] });
+  const port = await new Promise<number>((resolve) => {
+    let said = '';
+    parent.stdout.on('data', (part) => {
+      said += String(part);
+      const found = /127\.0\.0\.1:(\d+)/.exec(said);
+      if (found) resolve(Number(found[1]));
+    });
+  });
+  const answers = () =>
+    fetch(`http://127.0.0.1:${port}/`).then(
+      () => true,
+      () => false,
+    );
+  expect(await answers()).toBe(true);
+  parent.kill('SIGKILL');
+  await vi.waitFor(async () => expect(await answers()).toBe(false), { timeout: 10_000, interval: 250 });
 }, 30_000);
 
 test('exits with 3 where nothing was built', async () => {

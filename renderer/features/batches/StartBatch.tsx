@@ -1,7 +1,7 @@
 import { Button } from '@mui/material';
 import { type FormEvent, useState } from 'react';
 import type { BatchFormOffer } from '../../../shared/contract/batches.ts';
-import { BUILDER_TYPES, COMBS, METHODS } from '../../../shared/model/method.ts';
+import { BUILDER_TYPES, COMBS } from '../../../shared/model/method.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
@@ -13,7 +13,16 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
-import { ANCHORS, type BatchForm, batchStart, firstAnchor, hive, isNoNumber, startingForm } from './batch-form.ts';
+import {
+  ANCHORS,
+  type BatchForm,
+  batchStart,
+  chosenMethod,
+  hive,
+  isNoNumber,
+  methodChoices,
+  startingForm,
+} from './batch-form.ts';
 import { TimetablePreview } from './TimetablePreview.tsx';
 
 /** One form of six fields, and beside it the days it gives. */
@@ -93,9 +102,9 @@ function MainFields({ form, change, offer, problem }: FieldsProps) {
     <>
       <ChoiceField
         label={labels.method}
-        value={form.method}
-        choices={METHODS.map((method) => ({ value: method, text: words.methods[method].name }))}
-        onChange={(method) => change({ method, anchorStep: firstAnchor(method) })}
+        value={form.methodCopyId ?? form.method}
+        choices={methodChoices(offer, (method) => words.methods[method].name)}
+        onChange={(value) => change(chosenMethod(offer, value))}
         hint={words.methods[form.method].line}
         problem={problem('method')}
       />

@@ -1,11 +1,13 @@
 import type { BatchFormOffer, BatchStart } from '../../../shared/contract/batches.ts';
 import type { IsoDay } from '../../../shared/kernel/day.ts';
-import type { BuilderType, Comb, Method } from '../../../shared/model/method.ts';
+import { type BuilderType, type Comb, METHODS, type Method } from '../../../shared/model/method.ts';
 import type { Step } from '../../../shared/model/step.ts';
 
 /** What stands in the form, as typed. */
 export interface BatchForm {
   readonly method: Method;
+  /** The person's own copy of the method, when one was chosen. */
+  readonly methodCopyId: string | null;
   readonly comb: Comb;
   readonly mother: string;
   readonly builder: string;
@@ -43,6 +45,7 @@ export function startingForm(offer: BatchFormOffer, today: IsoDay): BatchForm {
   const free = offer.builders.find((hive) => hive.id === offer.last?.builderId && hive.freeFrom === null);
   return {
     method,
+    methodCopyId: null,
     comb: 'drawn',
     mother: code(offer.breeders, offer.last?.breederId),
     builder: free?.code ?? '',
@@ -77,7 +80,7 @@ export function batchStart(form: BatchForm, offer: BatchFormOffer, ids: FormIds)
     id: ids.batch,
     code: null,
     method: form.method,
-    methodCopyId: null,
+    methodCopyId: form.methodCopyId,
     comb: form.method === 'cut-comb-edge' ? form.comb : null,
     builderType: form.builderType,
     breederId: mother.id,
@@ -101,4 +104,19 @@ export function hive(typed: string, known: readonly { readonly id: string; reado
   if (code === '') return { id: null, fresh: null };
   const found = known.find((one) => one.code.toLowerCase() === code.toLowerCase());
   return found ? { id: found.id, fresh: null } : { id: null, fresh: { id: freshId, code } };
+}
+
+/** Built-in methods and the person's own copies, as one list to choose from. */
+export function methodChoices(offer: BatchFormOffer, nameOf: (method: Method) => string) {
+  return [
+    ...METHODS.map((method) => ({ value: method as string, text: nameOf(method) })),
+    ...offer.methodCopies.map((copy) => ({ value: copy.id, text: copy.name })),
+  ];
+}
+
+/** What choosing from that list changes in the form. */
+export function chosenMethod(offer: BatchFormOffer, value: string): Partial<BatchForm> {
+  const copy = offer.methodCopies.find((one) => one.id === value);
+  const method = copy?.origin ?? METHODS.find((one) => one === value);
+  return method ? { method, methodCopyId: copy?.id ?? null, anchorStep: firstAnchor(method) } : {};
 }

@@ -9,6 +9,7 @@ import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
+import { Methods } from './Methods.tsx';
 
 const TEXT_SIZES = [90, 100, 110, 120, 130, 145, 160] as const;
 
@@ -26,6 +27,7 @@ export function Settings() {
           <ThisWorkbook />
         </div>
       </div>
+      <Methods />
     </Page>
   );
 }

@@ -5,6 +5,7 @@ import { frame } from './frame.ts';
 import { hives } from './hives.ts';
 import { lookWords } from './looks.ts';
 import { menuWords } from './menu.ts';
+import { methodEditor } from './method-editor.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
@@ -33,6 +34,7 @@ export const english = {
   classroom,
   looks: lookWords,
   methods: METHOD_WORDS,
+  methodEditor,
   combs: COMB_WORDS,
   builderTypes: BUILDER_TYPE_WORDS,
   boxTypes: BOX_TYPE_WORDS,

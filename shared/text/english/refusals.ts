@@ -104,6 +104,7 @@ const REFUSALS: Sentences<Own> = {
   'move-past-window': ({ earliest, latest }, text) =>
     `New day: the bees leave only ${text(earliest)} to ${text(latest)} for this. Choose a day in between.`,
   'observation-not-found': () => 'This sighting is no longer in the batch.',
+  'method-name-in-use': ({ name }) => `Name: you have a method ${name} already. Type another name.`,
   'hive-code-in-use': ({ code }) => `Code: there is a hive ${code} already. Type another code.`,
   'yard-name-in-use': ({ name }) => `Name: there is a yard ${name} already. Type another name.`,
   'yard-not-found': () => 'Yard: this yard is no longer in the workbook. Choose another one.',

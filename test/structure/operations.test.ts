@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { appRouter } from '../../../main/api/router.ts';
+import { appRouter } from '../../main/api/router.ts';
 
 /** tRPC keeps its table flat, by full name, though its type shows it nested. */
 const table = appRouter._def.procedures as unknown as Readonly<
@@ -14,12 +14,12 @@ const procedures = Object.entries(table).map(([path, procedure]) => ({
   name: path.split('.')[1] ?? '',
 }));
 
-const root = new URL('../../../', import.meta.url);
+const root = new URL('../../', import.meta.url);
 const fileNamed = (name: string) => name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 
 test('the table holds every feature of the workbook', () => {
   expect(new Set(procedures.map(({ feature }) => feature))).toEqual(
-    new Set(['workbook', 'batches', 'hives', 'boxes', 'queens', 'today', 'season', 'print', 'settings']),
+    new Set(['workbook', 'batches', 'hives', 'boxes', 'queens', 'today', 'season', 'print', 'settings', 'methods']),
   );
   expect(procedures.length).toBeGreaterThan(35);
 });

@@ -1,0 +1,118 @@
+import { Button } from '@mui/material';
+import { useState } from 'react';
+import type { MethodView } from '../../../shared/contract/methods.ts';
+import { METHODS, type Method } from '../../../shared/model/method.ts';
+import { stepTitle } from '../../../shared/text/english/steps.ts';
+import { ask } from '../../client/client.ts';
+import { newId, useAnswer, useChange } from '../../client/hooks.ts';
+import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { DataTable } from '../../components/DataTable.tsx';
+import { Section } from '../../components/Section.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useWords } from '../../components/words.ts';
+import { isDayNumber, methodCopy, typedDays, WHICH } from './method-form.ts';
+
+/** Built-in methods and the person's own copies of them. */
+export function Methods() {
+  const { methodEditor: words, methods } = useWords();
+  const [chosen, setChosen] = useState<string>('larva-grafting');
+  const method = METHODS.find((one) => one === chosen) ?? null;
+  const input = {
+    method: method ?? ('larva-grafting' as Method),
+    comb: 'drawn' as const,
+    copyId: method ? null : chosen,
+  };
+  const view = useAnswer(['method', chosen], () => ask.methods.getMethod.query(input));
+  const copies = view.data?.copies ?? [];
+  const choices = [
+    ...METHODS.map((one) => ({ value: one as string, text: methods[one].name })),
+    ...copies.map((copy) => ({ value: copy.id, text: words.copyOf(copy.name, methods[copy.origin].name) })),
+  ];
+  return (
+    <Section title={words.title}>
+      <p style={{ marginBottom: 12 }}>{words.line}</p>
+      <div style={{ maxWidth: 420, marginBottom: 16 }}>
+        <ChoiceField label={words.choose} value={chosen} choices={choices} onChange={setChosen} />
+      </div>
+      {view.data && !view.isPlaceholderData ? <MethodDays key={chosen} view={view.data} onSaved={setChosen} /> : null}
+    </Section>
+  );
+}
+
+function MethodDays({ view, onSaved }: { view: MethodView; onSaved: (copyId: string) => void }) {
+  const { methodEditor: words, methods, frame } = useWords();
+  const [typed, setTyped] = useState(() => typedDays(view.steps));
+  const [name, setName] = useState(view.copy?.name ?? words.nameDefault(methods[view.method].name));
+  const [id] = useState(() => view.copy?.id ?? newId());
+  const save = useChange(ask.methods.saveMethodCopy.mutate);
+  const problem = useProblemOf(save.state.refusal);
+  const copy = methodCopy(view, typed, name, id);
+  const submit = async () => {
+    if (copy && (await save.run(copy))) onSaved(copy.id);
+  };
+  return (
+    <form
+      className="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void submit();
+      }}
+    >
+      <p className="soft small">{words.days}</p>
+      <DataTable
+        caption={words.title}
+        rows={view.steps}
+        rowKey={(row) => row.step}
+        columns={[
+          {
+            key: 'step',
+            title: words.columns.step,
+            head: true,
+            cell: (row) => stepTitle(row.step, view.method, 'queenless'),
+          },
+          {
+            key: 'builtIn',
+            title: words.columns.builtIn,
+            cell: ({ builtIn }) => (
+              <span className="soft nowrap">{words.window(builtIn.earliest, builtIn.expected, builtIn.latest)}</span>
+            ),
+          },
+          ...WHICH.map((which) => ({
+            key: which,
+            title: words.columns[which],
+            cell: (row: MethodView['steps'][number]) => (
+              <input
+                className="control"
+                style={{ width: '4.2rem' }}
+                inputMode="numeric"
+                aria-label={words.day(stepTitle(row.step, view.method, 'queenless'), words.columns[which])}
+                aria-invalid={isDayNumber(typed[row.step]?.[which] ?? '') ? undefined : true}
+                value={typed[row.step]?.[which] ?? ''}
+                onChange={(event) => {
+                  const days = typed[row.step];
+                  if (days) setTyped({ ...typed, [row.step]: { ...days, [which]: event.target.value } });
+                }}
+              />
+            ),
+          })),
+        ]}
+      />
+      <div style={{ maxWidth: 420 }}>
+        <TextField label={words.name} value={name} onChange={setName} problem={problem('name')} required />
+      </div>
+      <div className="acts">
+        <Button type="submit" variant="outlined" disabled={save.state.busy || !copy || name.trim() === ''}>
+          {view.copy ? words.saveChanges : words.save}
+        </Button>
+        {view.copy && !save.state.refusal ? <span className="soft">{words.saved}</span> : null}
+        {save.state.done ? (
+          <span className="line-good" role="status">
+            {frame.saved}
+          </span>
+        ) : null}
+      </div>
+      <ChangeLines {...save.state} ownFields={['name']} />
+    </form>
+  );
+}

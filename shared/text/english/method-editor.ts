@@ -1,0 +1,17 @@
+/** The person's own copies of methods. */
+export const methodEditor = {
+  title: 'Methods',
+  line: 'Copy a method and set its days as you do it. The last safe day for moving cells is reckoned from the bees and stays.',
+  choose: 'Method',
+  copyOf: (name: string, origin: string) => `${name} (own, from ${origin})`,
+  name: 'Name of your copy',
+  nameDefault: (origin: string) => `My ${origin.toLowerCase()}`,
+  columns: { step: 'Step', builtIn: 'Built in', earliest: 'Earliest', expected: 'Expected', latest: 'Latest' },
+  days: 'Days count from the day larvae are given; before it they are negative.',
+  window: (earliest: number, expected: number, latest: number) =>
+    earliest === latest ? `${expected}` : `${expected} (${earliest} to ${latest})`,
+  day: (step: string, which: string) => `${step}, ${which}`,
+  save: 'Save as my own',
+  saveChanges: 'Save my method',
+  saved: 'Saved. It is offered when you start a batch.',
+} as const;

@@ -1,0 +1,140 @@
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+/** A PDF read back by a reader that had no hand in writing it. All in millimetres from the page's upper left corner. */
+export interface ReadPdf {
+  readonly pages: readonly ReadPage[];
+  readonly title: string | undefined;
+  readonly printScaling: unknown;
+  /** Scripts, links, form fields and attachments: all that a plain print must not hold. */
+  readonly activeParts: readonly string[];
+}
+
+export interface ReadPage {
+  readonly width: number;
+  readonly height: number;
+  readonly texts: readonly ReadText[];
+  readonly codes: readonly ReadCode[];
+}
+
+export interface ReadText {
+  readonly text: string;
+  readonly x: number;
+  /** Baseline. */
+  readonly y: number;
+  readonly width: number;
+  readonly points: number;
+  /** Upright, unmirrored. */
+  readonly upright: boolean;
+}
+
+/** A one-bit picture as it lies on the page: `dark[row][column]` counted from its upper left corner on paper. */
+export interface ReadCode {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly dark: readonly (readonly boolean[])[];
+}
+
+type Matrix = readonly [number, number, number, number, number, number];
+const MILLIMETRES = 25.4 / 72;
+
+export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
+  const reading = getDocument({ data: new Uint8Array(bytes), verbosity: 0 });
+  const document = await reading.promise;
+  const activeParts: string[] = [];
+  if (await document.getJSActions()) activeParts.push('script');
+  if (await document.getAttachments()) activeParts.push('attachment');
+  if (await document.getOpenAction()) activeParts.push('open action');
+  const pages: ReadPage[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const page = await document.getPage(number);
+    if ((await page.getAnnotations()).length > 0) activeParts.push(`annotation on page ${number}`);
+    pages.push(await readPage(page));
+  }
+  const { info } = await document.getMetadata();
+  const title = (info as { readonly Title?: string }).Title;
+  const preferences: unknown = await document.getViewerPreferences();
+  const printScaling = preferences instanceof Map ? preferences.get('PrintScaling') : undefined;
+  await reading.destroy();
+  return { pages, title, printScaling, activeParts };
+}
+
+type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promise']>['getPage']>>;
+
+async function readPage(page: PdfPage): Promise<ReadPage> {
+  const [, , widthInPoints = 0, heightInPoints = 0] = page.view;
+  const height = heightInPoints * MILLIMETRES;
+  const content = await page.getTextContent();
+  const texts = content.items.flatMap((item) => {
+    if (!('str' in item) || item.str.trim() === '') return [];
+    const [a, b, c, d, e, f] = item.transform as number[] as unknown as Matrix;
+    const upright = a > 0 && b === 0 && c === 0 && d > 0;
+    return [
+      {
+        text: item.str,
+        x: e * MILLIMETRES,
+        y: height - f * MILLIMETRES,
+        width: item.width * MILLIMETRES,
+        points: d,
+        upright,
+      },
+    ];
+  });
+  return { width: widthInPoints * MILLIMETRES, height, texts, codes: await readCodes(page, height) };
+}
+
+/** Follows the drawing operators to every one-bit picture and where it comes to lie. */
+async function readCodes(page: PdfPage, pageHeight: number): Promise<readonly ReadCode[]> {
+  const { fnArray, argsArray } = await page.getOperatorList();
+  const codes: ReadCode[] = [];
+  const kept: Matrix[] = [];
+  let at: Matrix = [1, 0, 0, 1, 0, 0];
+  for (const [index, operator] of fnArray.entries()) {
+    if (operator === OPS.save) kept.push(at);
+    else if (operator === OPS.restore) at = kept.pop() ?? at;
+    else if (operator === OPS.transform) at = times(at, argsArray[index] as Matrix);
+    else if (operator === OPS.paintImageMaskXObject) {
+      const [mask] = argsArray[index] as [{ readonly data: string; readonly width: number }];
+      const { data } = page.objs.get(mask.data) as { readonly data: Uint8Array };
+      codes.push(onPaper(data, mask.width, at, pageHeight));
+    }
+  }
+  return codes;
+}
+
+const times = ([a, b, c, d, e, f]: Matrix, [A, B, C, D, E, F]: Matrix): Matrix => [
+  a * A + c * B,
+  b * A + d * B,
+  a * C + c * D,
+  b * C + d * D,
+  a * E + c * F + e,
+  b * E + d * F + f,
+];
+
+/** A picture fills the unit square, its first row at the top (PDF 32000-1, 8.9.5); a mask paints where its bit is 0. */
+function onPaper(data: Uint8Array, size: number, [a, b, c, d, e, f]: Matrix, pageHeight: number): ReadCode {
+  const corners = [0, 1].flatMap((u) => [0, 1].map((v) => [a * u + c * v + e, b * u + d * v + f] as const));
+  const left = Math.min(...corners.map(([x]) => x));
+  const top = Math.max(...corners.map(([, y]) => y));
+  const width = Math.max(...corners.map(([x]) => x)) - left;
+  const height = top - Math.min(...corners.map(([, y]) => y));
+  const rowBytes = Math.ceil(size / 8);
+  const dark = Array.from({ length: size }, () => new Array<boolean>(size).fill(false));
+  for (let row = 0; row < size; row += 1)
+    for (let column = 0; column < size; column += 1) {
+      const [u, v] = [(column + 0.5) / size, 1 - (row + 0.5) / size];
+      const paperColumn = Math.floor(((a * u + c * v + e - left) / width) * size);
+      const paperRow = Math.floor(((top - (b * u + d * v + f)) / height) * size);
+      const bit = ((data[row * rowBytes + (column >> 3)] ?? 0) >> (7 - (column & 7))) & 1;
+      const line = dark[paperRow];
+      if (line) line[paperColumn] = bit === 0;
+    }
+  return {
+    x: left * MILLIMETRES,
+    y: pageHeight - top * MILLIMETRES,
+    width: width * MILLIMETRES,
+    height: height * MILLIMETRES,
+    dark,
+  };
+}

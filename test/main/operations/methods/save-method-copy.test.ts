@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { previewBatch } from '../../../../main/operations/batches/preview-batch.ts';
+import { saveMethodCopy } from '../../../../main/operations/methods/save-method-copy.ts';
+import type { MethodCopy } from '../../../../shared/model/method-copy.ts';
+import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { aStart, refusalOf } from '../../../builders/running-batch.ts';
+
+const aCopy = (changes: Partial<MethodCopy> = {}): MethodCopy => ({
+  id: 'own',
+  origin: 'cut-comb-edge',
+  name: 'Mine',
+  changes: [{ step: 'count-taken', earliestDay: 2, expectedDay: 2, latestDay: 3, title: null, note: null }],
+  ...changes,
+});
+
+test('a batch by a copy follows its days; the last safe day stays', () => {
+  const desk = aDesk({ today: '2026-05-04' });
+  const plain = mustOk(previewBatch(desk, aStart()));
+  mustOk(saveMethodCopy(desk, aCopy()));
+  const own = mustOk(previewBatch(desk, aStart({ methodCopyId: 'own' })));
+  expect(own.lines.find((line) => line.step === 'count-taken')?.expected).toBe('2026-05-06');
+  expect(own.placeDeadline).toBe(plain.placeDeadline);
+});
+
+test('a copy keeps its origin for good', () => {
+  const desk = aDesk();
+  mustOk(saveMethodCopy(desk, aCopy()));
+  expect(mustOk(saveMethodCopy(desk, aCopy({ origin: 'flat-comb', name: 'Renamed' })))).toMatchObject({
+    origin: 'cut-comb-edge',
+    name: 'Renamed',
+  });
+});
+
+test('refuses a window turned round and a name in use, and writes nothing', () => {
+  const desk = aDesk();
+  const turned = {
+    step: 'count-taken',
+    earliestDay: 3,
+    expectedDay: 2,
+    latestDay: 1,
+    title: null,
+    note: null,
+  } as const;
+  expect(refusalOf(saveMethodCopy(desk, aCopy({ changes: [turned] })))).toMatchObject({
+    kind: 'window-turned-round',
+    field: 'changes',
+    step: 'count-taken',
+  });
+  expect(desk.workbook.tables.methodCopies.all()).toEqual([]);
+  mustOk(saveMethodCopy(desk, aCopy()));
+  expect(refusalOf(saveMethodCopy(desk, aCopy({ id: 'second' })))).toEqual({
+    kind: 'method-name-in-use',
+    field: 'name',
+    name: 'Mine',
+  });
+});
