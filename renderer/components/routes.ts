@@ -15,13 +15,13 @@ export function readRoute(hash: string): Route {
   return { parts: parts.length === 0 ? ['today'] : parts, query: new URLSearchParams(query) };
 }
 
-const subscribe = (changed: () => void) => {
+const onTurn = (changed: () => void) => {
   window.addEventListener('hashchange', changed);
   return () => window.removeEventListener('hashchange', changed);
 };
 
 export function useRoute(): Route {
-  const hash = useSyncExternalStore(subscribe, () => window.location.hash);
+  const hash = useSyncExternalStore(onTurn, () => window.location.hash);
   return readRoute(hash);
 }
 
