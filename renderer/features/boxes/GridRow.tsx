@@ -114,13 +114,15 @@ function NumberInput({
 /** Strength, food and note: reached with Tab, saved when left. */
 function MoreCells({ row, onMore }: { row: LookRow; onMore: (change: LookChange) => void }) {
   const { sheet } = useWords().boxes;
-  const five = (text: string) => (/^[1-5]$/.test(text.trim()) ? Number(text) : null);
+  // What is no number goes to the core as 0, which it refuses with a sentence; the text stays as typed.
+  const five = (text: string) => (text.trim() === '' ? null : /^\d$/.test(text.trim()) ? Number(text) : 0);
   const cell = (key: 'strength' | 'food' | 'note', width: string) => (
     <td>
       <input
         className="control"
         style={{ width, minHeight: 34 }}
         aria-label={`${row.code}, ${sheet.columns[key]}`}
+        data-note={key === 'note' ? '' : undefined}
         defaultValue={row.typed?.[key] ?? ''}
         onBlur={(event) => {
           const text = event.target.value;

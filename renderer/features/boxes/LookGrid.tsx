@@ -47,8 +47,16 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
     act({ kind: 'last' });
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.target instanceof HTMLInputElement) return;
     const row = rows[state.current];
+    if (event.target instanceof HTMLInputElement) {
+      if (leavesInput(event, row, grid.current, state.current)) act({ kind: 'down' });
+      return;
+    }
+    if (event.key === 'F4') {
+      event.preventDefault();
+      rowElement(grid.current, state.current)?.querySelector<HTMLElement>('input[data-note]')?.focus();
+      return;
+    }
     const answer =
       row &&
       answerTo(event, {
@@ -93,6 +101,22 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
       {finished ? <Summary rows={rows} /> : null}
     </>
   );
+}
+
+const rowElement = (grid: HTMLTableElement | null, index: number): HTMLElement | undefined =>
+  grid?.querySelectorAll<HTMLElement>('tr[data-row]')[index];
+
+/** In strength, food and note Enter saves and goes down, Escape goes back to the result; true when to go down. */
+function leavesInput(
+  event: KeyboardEvent,
+  row: LookRow | undefined,
+  grid: HTMLTableElement | null,
+  current: number,
+): boolean {
+  if (!row || (event.key !== 'Enter' && event.key !== 'Escape') || event.ctrlKey) return false;
+  event.preventDefault();
+  rowElement(grid, current)?.querySelector<HTMLElement>('[data-now]')?.focus();
+  return event.key === 'Enter';
 }
 
 function Progress({ typing, done, all }: { typing: ReturnType<typeof useLookTyping>; done: number; all: number }) {
@@ -150,7 +174,7 @@ function useFocusOnRow(
   useEffect(() => {
     if (finished) return;
     const selector = numbering ? 'input[data-number]' : '[data-now]';
-    grid.current?.querySelectorAll<HTMLElement>('tr[data-row]')[current]?.querySelector<HTMLElement>(selector)?.focus();
+    rowElement(grid.current, current)?.querySelector<HTMLElement>(selector)?.focus();
   }, [grid, current, numbering, finished]);
 }
 

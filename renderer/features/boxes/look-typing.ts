@@ -41,11 +41,15 @@ export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void)
   const [lastSaved, setLastSaved] = useState<{ readonly box: string; readonly result: LookResult } | null>(null);
   const say = (boxId: string, what: Said) => setSaid((before) => new Map(before).set(boxId, what));
 
-  const send = async (row: LookRow, typed: Typed, queenNumber: string | null) => {
+  /** A refused change is taken back here too, so that the row's next key does not carry it along. */
+  const send = async (row: LookRow, before: Typed, typed: Typed, queenNumber: string | null) => {
     try {
       const queen = queenNumber === null ? null : { id: newId(), number: queenNumber };
       const result = await ask.boxes.recordLook.mutate({ ...typed, boxId: row.id, lookedOn: sheetDay, queen });
-      if (!result.ok) return say(row.id, { refusal: result.refusal, notices: [], notReached: false });
+      if (!result.ok) {
+        typedByRow.current.set(row.id, before);
+        return say(row.id, { refusal: result.refusal, notices: [], notReached: false });
+      }
       say(row.id, { refusal: null, notices: result.value.notices, notReached: false });
       setLastSaved({ box: row.code, result: typed.result });
       onSaved(result.value.row);
@@ -59,7 +63,7 @@ export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void)
     const before = typedByRow.current.get(row.id) ?? row.typed ?? EMPTY;
     const typed = { ...before, ...change, id: before.id === '' ? newId() : before.id };
     typedByRow.current.set(row.id, typed);
-    queue.current = queue.current.then(() => send(row, typed, queenNumber));
+    queue.current = queue.current.then(() => send(row, before, typed, queenNumber));
     return queue.current;
   };
 

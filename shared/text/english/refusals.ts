@@ -50,8 +50,8 @@ const FIELDS: Readonly<Record<string, string>> = {
   codes: 'Boxes',
   note: 'Note',
   startAt: 'First free label',
-  strength: 'Strength',
-  food: 'Food',
+  strength: 'Strength, 1 to 5',
+  food: 'Food, 1 to 5',
   number: 'Number',
 };
 
