@@ -17,7 +17,7 @@ import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shar
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels } from '../../shared/contract/print.ts';
 import { SaveQueen } from '../../shared/contract/queens.ts';
-import { CompareSeason } from '../../shared/contract/season.ts';
+import { CompareSeason, CompareStage } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { BeginWorkbook, OpenWorkbook } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
@@ -54,6 +54,7 @@ import { printLabels } from '../operations/print/print-labels.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
+import { compareStage } from '../operations/season/compare-stage.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
 import { getToday } from '../operations/today/get-today.ts';
@@ -124,6 +125,7 @@ export const appRouter = group({
   }),
   season: group({
     compareSeason: query(CompareSeason, compareSeason),
+    compareStage: query(CompareStage, compareStage),
   }),
   print: group({
     offerLabels: query(OfferLabels, offerLabels),

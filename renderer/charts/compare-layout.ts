@@ -1,4 +1,4 @@
-import type { CompareRow, RateStage } from '../../shared/contract/season.ts';
+import type { CompareRow, RateStage, WeighedGroup } from '../../shared/contract/season.ts';
 
 /** One group as the chart draws it: a dot with its range, and a tick for every batch. Shares are in per cent. */
 export interface CompareDot {
@@ -13,16 +13,21 @@ export interface CompareDot {
   readonly ticks: readonly { readonly batch: string; readonly percent: number; readonly of: number }[];
 }
 
-/** Groups with figures for the stage, best first; groups without any have nothing to draw. */
+/**
+ * Groups with figures for the stage, best first. Where the stage has been weighed, dot and range are the weighed ones;
+ * until then, and for the whole way, the plain share and its range.
+ */
 export function compareDots(
   rows: readonly CompareRow[],
   stage: RateStage,
   nameOf: (row: CompareRow) => string,
+  weighed: readonly WeighedGroup[] = [],
 ): readonly CompareDot[] {
   return rows
     .flatMap((row): readonly CompareDot[] => {
       const figure = row.rates[stage];
       if (figure.rate === null || figure.interval === null) return [];
+      const group = weighed.find((one) => one.groupId === row.groupId);
       const ticks = row.batchPoints
         .filter((point) => point.stage === stage)
         .map((point) => ({ batch: point.batch, percent: (100 * point.successes) / point.of, of: point.of }));
@@ -30,9 +35,9 @@ export function compareDots(
         {
           groupId: row.groupId,
           label: nameOf(row),
-          percent: 100 * figure.rate,
-          lower: 100 * figure.interval.lower,
-          upper: 100 * figure.interval.upper,
+          percent: 100 * (group?.mean ?? figure.rate),
+          lower: 100 * (group?.lower ?? figure.interval.lower),
+          upper: 100 * (group?.upper ?? figure.interval.upper),
           successes: figure.successes,
           of: figure.of,
           batches: figure.batches,
@@ -41,17 +46,4 @@ export function compareDots(
       ];
     })
     .toSorted((a, b) => b.percent - a.percent);
-}
-
-/** What the eye should take from the chart, as a fact about the two best groups. */
-export type Finding =
-  | { readonly kind: 'nothing' }
-  | { readonly kind: 'one'; readonly dot: CompareDot }
-  | { readonly kind: 'apart' | 'touching'; readonly best: CompareDot; readonly second: CompareDot };
-
-export function findingOf(dots: readonly CompareDot[]): Finding {
-  const [best, second] = dots;
-  if (!best) return { kind: 'nothing' };
-  if (!second) return { kind: 'one', dot: best };
-  return { kind: best.lower > second.upper ? 'apart' : 'touching', best, second };
 }

@@ -10,6 +10,40 @@ export const CompareSeason = z.object({
   leaveOutPractice: z.boolean(),
 });
 
+/** The stages in which batches have a rate of their own; the whole way is their product. */
+export const WEIGHED_STAGES = ['take', 'sealing', 'emergence', 'mating'] as const;
+export const CompareStage = CompareSeason.extend({ stage: z.enum(WEIGHED_STAGES) });
+
+/** How sure it is that one group is better than another; the words are in shared/text. */
+export const CERTAINTIES = ['cannot-tell', 'leaning', 'probably', 'very-likely', 'as-good-as-certain'] as const;
+export type Certainty = (typeof CERTAINTIES)[number];
+
+export interface WeighedGroup {
+  readonly groupId: string;
+  readonly label: string;
+  readonly batches: number;
+  /** Mean and about-9-in-10 range of the group's true share, allowing for how much batches differ. */
+  readonly mean: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly probabilityBest: number;
+}
+
+export interface StageComparison {
+  readonly stage: (typeof WEIGHED_STAGES)[number];
+  /** Best mean first. */
+  readonly groups: readonly WeighedGroup[];
+  /** The two best means against each other; null with fewer than two groups. */
+  readonly lead: {
+    readonly better: string;
+    readonly other: string;
+    readonly probability: number;
+    readonly certainty: Certainty;
+    /** Named the best only when that is at least nine tenths sure and rests on three batches. */
+    readonly isBest: boolean;
+  } | null;
+}
+
 export const RATE_STAGES = ['take', 'sealing', 'emergence', 'mating', 'through'] as const;
 export type RateStage = (typeof RATE_STAGES)[number];
 

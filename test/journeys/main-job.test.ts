@@ -121,5 +121,5 @@ async function seeChart(page: Page): Promise<void> {
     .getByText('9 of 12')
     .waitFor();
   await page.locator('.recharts-surface').waitFor();
-  await page.getByText('Only Cut-comb edge has figures for take: 75 % over one batch.').waitFor();
+  await page.getByText('Only Cut-comb edge has figures for take: ').waitFor();
 }

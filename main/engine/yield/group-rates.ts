@@ -90,7 +90,9 @@ function collect(
     const likelihood = likelihoods[within];
     if (!likelihood) continue;
     const densities = likelihood.byGroup.map((one, group) => posterior(prior.density, one, cell.integrals[group] ?? 1));
-    densities.forEach((density, group) => addScaled(joint[group]?.[within], density, weight));
+    densities.forEach((density, group) => {
+      addScaled(joint[group]?.[within], density, weight);
+    });
     addScaled(jointOfNew[within], prior.density, weight);
     addComparisons(densities, weight, better, best);
     hyper.mean += weight * prior.mean;

@@ -15,15 +15,15 @@ export function nextBatch(joint: readonly Float64Array[], n: number): Float64Arr
       });
     });
   });
-  return probabilities;
+  const total = probabilities.reduce((sum, share) => sum + share, 0);
+  return probabilities.map((share) => share / total);
 }
 
 /** Smallest count at or below which the given share of the probability lies. */
 export function countQuantile(probabilities: Float64Array, probability: number): number {
-  const total = probabilities.reduce((sum, share) => sum + share, 0);
   let sum = 0;
   for (let k = 0; k < probabilities.length; k += 1) {
-    sum += (probabilities[k] ?? 0) / total;
+    sum += probabilities[k] ?? 0;
     if (sum >= probability - 1e-12) return k;
   }
   return probabilities.length - 1;

@@ -10,7 +10,7 @@ import {
 import type { BoxType, Method } from '../../../shared/model/method.ts';
 import { monthName } from '../../../shared/text/day-text.ts';
 import { perCent } from '../../../shared/text/share-text.ts';
-import { compareDots, type Finding, findingOf } from '../../charts/compare-layout.ts';
+import { compareDots } from '../../charts/compare-layout.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
@@ -18,6 +18,8 @@ import { DataTable } from '../../components/DataTable.tsx';
 import { Figure } from '../../components/Figure.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
+import { FindingText } from './FindingText.tsx';
+import { useWeighed } from './weighed.ts';
 
 const CompareChart = lazy(() => import('../../charts/CompareChart.tsx').then((m) => ({ default: m.CompareChart })));
 
@@ -67,23 +69,37 @@ export function Compare() {
       </div>
       {comparison && comparison.rows.length === 0 ? <p>{words.empty}</p> : null}
       {comparison && comparison.rows.length > 0 ? (
-        <Comparison comparison={comparison} stage={stage} chosen={chosen} onChoose={setChosen} />
+        <Comparison
+          comparison={comparison}
+          asked={{ factor, season, leaveOutPractice }}
+          stage={stage}
+          chosen={chosen}
+          onChoose={setChosen}
+        />
       ) : null}
     </>
   );
 }
 
+interface Asked {
+  readonly factor: CompareFactor;
+  readonly season: number | null;
+  readonly leaveOutPractice: boolean;
+}
+
 interface ComparisonProps {
   readonly comparison: SeasonComparison;
+  readonly asked: Asked;
   readonly stage: RateStage;
   readonly chosen: string | null;
   readonly onChoose: (groupId: string | null) => void;
 }
 
-function Comparison({ comparison, stage, chosen, onChoose }: ComparisonProps) {
+function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonProps) {
   const { season: words } = useWords();
   const nameOf = useGroupName(comparison.factor);
-  const dots = compareDots(comparison.rows, stage, nameOf);
+  const weighed = useWeighed({ ...asked, stage });
+  const dots = compareDots(comparison.rows, stage, nameOf, weighed?.groups);
   const row = comparison.rows.find((one) => one.groupId === chosen);
   const title = words.chart(words.stages[stage].name, words.factors[comparison.factor]);
   return (
@@ -98,7 +114,7 @@ function Comparison({ comparison, stage, chosen, onChoose }: ComparisonProps) {
             </Suspense>
           ) : null}
           <figcaption>
-            <FindingText finding={findingOf(dots)} stage={stage} /> {words.ticks} {words.caveat}{' '}
+            <FindingText dots={dots} stage={stage} weighed={weighed} /> {words.ticks} {words.caveat}{' '}
             {comparison.runningLeftOut > 0 ? `${words.running(comparison.runningLeftOut)} ` : ''}
             {words.assumed}
           </figcaption>
@@ -160,6 +176,9 @@ function FigureTable({
           })),
         ]}
       />
+      <p className="soft small" style={{ marginTop: 8 }}>
+        {words.tableNote}
+      </p>
     </Section>
   );
 }
@@ -179,19 +198,4 @@ function BatchesBehind({ row, name }: { row: CompareRow; name: string }) {
       </p>
     </Section>
   );
-}
-
-function FindingText({ finding, stage }: { finding: Finding; stage: RateStage }) {
-  const { season: words } = useWords();
-  const name = words.stages[stage].name;
-  switch (finding.kind) {
-    case 'nothing':
-      return <>{words.finding.nothing}</>;
-    case 'one':
-      return <>{words.finding.one(finding.dot.label, name, perCent(finding.dot.percent / 100), finding.dot.batches)}</>;
-    case 'apart':
-      return <strong>{words.finding.apart(finding.best.label, finding.second.label, name)}</strong>;
-    case 'touching':
-      return <strong>{words.finding.touching(finding.best.label, name)}</strong>;
-  }
 }

@@ -64,7 +64,7 @@ export const help = {
     'A batch still running is no loss: it enters a figure once its counts are there.',
     'Cells removed on purpose, and sealed cells not put in boxes, leave the figure of the next stage.',
     'A box found without a queen counts as emerged unless its cell was seen dead or torn down.',
-    'The range beside a share is Wilson’s: about 9 times in 10 the true share lies in it, if all cells were alike. Batches differ, so the doubt is a little larger still.',
+    'The range beside a share in the table is Wilson’s: about 9 times in 10 the true share lies in it, if all cells were alike. The picture below the table allows for batches that differ, and so do the words under it.',
   ],
 } as const;
 

@@ -1,4 +1,4 @@
-import type { CompareFactor, RateStage } from '../../contract/season.ts';
+import type { Certainty, CompareFactor, RateStage } from '../../contract/season.ts';
 
 export const season = {
   title: 'Season',
@@ -37,13 +37,24 @@ export const season = {
     nothing: 'Nothing has been counted to compare yet.',
     one: (group: string, stage: string, percent: string, n: number) =>
       `Only ${group} has figures for ${stage}: ${percent} over ${n === 1 ? 'one batch' : `${n} batches`}.`,
-    apart: (best: string, other: string, stage: string) =>
-      `${best} lies above ${other} in ${stage}, and their ranges do not touch.`,
-    touching: (best: string, stage: string) =>
-      `${best} is highest in ${stage}, but the ranges overlap: with so few batches this may still be chance.`,
+    weighing: 'Weighing the batches…',
+    wholeWay: 'The whole way multiplies the stages; look at the stages to see what can be told apart.',
+    certainty: {
+      'cannot-tell': (a: string, b: string) => `${a} and ${b} cannot be told apart.`,
+      leaning: (a: string, b: string) => `Leaning to ${a} over ${b}.`,
+      probably: (a: string, b: string) => `${a} is probably better than ${b}.`,
+      'very-likely': (a: string, b: string) => `${a} is very likely better than ${b}.`,
+      'as-good-as-certain': (a: string, b: string) => `${a} is as good as certainly better than ${b}.`,
+    } satisfies Record<Certainty, (a: string, b: string) => string>,
+    bet: (times: number) =>
+      `Bet on it twenty times, and it would be right about ${times === 20 ? 'every time' : `${times} times`}.`,
+    best: (group: string) => `${group} is the best of them.`,
   },
+  range9: (range: string) => `about 9 times in 10 ${range}`,
+  tableNote:
+    'The ranges in this table take all cells of a group as one lot, so they are the least doubt there is. The picture below allows for batches that differ.',
   caveat:
-    'The ranges treat all cells of a group as one lot. Batches differ from each other, so take them as the least doubt there is.',
+    'Dots and ranges allow for how much batches differ and how few there are: small groups are drawn towards the others.',
   running: (n: number) =>
     n === 1
       ? '1 batch is still running or not counted to the end; it is left out of the whole way.'

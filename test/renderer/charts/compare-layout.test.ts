@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { compareDots, findingOf } from '../../../renderer/charts/compare-layout.ts';
+import { compareDots } from '../../../renderer/charts/compare-layout.ts';
 import type { CompareRow, RateFigure } from '../../../shared/contract/season.ts';
 
 const NONE: RateFigure = { successes: 0, of: 0, batches: 0, rate: null, interval: null };
@@ -31,11 +31,8 @@ test('draws the best first, in per cent, with its own batches as ticks; a group 
   expect(drawn[0]?.ticks).toEqual([{ batch: '26-01', percent: 50, of: 10 }]);
 });
 
-test('claims a difference only where the ranges do not touch', () => {
-  expect(findingOf(dots()).kind).toBe('nothing');
-  expect(findingOf(dots(aRow('A', figure(6, 10, 0.4, 0.8)))).kind).toBe('one');
-  expect(findingOf(dots(aRow('A', figure(6, 10, 0.4, 0.8)), aRow('B', figure(9, 10, 0.7, 0.98)))).kind).toBe(
-    'touching',
-  );
-  expect(findingOf(dots(aRow('A', figure(2, 10, 0.1, 0.4)), aRow('B', figure(9, 10, 0.7, 0.98)))).kind).toBe('apart');
+test('takes dot and range from the weighed stage where there is one, and keeps the counts', () => {
+  const weighed = [{ groupId: 'A', label: 'A', batches: 2, mean: 0.7, lower: 0.5, upper: 0.85, probabilityBest: 0.9 }];
+  const [dot] = compareDots([aRow('A', figure(6, 10, 0.4, 0.8))], 'take', (row) => row.label, weighed);
+  expect(dot).toMatchObject({ percent: 70, lower: 50, upper: 85, successes: 6, of: 10 });
 });

@@ -1,0 +1,65 @@
+import type { z } from 'zod';
+import type { CompareFactor, CompareSeason } from '../../../shared/contract/season.ts';
+import { dateOfDay } from '../../../shared/kernel/day.ts';
+import type { Batch } from '../../../shared/model/batch.ts';
+import type { BatchTally } from '../../../shared/model/tally.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { timetableOf } from '../batch-calendar.ts';
+import { tallyOf } from '../batch-lines.ts';
+
+/** A batch with its kept sums and the group it falls into. */
+export interface Counted {
+  readonly batch: Batch;
+  readonly tally: BatchTally;
+  readonly group: { readonly id: string; readonly label: string };
+}
+
+/** The batches a comparison rests on; practice and other seasons left out as asked. */
+export function countedBatches(tables: Tables, input: z.infer<typeof CompareSeason>): readonly Counted[] {
+  return tables.batches
+    .all()
+    .filter((batch) => input.season === null || batch.season === input.season)
+    .filter((batch) => !(input.leaveOutPractice && batch.practice))
+    .map((batch) => ({ batch, tally: tallyOf(tables, batch), group: groupOf(tables, batch, input.factor) }));
+}
+
+const UNKNOWN = { id: 'unknown', label: '' };
+
+function groupOf(tables: Tables, batch: Batch, factor: CompareFactor): Counted['group'] {
+  switch (factor) {
+    case 'method':
+      return methodGroup(tables, batch);
+    case 'builder':
+      return hiveGroup(tables, batch.builderId);
+    case 'breeder':
+      return hiveGroup(tables, batch.breederId);
+    case 'season':
+      return { id: String(batch.season), label: String(batch.season) };
+    case 'month': {
+      const month = String(dateOfDay(timetableOf(tables, batch).larvaeGivenOn).month);
+      return { id: month, label: month };
+    }
+    case 'boxType':
+      return boxTypeGroup(tables, batch);
+  }
+}
+
+function methodGroup(tables: Tables, batch: Batch): Counted['group'] {
+  const copy = batch.methodCopyId === null ? null : tables.methodCopies.get(batch.methodCopyId);
+  return copy ? { id: copy.id, label: copy.name } : { id: batch.method, label: batch.method };
+}
+
+function hiveGroup(tables: Tables, colonyId: string | null): Counted['group'] {
+  const colony = colonyId === null ? null : tables.colonies.get(colonyId);
+  return colony ? { id: colony.id, label: colony.code } : UNKNOWN;
+}
+
+/** A batch goes with the type most of its boxes are of. */
+function boxTypeGroup(tables: Tables, batch: Batch): Counted['group'] {
+  const types = tables.placements
+    .where({ batchId: batch.id })
+    .flatMap((placement) => tables.boxes.get(placement.boxId)?.boxType ?? []);
+  const counts = [...Map.groupBy(types, (type) => type)].toSorted(([, a], [, b]) => b.length - a.length);
+  const most = counts[0]?.[0];
+  return most ? { id: most, label: most } : UNKNOWN;
+}
