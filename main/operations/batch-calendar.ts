@@ -86,7 +86,7 @@ export function timetableView(timetable: Timetable, movedSteps: ReadonlySet<stri
   const { emergence } = timetable;
   return {
     larvaeGivenOn: isoOfDay(timetable.larvaeGivenOn),
-    lines: timetable.steps.map((step) => timetableLine(step, movedSteps.has(step.step), today)),
+    lines: timetable.steps.map((step) => timetableLine(step, timetable.steps, movedSteps.has(step.step), today)),
     handsOff: timetable.handsOff.map((span) => ({ ...span, from: isoOfDay(span.from), to: isoOfDay(span.to) })),
     emergence: {
       earliest: isoOfDay(emergence.earliest),
@@ -99,14 +99,19 @@ export function timetableView(timetable: Timetable, movedSteps: ReadonlySet<stri
   };
 }
 
-function timetableLine(step: DatedStep, movedByPerson: boolean, today: Day): TimetableLine {
+function timetableLine(
+  step: DatedStep,
+  steps: readonly DatedStep[],
+  movedByPerson: boolean,
+  today: Day,
+): TimetableLine {
   return {
     ...step,
     earliest: isoOfDay(step.earliest),
     expected: isoOfDay(step.expected),
     latest: isoOfDay(step.latest),
     doneOn: step.doneOn === null ? null : isoOfDay(step.doneOn),
-    state: stepState(step, today),
+    state: stepState(step, steps, today),
     movedByPerson,
   };
 }

@@ -54,7 +54,7 @@ export const barOf = (desk: Desk, batchId = 'batch-1'): string => {
 /** One typed row of counts; what is not named was not counted. */
 export const aRow = (desk: Desk, changes: Partial<Parameters<typeof recordBarCounts>[1]> = {}) => ({
   batchId: 'batch-1',
-  barId: changes.barId ?? barOf(desk, changes.batchId),
+  barId: desk.workbook.tables.bars.where({ batchId: changes.batchId ?? 'batch-1' })[0]?.id ?? 'no-bar',
   countedOn: COUNTED_ON,
   given: null,
   taken: null,

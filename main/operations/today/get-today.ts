@@ -44,7 +44,7 @@ function jobsOf(
 ): readonly StatedJob[] {
   const open = timetable.steps.filter((step) => step.kind === 'job' && step.doneOn === null);
   return open.flatMap((step) => {
-    const state = stepState(step, today);
+    const state = stepState(step, timetable.steps, today);
     if (state === 'late' && !isLateWorthNaming(step, today)) return [];
     const place = placeOf(tables, batch, step);
     if (place === null) return [];
