@@ -3,7 +3,7 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 
 const root = join(import.meta.dirname, '..');
@@ -85,7 +85,7 @@ function findElectron() {
 }
 
 function openWindow(program) {
-  const child = spawn(program, [root, ...(options.data ? [`--user-data-dir=${options.data}`] : [])], {
+  const child = spawn(program, [root, ...(options.data ? [`--ripecell-data=${resolve(options.data)}`] : [])], {
     stdio: 'inherit',
   });
   for (const signal of ['SIGINT', 'SIGTERM']) process.on(signal, () => child.kill(signal));

@@ -6,16 +6,22 @@ import { type Core, createCore } from '../../main/api/core.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
+import { type Places, placesOf } from '../adapters/places.ts';
 import { reportToConsole } from '../adapters/report.ts';
 import { answerCalls } from './calls.ts';
 import { CommandLine } from './command-line.ts';
+import { dataFolderIn, openWorkbookFile, workbookIn } from './files-asked.ts';
 import { menuTemplate } from './menu.ts';
 import { registerPageScheme, servePage } from './protocol.ts';
 import { denyEverything } from './session.ts';
 import { openWindow, preloadFile } from './window.ts';
 
 const OUT = join(import.meta.dirname, '..');
-const WORKBOOK_ENDING = '.ripecell';
+
+// A folder given for a trial holds everything, and has a lock of its own: it never meets the person's real workbook.
+const trialFolder = dataFolderIn(process.argv);
+const trial = trialFolder === null ? null : placesOf(trialFolder);
+if (trial) app.setPath('userData', trial.programData);
 
 if (!app.requestSingleInstanceLock()) app.quit();
 else start();
@@ -23,17 +29,16 @@ else start();
 function start(): void {
   app.enableSandbox();
   registerPageScheme();
-  const commands = new CommandLine();
   let core: Core | null = null;
-  let asked = workbookIn(process.argv);
-  const openAsked = (file: string) => {
-    asked = file;
-    void core?.openFile(file);
+  let waiting = workbookIn(process.argv);
+  const openAsked = (file: string | null) => {
+    if (core && file) void openWorkbookFile(core, file);
+    else waiting = file ?? waiting;
     const window = BrowserWindow.getAllWindows()[0];
     if (window?.isMinimized()) window.restore();
     window?.focus();
   };
-  app.on('second-instance', (_event, argv) => openAsked(workbookIn(argv) ?? ''));
+  app.on('second-instance', (_event, argv, workingFolder) => openAsked(workbookIn(argv, workingFolder)));
   app.on('open-file', (event, file) => {
     event.preventDefault();
     openAsked(file);
@@ -43,23 +48,15 @@ function start(): void {
 
   void app.whenReady().then(async () => {
     try {
-      const programData = app.getPath('userData');
-      const documents = join(app.getPath('documents'), 'Ripecell');
-      mkdirSync(documents, { recursive: true });
+      const places = trial ?? usualPlaces();
       core = createCore({
         clock: computerClock,
         ids: randomIds,
-        places: { documents, programData, migrations: join(OUT, 'migrations') },
+        places: { ...places, migrations: join(OUT, 'migrations') },
         report: reportToConsole,
       });
-      if (asked) await core.openFile(asked);
-      denyEverything(session.defaultSession);
-      servePage(readPageFiles(join(OUT, 'renderer')));
-      answerCalls(core, commands);
-      Menu.setApplicationMenu(
-        Menu.buildFromTemplate(menuTemplate((command) => commands.choose(command), process.platform)),
-      );
-      openWindow({ preload: preloadFile(OUT), placeFile: join(programData, 'window.json') });
+      if (waiting) await openWorkbookFile(core, waiting);
+      showWindow(core, places);
     } catch (error) {
       dialog.showErrorBox('Ripecell could not start', error instanceof Error ? error.message : String(error));
       app.exit(1);
@@ -67,7 +64,19 @@ function start(): void {
   });
 }
 
-/** A workbook named on the command line by a double click; anything else there is left alone. */
-function workbookIn(argv: readonly string[]): string | null {
-  return argv.slice(1).find((word) => word.endsWith(WORKBOOK_ENDING) && !word.startsWith('-')) ?? null;
+function showWindow(core: Core, { programData }: Places): void {
+  const commands = new CommandLine();
+  denyEverything(session.defaultSession);
+  servePage(readPageFiles(join(OUT, 'renderer')));
+  answerCalls(core, commands);
+  Menu.setApplicationMenu(
+    Menu.buildFromTemplate(menuTemplate((command) => commands.choose(command), process.platform)),
+  );
+  openWindow({ preload: preloadFile(OUT), placeFile: join(programData, 'window.json') });
+}
+
+function usualPlaces(): Places {
+  const places = { documents: join(app.getPath('documents'), 'Ripecell'), programData: app.getPath('userData') };
+  mkdirSync(places.documents, { recursive: true });
+  return places;
 }

@@ -1,6 +1,6 @@
 import type { MenuItemConstructorOptions } from 'electron';
 import type { Command } from '../../shared/contract/shell.ts';
-import { helpEntry, menuWords } from '../../shared/text/english/menu.ts';
+import { aboutEntry, helpEntry, menuWords } from '../../shared/text/english/menu.ts';
 
 type Choose = (command: Command) => void;
 
@@ -27,6 +27,18 @@ const ACCELERATORS: Partial<Record<Command, string>> = {
   'print-labels': 'CmdOrCtrl+L',
   help: 'F1',
 };
+
+/** The views of the side bar, in its order. */
+const VIEWS: readonly Command[] = [
+  'go-today',
+  'go-batches',
+  'go-hives',
+  'go-boxes',
+  'go-queens',
+  'go-season',
+  'go-print',
+  'go-class',
+];
 
 const separator: MenuItemConstructorOptions = { type: 'separator' };
 
@@ -55,27 +67,17 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuIte
       ...(platform === 'darwin' ? [] : [separator, { role: 'quit' } as const]),
     ),
     { role: 'editMenu', label: menuWords.edit },
-    menu(
-      menuWords.go,
-      entry('go-to'),
-      entry('back'),
-      entry('forward'),
-      separator,
-      entry('go-today'),
-      entry('go-batches'),
-      entry('go-hives'),
-      entry('go-boxes'),
-      entry('go-queens'),
-      entry('go-season'),
-      entry('go-print'),
-      entry('go-class'),
-    ),
+    menu(menuWords.go, entry('go-to'), entry('back'), entry('forward'), separator, ...VIEWS.map(entry)),
     menu(menuWords.batch, entry('new-batch'), entry('report-slip')),
     menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),
     menu(menuWords.print, entry('print-labels')),
     menu(menuWords.view, { role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, separator, {
       role: 'togglefullscreen',
     }),
-    menu(menuWords.help, entry('help')),
+    menu(
+      menuWords.help,
+      entry('help'),
+      ...(platform === 'darwin' ? [] : [separator, { role: 'about', label: aboutEntry } as const]),
+    ),
   ];
 }

@@ -15,7 +15,7 @@ import {
 import { AddBoxes, EndPlacement, LookSheet, PlaceCells, RecordLook, RetireBox } from '../../shared/contract/boxes.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
-import { LabelChoice, OfferLabels } from '../../shared/contract/print.ts';
+import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
 import { SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
@@ -50,7 +50,10 @@ import { setRoles } from '../operations/hives/set-roles.ts';
 import { getMethod } from '../operations/methods/get-method.ts';
 import { saveMethodCopy } from '../operations/methods/save-method-copy.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
+import { previewLabel } from '../operations/print/preview-label.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
+import { printTimetable } from '../operations/print/print-timetable.ts';
+import { printYardSheet } from '../operations/print/print-yard-sheet.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
@@ -129,7 +132,10 @@ export const appRouter = group({
   }),
   print: group({
     offerLabels: query(OfferLabels, offerLabels),
+    previewLabel: query(PreviewLabel, previewLabel),
     printLabels: command(LabelChoice, printLabels),
+    printYardSheet: command(PrintYardSheet, printYardSheet),
+    printTimetable: command(PrintTimetable, printTimetable),
   }),
   methods: group({
     getMethod: query(GetMethod, getMethod),

@@ -1,8 +1,8 @@
-import type { LabelText } from '../../shared/contract/print.ts';
+import type { LabelText, OmittedPart } from '../../shared/contract/print.ts';
 import { labelWords } from '../../shared/text/english/labels.ts';
 import { type FittedText, fitShortened, fitText, type Measure, type PaperFont, POINT } from './text-fit.ts';
 
-export type LabelPart = 'box' | 'batch' | 'colour' | 'mother' | 'handsOff' | 'look' | 'brood';
+export type LabelPart = 'box' | 'batch' | 'handsOff' | OmittedPart;
 
 /** All in millimetres; `y` is the baseline. */
 export interface PlacedText {

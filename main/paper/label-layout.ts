@@ -1,19 +1,14 @@
-import type { LabelText } from '../../shared/contract/print.ts';
+import type { LabelText, OmittedPart } from '../../shared/contract/print.ts';
 import { type LabelSheet, labelInsets } from '../../shared/model/label-sheet.ts';
 import {
   type Block,
-  boxBlock,
   type HatchedStrip,
   type LabelPart,
   type LabelSizes,
   LEAST_POINTS,
-  looksBlock,
-  motherBlock,
   type PlacedText,
-  shortensMother,
-  stripBlock,
 } from './label-blocks.ts';
-import type { Measure } from './text-fit.ts';
+import type { LabelRows } from './label-rows.ts';
 
 /** All in millimetres from the label's upper left corner. */
 export interface LabelLayout {
@@ -23,7 +18,7 @@ export interface LabelLayout {
   /** The square code without its quiet zone, and the side of one module. */
   readonly qr: { readonly x: number; readonly y: number; readonly size: number; readonly module: number } | null;
   /** What this label is too small for. */
-  readonly left: readonly LabelPart[];
+  readonly omitted: readonly OmittedPart[];
 }
 
 export interface LabelShows {
@@ -38,7 +33,7 @@ const QUIET_MODULES = 4;
  * Side of a module in millimetres: the first that fits. 0.75 is read with ease from a hand's distance, below 0.5 no code
  * is printed (advice differs between makers of readers; both figures are whole dots at 203 dpi, 6 and 4).
  */
-const MODULES = [0.75, 0.7, 0.65, 0.6, 0.55, 0.5] as const;
+const MODULES = [0.75, 0.65, 0.55, 0.5] as const;
 const LEAST_MODULE = 0.5;
 const LEAST_GAP = 0.8;
 const MOST_GAP = 2.2;
@@ -53,53 +48,68 @@ const TINY_CODES = 6;
  * Sizes in points, tried from the first. At 60 cm, a box on the ground seen from a stooping height, 16 pt is comfortable
  * and 11 pt the floor (22 and 16 minutes of arc, ISO 9241-3, capitals 0.7 of the size); 36 pt is read from 1.4 m.
  */
-const LADDER: readonly LabelSizes[] = (
-  [
-    [72, 24, 24, 16, 2],
-    [60, 20, 20, 14, 2],
-    [48, 18, 18, 12, 2],
-    [42, 16, 16, 12, 2],
-    [38, 16, 16, 11, 2],
-    [36, 16, 16, 11, 1],
-    [36, 14, 14, 11, 2],
-    [36, 12, 14, 11, 1],
-    [36, 11, 12, 11, 2],
-    [36, 11, 11, 11, 1],
-    [32, 11, 11, 11, 2],
-    [30, 10, 11, 10, 2],
-    [28, 9, 11, 9, 2],
-    [26, 9, 9, 9, 2],
-    [26, 9, 9, 9, 1],
-    [22, 9, 9, 9, 1],
-    [14, 9, 9, 9, 1],
-    [9, 9, 9, 9, 1, TINY_CODES],
-  ] as const
-).map(([box, mother, handsOff, looks, motherLines, codes = LEAST_POINTS]) => ({
-  box,
-  mother,
-  handsOff,
-  looks,
-  motherLines,
-  codes,
-}));
+const LARGE = sizes([
+  [72, 24, 24, 16, 2],
+  [60, 20, 20, 14, 2],
+  [48, 18, 18, 12, 2],
+  [42, 16, 16, 12, 2],
+  [38, 16, 16, 11, 2],
+  [36, 16, 16, 11, 2],
+]);
+const READABLE = sizes([
+  [36, 14, 14, 11, 2],
+  [36, 12, 14, 11, 2],
+  [36, 12, 12, 11, 2],
+  [36, 11, 11, 11, 2],
+]);
+const SMALL = sizes([
+  [32, 11, 11, 11, 2],
+  [30, 10, 11, 10, 2],
+  [28, 9, 11, 9, 2],
+  [26, 9, 9, 9, 2],
+]);
+const SHORTENED = sizes([
+  [36, 9, 11, 9, 1],
+  [26, 9, 9, 9, 1],
+]);
+const LAST = sizes([
+  [22, 9, 9, 9, 1],
+  [14, 9, 9, 9, 1],
+  [9, 9, 9, 9, 1, TINY_CODES],
+]);
+
+type Row = readonly [box: number, mother: number, handsOff: number, looks: number, motherLines: number, codes?: number];
+
+function sizes(rows: readonly Row[]): readonly LabelSizes[] {
+  return rows.map(([box, mother, handsOff, looks, motherLines, codes = LEAST_POINTS]) => ({
+    box,
+    mother,
+    handsOff,
+    looks,
+    motherLines,
+    codes,
+  }));
+}
+
+interface Tier {
+  readonly module: number;
+  readonly sizes: readonly LabelSizes[];
+}
 
 /**
  * What is tried before what: large words with a good code, then readable words with any code, then small words. Parts
  * are left out before the box number gets small, since it is what a label is looked at for.
  */
-const TIERS: readonly {
-  readonly module: number;
-  readonly takes: (sizes: LabelSizes, omit: readonly LabelPart[]) => boolean;
-}[] = [
-  { module: 0.65, takes: ({ box, mother }) => box >= 36 && mother >= 16 },
-  { module: LEAST_MODULE, takes: ({ box }) => box >= 36 },
-  { module: LEAST_MODULE, takes: (sizes) => sizes.box >= 26 && !shortensMother(sizes) },
-  { module: LEAST_MODULE, takes: ({ box }) => box >= 26 },
-  { module: LEAST_MODULE, takes: (_sizes, omit) => omit === OMISSIONS.at(-1) },
+const TIERS: readonly Tier[] = [
+  { module: 0.65, sizes: LARGE },
+  { module: LEAST_MODULE, sizes: READABLE },
+  { module: LEAST_MODULE, sizes: SMALL },
+  { module: LEAST_MODULE, sizes: SHORTENED },
 ];
+const LAST_TIERS: readonly Tier[] = [...TIERS, { module: LEAST_MODULE, sizes: LAST }];
 
 /** What a small label goes without, in this order. Box, batch and hands-off day are always there. */
-const OMISSIONS: readonly (readonly LabelPart[])[] = [
+const OMISSIONS: readonly (readonly OmittedPart[])[] = [
   [],
   ['brood'],
   ['brood', 'mother'],
@@ -107,20 +117,24 @@ const OMISSIONS: readonly (readonly LabelPart[])[] = [
   ['brood', 'mother', 'look', 'colour'],
 ];
 
+const OMITTED_SETS = new Map(OMISSIONS.map((parts) => [parts, new Set<LabelPart>(parts)]));
+
 /** Where every word of a label goes: fitted, never cut. Null when a square code is asked for and has no room. */
 export function layOutLabel(
   label: LabelText,
   sheet: LabelSheet,
   shows: LabelShows,
-  measure: Measure,
+  make: LabelRows,
 ): LabelLayout | null {
+  const whole = firstThatFits(label, sheet, shows, OMISSIONS.slice(0, 1), make);
+  if (whole) return whole;
   const withoutCode = { ...shows, qrModules: null };
   const plain =
-    firstThatFits(label, sheet, withoutCode, OMISSIONS, measure) ??
-    firstThatFits(label, sheet, { ...withoutCode, pencilLine: false }, OMISSIONS, measure);
+    firstThatFits(label, sheet, withoutCode, OMISSIONS, make) ??
+    firstThatFits(label, sheet, { ...withoutCode, pencilLine: false }, OMISSIONS, make);
   if (!plain) throw new Error(`nothing fits on a label of ${sheet.key}`);
   if (shows.qrModules === null) return plain;
-  return firstThatFits(label, sheet, shows, [plain.left], measure);
+  return firstThatFits(label, sheet, shows, [plain.omitted], make);
 }
 
 /** Side in millimetres that a code of so many modules needs with its quiet zone, at the least. */
@@ -130,20 +144,36 @@ function firstThatFits(
   label: LabelText,
   sheet: LabelSheet,
   shows: LabelShows,
-  omissions: readonly (readonly LabelPart[])[],
-  measure: Measure,
+  omissions: readonly (readonly OmittedPart[])[],
+  make: LabelRows,
 ): LabelLayout | null {
+  const tried = frames(sheet, shows);
   for (const omit of omissions)
-    for (const tier of TIERS)
-      for (const frame of frames(sheet, shows)) {
+    for (const tier of omit === OMISSIONS.at(-1) ? LAST_TIERS : TIERS)
+      for (const frame of tried) {
         if (frame.qr && frame.qr.module < tier.module) continue;
-        for (const sizes of LADDER) {
-          if (!tier.takes(sizes, omit)) continue;
-          const layout = tryLayout(label, sizes, omit, frame, measure);
-          if (layout) return layout;
-        }
+        const layout = largestOf(tier, label, omit, frame, make);
+        if (layout) return layout;
       }
   return null;
+}
+
+/** Where the smallest sizes of a tier do not fit, its larger ones are not tried. */
+function largestOf(
+  tier: Tier,
+  label: LabelText,
+  omit: readonly OmittedPart[],
+  frame: Frame,
+  make: LabelRows,
+): LabelLayout | null {
+  const smallest = tier.sizes.at(-1);
+  const fallback = smallest ? tryLayout(label, smallest, omit, frame, make) : null;
+  if (!fallback) return null;
+  for (const sizes of tier.sizes.slice(0, -1)) {
+    const layout = tryLayout(label, sizes, omit, frame, make);
+    if (layout) return layout;
+  }
+  return fallback;
 }
 
 interface Frame {
@@ -177,11 +207,11 @@ function frames(sheet: LabelSheet, { pencilLine, qrModules }: LabelShows): reado
 function tryLayout(
   label: LabelText,
   sizes: LabelSizes,
-  omit: readonly LabelPart[],
+  omit: readonly OmittedPart[],
   frame: Frame,
-  measure: Measure,
+  make: LabelRows,
 ): LabelLayout | null {
-  const rows = rowsOf(label, sizes, new Set(omit), frame, measure);
+  const rows = rowsOf(label, sizes, OMITTED_SETS.get(omit) ?? new Set(omit), frame, make);
   if (!rows) return null;
   const gaps = rows.upper.length + rows.lower.length - 1 + (frame.pencilLine ? 1 : 0);
   const least = LEAST_GAP * gaps;
@@ -204,7 +234,7 @@ function tryLayout(
       ? { x: frame.x, y: frame.y + frame.height - PENCIL_LINE_UP, width: lowerWidth(frame) }
       : null,
     qr: qrPlace(frame),
-    left: omit,
+    omitted: omit,
   };
 }
 
@@ -217,15 +247,17 @@ function rowsOf(
   sizes: LabelSizes,
   omit: ReadonlySet<LabelPart>,
   frame: Frame,
-  measure: Measure,
+  make: LabelRows,
 ): { readonly upper: readonly Block[]; readonly lower: readonly Block[] } | null {
-  const upper = [boxBlock(label, sizes, omit, upperWidth(frame), measure)];
-  if (!omit.has('mother')) upper.push(motherBlock(label, sizes, upperWidth(frame), measure));
-  const lower = [stripBlock(label, sizes, lowerWidth(frame), measure)];
-  if (!omit.has('look')) lower.push(looksBlock(label, sizes, omit, lowerWidth(frame), measure));
-  const whole = (blocks: readonly (Block | null)[]) => blocks.filter((block) => block !== null);
-  const complete = whole(upper).length === upper.length && whole(lower).length === lower.length;
-  return complete ? { upper: whole(upper), lower: whole(lower) } : null;
+  const box = make.box(label, sizes, omit, upperWidth(frame));
+  if (!box || box.height > frame.height) return null;
+  const strip = make.strip(label, sizes, lowerWidth(frame));
+  if (!strip || box.height + strip.height > frame.height) return null;
+  const mother = omit.has('mother') ? [] : [make.mother(label, sizes, upperWidth(frame))];
+  const looks = omit.has('look') ? [] : [make.looks(label, sizes, omit, lowerWidth(frame))];
+  const upper = [box, ...mother].filter((block) => block !== null);
+  const lower = [strip, ...looks].filter((block) => block !== null);
+  return upper.length + lower.length === 2 + mother.length + looks.length ? { upper, lower } : null;
 }
 
 function placeRows(rows: readonly Block[], x: number, top: number, gap: number): readonly Block[] {

@@ -1,10 +1,12 @@
-import type { LabelText } from '../../shared/contract/print.ts';
+import type { LabelPicture, LabelText } from '../../shared/contract/print.ts';
 import { type LabelSheet, labelPlace } from '../../shared/model/label-sheet.ts';
+import { hatch } from './hatch.ts';
 import type { HatchedStrip } from './label-blocks.ts';
 import { type LabelLayout, layOutLabel, leastQrSide } from './label-layout.ts';
+import { labelRows } from './label-rows.ts';
 import { inPoints, openPaper, type PaperDocument } from './paper-document.ts';
 import { printable } from './paper-fonts.ts';
-import { type QrCode, qrCode, qrContent } from './qr-code.ts';
+import { type QrCode, qrCode, qrContent, qrRows } from './qr-code.ts';
 
 export interface LabelPaper {
   readonly title: string;
@@ -27,20 +29,19 @@ export type LabelPdf =
 
 const OUTLINE = 0.1;
 const FRAME = 0.3;
-const HATCH_LINE = 0.18;
-const HATCH_STEP = 1.1;
 const PENCIL_LINE = 0.15;
 
 /** The labels as a PDF in exact millimetres, black only, with fonts embedded, to be printed at its true size. */
 export async function labelPdf(paper: LabelPaper): Promise<LabelPdf> {
   const { sheet } = paper;
   const document = openPaper(paper);
+  const rows = labelRows(document.measure);
   let pages = 0;
   for (const [index, raw] of paper.labels.entries()) {
     const label = cleaned(raw);
     const code = paper.qr ? qrCode(label) : null;
     const shows = { pencilLine: paper.pencilLine, qrModules: code?.modules ?? null };
-    const layout = layOutLabel(label, sheet, shows, document.measure);
+    const layout = layOutLabel(label, sheet, shows, rows);
     if (!layout) return { kind: 'code-does-not-fit', neededMillimetres: leastQrSide(code?.modules ?? 0) };
     const place = labelPlace(sheet, index + paper.startAt - 1);
     while (pages <= place.page) {
@@ -53,6 +54,34 @@ export async function labelPdf(paper: LabelPaper): Promise<LabelPdf> {
     document.pdf.restore();
   }
   return { kind: 'made', bytes: await document.finish(), pages };
+}
+
+/** The same label for the window: where each word and module lies. Null when a square code has no room. */
+export function labelPicture(
+  raw: LabelText,
+  sheet: LabelSheet,
+  shows: { readonly qr: boolean; readonly pencilLine: boolean },
+): LabelPicture | null {
+  const label = cleaned(raw);
+  const code = shows.qr ? qrCode(label) : null;
+  const { measure } = openPaper({ title: '', madeAt: '2000-01-01T00:00:00Z' });
+  const wish = { pencilLine: shows.pencilLine, qrModules: code?.modules ?? null };
+  const layout = layOutLabel(label, sheet, wish, labelRows(measure));
+  if (!layout) return null;
+  return {
+    texts: layout.texts.map(({ text, font, points, x, y, width }) => ({
+      text,
+      bold: font === 'bold',
+      points,
+      x,
+      y,
+      width,
+    })),
+    strip: layout.strip,
+    pencilLine: layout.pencilLine,
+    qr: layout.qr && code ? { x: layout.qr.x, y: layout.qr.y, module: layout.qr.module, rows: qrRows(code) } : null,
+    omitted: shows.pencilLine && !layout.pencilLine ? [...layout.omitted, 'pencilLine'] : layout.omitted,
+  };
 }
 
 /** Names are the person's own: whatever they hold, they are drawn as one line of letters. */
@@ -86,21 +115,11 @@ function drawLabel(document: PaperDocument, layout: LabelLayout, code: QrCode | 
 }
 
 /** A frame with hatched ends: seen as "hands off" before it is read, and it costs hardly any ink. */
-function drawStrip(document: PaperDocument, strip: HatchedStrip): void {
-  const { x, y, width, height, clearFrom, clearTo } = strip;
-  for (const [from, to] of [
-    [x, clearFrom],
-    [clearTo, x + width],
-  ] as const) {
-    if (to - from < HATCH_STEP) continue;
-    hatch(document, from, y, to - from, height);
-  }
+function drawStrip(document: PaperDocument, { x, y, width, height, clearFrom, clearTo }: HatchedStrip): void {
+  const ends = [
+    { x, width: clearFrom - x },
+    { x: clearTo, width: x + width - clearTo },
+  ];
+  hatch(document, ends, y, height);
   document.rectangle(x, y, width, height, FRAME);
-}
-
-function hatch({ pdf }: PaperDocument, x: number, y: number, width: number, height: number): void {
-  pdf.save().rect(inPoints(x), inPoints(y), inPoints(width), inPoints(height)).clip().lineWidth(inPoints(HATCH_LINE));
-  for (let offset = HATCH_STEP - height; offset < width; offset += HATCH_STEP)
-    pdf.moveTo(inPoints(x + offset), inPoints(y + height)).lineTo(inPoints(x + offset + height), inPoints(y));
-  pdf.stroke('black').restore();
 }

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { type Measure, type PaperFont, POINT } from './text-fit.ts';
+import { type WriterFont, writerFontOrThrow } from './writer-font.ts';
 
 /** A stretch of text that one font file can draw. */
 export interface Run {
@@ -8,9 +9,17 @@ export interface Run {
   readonly text: string;
 }
 
+export interface MeasuredRun extends Run {
+  /** Millimetres at one point. */
+  readonly width: number;
+  readonly writer: WriterFont;
+  /** As the page is to show it, reckoned once; null where the writer itself must place its letters. */
+  encoded(): string | null;
+}
+
 export interface PaperFonts {
   readonly measure: Measure;
-  runs(text: string, font: PaperFont): readonly Run[];
+  runs(text: string, font: PaperFont): readonly MeasuredRun[];
 }
 
 const require = createRequire(import.meta.url);
@@ -44,28 +53,44 @@ function bytesOf(file: string): Buffer {
 /** Makes the fonts known to a document and measures by them. */
 export function openFonts(document: PDFKit.PDFDocument): PaperFonts {
   const knows = letterTest(document);
-  const runsOf = new Map<string, readonly Run[]>();
-  const widths = new Map<string, number>();
-  const runs = (text: string, font: PaperFont): readonly Run[] => {
-    const key = `${font} ${text}`;
-    const known = runsOf.get(key);
-    if (known) return known;
-    const made = splitRuns(printable(text), FACES[font], knows);
-    runsOf.set(key, made);
+  const measuredRun = (run: Run): MeasuredRun => {
+    document.font(run.face).fontSize(1);
+    const writer = writerFontOrThrow(document);
+    return {
+      ...run,
+      width: document.widthOfString(run.text) * POINT,
+      writer,
+      encoded: once(() => writer.encoded(run.text)),
+    };
+  };
+  const known: Readonly<Record<PaperFont, Map<string, MeasuredText>>> = { regular: new Map(), bold: new Map() };
+  const measured = (text: string, font: PaperFont): MeasuredText => {
+    const before = known[font].get(text);
+    if (before) return before;
+    const runs = splitRuns(printable(text), FACES[font], knows).map(measuredRun);
+    const made = { runs, width: runs.reduce((sum, run) => sum + run.width, 0) };
+    known[font].set(text, made);
     return made;
   };
-  const widthAtOnePoint = (text: string, font: PaperFont): number => {
-    const key = `${font} ${text}`;
-    const known = widths.get(key);
-    if (known !== undefined) return known;
-    const width = runs(text, font).reduce((sum, run) => {
-      document.font(run.face).fontSize(1);
-      return sum + document.widthOfString(run.text) * POINT;
-    }, 0);
-    widths.set(key, width);
-    return width;
+  return {
+    runs: (text, font) => measured(text, font).runs,
+    measure: (text, font, points) => measured(text, font).width * points,
   };
-  return { runs, measure: (text, font, points) => widthAtOnePoint(text, font) * points };
+}
+
+interface MeasuredText {
+  readonly runs: readonly MeasuredRun[];
+  /** Millimetres at one point. */
+  readonly width: number;
+}
+
+/** Only what is drawn is encoded, since every letter encoded is put into the file's fonts. */
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | null = null;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
 }
 
 /** One line of plain text: composed letters, no control or direction marks, single spaces. */
@@ -94,27 +119,16 @@ function splitRuns(
   return runs;
 }
 
-interface LetterSet {
-  hasGlyphForCodePoint(codePoint: number): boolean;
-}
-
 /** Registers a file with the document when first asked about, and says whether it has a letter. */
 function letterTest(document: PDFKit.PDFDocument): (file: string, letter: string) => boolean {
-  const sets = new Map<string, LetterSet>();
-  const setOf = (file: string): LetterSet => {
-    const known = sets.get(file);
+  const fonts = new Map<string, WriterFont>();
+  const fontOf = (file: string): WriterFont => {
+    const known = fonts.get(file);
     if (known) return known;
     document.registerFont(file, bytesOf(file)).font(file);
-    const set = letterSetOrThrow(document);
-    sets.set(file, set);
-    return set;
+    const font = writerFontOrThrow(document);
+    fonts.set(file, font);
+    return font;
   };
-  return (file, letter) => setOf(file).hasGlyphForCodePoint(letter.codePointAt(0) ?? 0);
-}
-
-/** The letters of the font now in use; the writer has no public way to ask. A test holds this to the pinned version. */
-function letterSetOrThrow(document: PDFKit.PDFDocument): LetterSet {
-  const { _font: font } = document as unknown as { readonly _font?: { readonly font?: Partial<LetterSet> } };
-  if (typeof font?.font?.hasGlyphForCodePoint !== 'function') throw new Error('the PDF writer hides its fonts');
-  return font.font as LetterSet;
+  return (file, letter) => fontOf(file).has(letter);
 }

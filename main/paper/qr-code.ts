@@ -11,8 +11,8 @@ export interface QrCode {
 export const qrText = ({ box, batch, firstLookOn }: LabelText): string =>
   `${box} ${batch} ${withoutWeekday(firstLookOn)}`.toUpperCase();
 
-/** "Tue 26 May" as "26 May": 16 letters in all for box K07, just what the smallest code holds at this safety. */
-const withoutWeekday = (day: string): string => day.replace(/^\p{L}+,? /u, '');
+/** "Tue 26 May" as "26May": with a box code of four, 16 letters, just what the smallest code holds at this safety. */
+const withoutWeekday = (day: string): string => day.replace(/^\p{L}+,? /u, '').replaceAll(' ', '');
 
 /** ISO/IEC 18004 at level Q (a quarter may be soiled), the mask chosen by the standard's penalty. */
 export function qrCode(label: LabelText): QrCode {
@@ -37,4 +37,14 @@ export function qrContent({ modules, rows }: QrCode, x: number, y: number, side:
   const at = `${number(side)} 0 0 ${number(-side)} ${number(x)} ${number(y + side)} cm`;
   const hex = Buffer.from(rows).toString('hex');
   return `q ${at} BI /W ${modules} /H ${modules} /IM true /D [1 0] /BPC 1 /F /AHx ID ${hex}> EI Q`;
+}
+
+/** The same, row by row as text, 1 = dark. */
+export function qrRows({ modules, rows }: QrCode): readonly string[] {
+  const rowBytes = Math.ceil(modules / 8);
+  return Array.from({ length: modules }, (_, row) =>
+    Array.from(rows.subarray(row * rowBytes, (row + 1) * rowBytes), (byte) => byte.toString(2).padStart(8, '0'))
+      .join('')
+      .slice(0, modules),
+  );
 }

@@ -21,18 +21,23 @@ export interface FitWish {
   readonly lines: number;
 }
 
-const SIZE_STEP = 0.25;
+const SIZE_STEP = 0.5;
 
 /** The whole text at the largest size that fits: shrunk first, then broken into lines. Null when it does not fit at all. */
 export function fitText(text: string, wish: FitWish, measure: Measure): FittedText | null {
-  for (let count = 1; count <= wish.lines; count += 1) {
+  const alone = sizeFor(measure(text, wish.font, 1), wish);
+  if (alone >= wish.floor) return { points: alone, lines: [text] };
+  for (let count = 2; count <= wish.lines; count += 1) {
     const lines = breakEvenly(text, count, wish.font, measure);
     const widest = Math.max(...lines.map((line) => measure(line, wish.font, 1)));
-    const points = Math.min(wish.from, Math.floor(wish.width / widest / SIZE_STEP) * SIZE_STEP);
+    const points = sizeFor(widest, wish);
     if (points >= wish.floor) return { points, lines };
   }
   return null;
 }
+
+const sizeFor = (widthAtOnePoint: number, { from, width }: FitWish): number =>
+  Math.min(from, Math.floor(width / widthAtOnePoint / SIZE_STEP) * SIZE_STEP);
 
 /** As `fitText`; what does not fit in full is shortened word by word, and the last word of all by an ellipsis. */
 export function fitShortened(text: string, wish: FitWish, measure: Measure): FittedText {

@@ -101,7 +101,7 @@ export type BoxesRefusal =
     }
   | { readonly kind: 'emergence-passed'; readonly field: 'placedOn'; readonly latest: IsoDay }
   | { readonly kind: 'cells-not-ripe'; readonly field: 'placedOn'; readonly earliest: IsoDay }
-  | { readonly kind: 'look-before-placing'; readonly field: 'lookedOn'; readonly placedOn: IsoDay }
+  | { readonly kind: 'look-before-placing'; readonly field: 'lookedOn' | 'endedOn'; readonly placedOn: IsoDay }
   | { readonly kind: 'placement-not-found' }
   | { readonly kind: 'wrong-number-of-ids'; readonly needed: number };
 

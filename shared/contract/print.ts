@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { IdField } from '../model/fields.ts';
-import type { LabelSheetKey } from '../model/label-sheet.ts';
+import { LABEL_SHEETS, type LabelSheetKey } from '../model/label-sheet.ts';
+import { BatchPreview } from './batches.ts';
 
-/** Label sheets by their measures; the millimetres are in shared/model/label-sheet.ts. */
-export const SHEETS = ['a4-3x7-63.5x38.1', 'roll-62'] as const satisfies readonly LabelSheetKey[];
-export type SheetKey = (typeof SHEETS)[number];
+/** The label sheets that the window offers: all whose millimetres are known. */
+export const SHEETS: readonly LabelSheetKey[] = LABEL_SHEETS.map(({ key }) => key);
+export type SheetKey = LabelSheetKey;
 
 export const OfferLabels = z.object({ batchId: IdField.nullable(), sheet: z.enum(SHEETS) });
 
@@ -31,6 +32,42 @@ export interface LabelText {
   readonly sealedBroodLookOn: string;
 }
 
+export const PreviewLabel = LabelChoice.pick({ sheet: true, qr: true, pencilLine: true }).extend({ batchId: IdField });
+
+/** The first label of a batch as it will be printed: millimetres from its upper left corner, sizes in points. */
+export interface LabelPicture {
+  readonly texts: readonly {
+    readonly text: string;
+    readonly bold: boolean;
+    readonly points: number;
+    readonly x: number;
+    /** Baseline. */
+    readonly y: number;
+    readonly width: number;
+  }[];
+  /** The hands-off frame, hatched but from `clearFrom` to `clearTo`. */
+  readonly strip: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+    readonly clearFrom: number;
+    readonly clearTo: number;
+  } | null;
+  readonly pencilLine: { readonly x: number; readonly y: number; readonly width: number } | null;
+  /** One text a row, one sign a module, 1 = dark. */
+  readonly qr: {
+    readonly x: number;
+    readonly y: number;
+    readonly module: number;
+    readonly rows: readonly string[];
+  } | null;
+  /** What this label is too small for. */
+  readonly omitted: readonly OmittedPart[];
+}
+
+export type OmittedPart = 'brood' | 'mother' | 'look' | 'colour' | 'pencilLine';
+
 export interface LabelOffer {
   /** Batches with cells in boxes, newest first, and how many of their labels are not printed yet. */
   readonly batches: readonly {
@@ -43,11 +80,33 @@ export interface LabelOffer {
   readonly startAt: number;
 }
 
-export interface PrintedFile {
+export const PrintYardSheet = z.object({
+  /** Null = the boxes of all yards. */
+  yardId: IdField.nullable(),
+  paper: z.enum(['a4', 'letter']),
+  large: z.boolean(),
+});
+
+/** A timetable for the class: nothing of it comes from the workbook. */
+export const PrintTimetable = BatchPreview.pick({
+  method: true,
+  comb: true,
+  builderType: true,
+  anchorStep: true,
+  anchorOn: true,
+}).extend({
+  variant: z.enum(['dates', 'day-numbers', 'gaps']),
+  paper: z.enum(['a4', 'letter']),
+});
+
+export interface PaperFile {
   readonly name: string;
   readonly mediaType: 'application/pdf';
   readonly base64: string;
   readonly pages: number;
+}
+
+export interface PrintedFile extends PaperFile {
   readonly nextStartAt: number;
 }
 

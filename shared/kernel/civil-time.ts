@@ -8,7 +8,7 @@ export type CivilHours = number & { readonly civilHours: unique symbol };
 
 export const HOURS_PER_DAY = 24;
 
-const CIVIL_TIME = /^(\d{4}-\d{2}-\d{2})T(\d{2}):(\d{2})$/;
+const CIVIL_TIME = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):([0-5]\d)$/;
 
 /** Reads `YYYY-MM-DDTHH:MM`; throws on anything else. */
 export function hoursOfCivilTime(text: string): CivilHours {

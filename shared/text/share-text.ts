@@ -1,9 +1,9 @@
-/** A share as whole per cent: 0.733 is "73 %". A narrow space keeps number and sign together on one line. */
-export const perCent = (share: number): string => `${Math.round(share * 100)} %`;
+/** A share as whole per cent: 0.733 is "73 %". A no-break space keeps number and sign together on one line. */
+export const perCent = (share: number): string => `${Math.round(share * 100)}\u00a0%`;
 
 /** "60–82 %" */
 export const perCentRange = (lower: number, upper: number): string =>
-  `${Math.round(lower * 100)}–${Math.round(upper * 100)} %`;
+  `${Math.round(lower * 100)}–${Math.round(upper * 100)}\u00a0%`;
 
 /** Whole numbers plain, others to one decimal. */
 export const amount = (value: number): string => (Number.isInteger(value) ? String(value) : value.toFixed(1));

@@ -19,6 +19,7 @@ export const log = {
   order: [] as string[],
   quits: 0,
   folder: '',
+  paths: {} as Record<string, string>,
   firstInstance: true,
 };
 
@@ -36,7 +37,11 @@ class App extends EventEmitter {
   }
   getPath(name: string) {
     if (name !== 'userData' && name !== 'documents') throw new Error(`double: no path ${name}`);
-    return `${log.folder}/${name}`;
+    return log.paths[name] ?? `${log.folder}/${name}`;
+  }
+  setPath(name: string, folder: string) {
+    log.order.push('setPath');
+    log.paths[name] = folder;
   }
   quit() {
     log.quits += 1;
@@ -84,6 +89,7 @@ export class BrowserWindow extends EventEmitter {
     return log.windows.find((window) => window.webContents === contents) ?? null;
   }
   loadURL(url: string) {
+    log.order.push('loadURL');
     this.url = url;
     return Promise.resolve();
   }

@@ -2,12 +2,14 @@ import { expect, test } from 'vitest';
 import type { FaultReport } from './fault-report.ts';
 import { faults as fullDrive } from './full.fault.ts';
 import { faults as kill } from './kill.fault.ts';
+import { faults as hostileCallers } from './loopback.fault.ts';
 import { faults as phases } from './phases.fault.ts';
 import { faults as twoProcesses } from './two-processes.fault.ts';
 
 /** The long form is `npm run faults`. */
 const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) => Promise<readonly FaultReport[]>>> = {
   'a full drive': fullDrive,
+  'a hostile caller at the browser shell': hostileCallers,
   'kill -9 in mid-save': kill,
   'kill -9 while a workbook is begun, brought up to date, or closed': phases,
   'two processes at one workbook': twoProcesses,

@@ -12,6 +12,17 @@ const file = process.argv[2] ?? join(import.meta.dirname, '../../electron-builde
 const config = load(readFileSync(file, 'utf8'));
 await validateConfiguration(config, new DebugLogger(false));
 
+// Switches burnt into the program; see Electron's page on fuses (electronjs.org/docs/latest/tutorial/fuses).
+const FUSES = {
+  runAsNode: false,
+  enableCookieEncryption: true,
+  enableNodeOptionsEnvironmentVariable: false,
+  enableNodeCliInspectArguments: false,
+  enableEmbeddedAsarIntegrityValidation: true,
+  onlyLoadAppFromAsar: true,
+  loadBrowserProcessSpecificV8Snapshot: false,
+  grantFileProtocolExtraPrivileges: false,
+};
 const targets = (platform) => (config[platform]?.target ?? []).map((target) => target.target ?? target);
 const promises = [
   [
@@ -21,8 +32,7 @@ const promises = [
   ['a macOS disk image', targets('mac').includes('dmg')],
   ['an AppImage and a Debian package', ['AppImage', 'deb'].every((target) => targets('linux').includes(target))],
   ['the workbook ending', [config.fileAssociations].flat().some((association) => association?.ext === 'ripecell')],
-  ['no Node mode of the program', config.electronFuses?.runAsNode === false],
-  ['only the packed program is loaded', config.electronFuses?.onlyLoadAppFromAsar === true],
+  ...Object.entries(FUSES).map(([fuse, want]) => [`the fuse ${fuse}: ${want}`, config.electronFuses?.[fuse] === want]),
 ];
 const broken = promises.filter(([, kept]) => !kept);
 for (const [promise] of broken) console.error(`electron-builder.yml: missing ${promise}`);

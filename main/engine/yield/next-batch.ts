@@ -1,30 +1,22 @@
 import { betaBinomial } from './beta-binomial.ts';
-import { concentrationOf, rateGrid, spreadNodes } from './rate-grid.ts';
+import { convolve } from './convolve.ts';
+import { nodesOfJoint, type RateNode } from './rate-nodes.ts';
 
 /** Probabilities of 0 to n successes in the next batch, averaged over all that is not known about the group. */
-export function nextBatch(joint: readonly Float64Array[], n: number): Float64Array {
-  const nodes = joint[0]?.length ?? 0;
-  const grid = rateGrid(16 / (nodes - 1));
-  const probabilities = new Float64Array(n + 1);
-  joint.forEach((weights, within) => {
-    const concentration = concentrationOf(spreadNodes()[within] ?? 0.5);
-    weights.forEach((weight, node) => {
-      if (weight < 1e-9) return;
-      betaBinomial(n, grid.rates[node] ?? 0.5, concentration).forEach((probability, k) => {
-        probabilities[k] = (probabilities[k] ?? 0) + weight * probability;
-      });
-    });
-  });
-  const total = probabilities.reduce((sum, share) => sum + share, 0);
-  return probabilities.map((share) => share / total);
-}
+export const nextBatch = (joint: readonly Float64Array[], n: number): Float64Array =>
+  nextBatches(nodesOfJoint(joint), n, 1);
 
-/** Smallest count at or below which the given share of the probability lies. */
-export function countQuantile(probabilities: Float64Array, probability: number): number {
-  let sum = 0;
-  for (let k = 0; k < probabilities.length; k += 1) {
-    sum += probabilities[k] ?? 0;
-    if (sum >= probability - 1e-12) return k;
+/**
+ * Successes in several batches of n each that share one unknown rate: for each possible rate the batches are added up,
+ * then averaged. Adding up the averaged batches instead would take the shared doubt for independent luck.
+ */
+export function nextBatches(nodes: readonly RateNode[], n: number, batches: number): Float64Array {
+  const probabilities = new Float64Array(n * batches + 1);
+  for (const { rate, concentration, weight } of nodes) {
+    const one = betaBinomial(n, rate, concentration);
+    let all = one;
+    for (let batch = 1; batch < batches; batch += 1) all = convolve(all, one);
+    for (let k = 0; k < all.length; k += 1) probabilities[k] = (probabilities[k] ?? 0) + weight * (all[k] ?? 0);
   }
-  return probabilities.length - 1;
+  return probabilities;
 }

@@ -15,7 +15,7 @@ export function endPlacement(desk: Desk, input: z.infer<typeof EndPlacement>): R
     const placement = tables.placements.get(input.placementId);
     if (!placement) return refuse({ kind: 'placement-not-found' });
     if (input.endedOn < placement.placedOn)
-      return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
+      return refuse({ kind: 'look-before-placing', field: 'endedOn', placedOn: placement.placedOn });
     tables.placements.update({ ...placement, endedOn: input.endedOn, endReason: input.reason });
     moveQueen(tables, placement, input.reason);
     keepTally(tables, placement.batchId);

@@ -47,13 +47,14 @@ function queenFrom(
     batchId: batch?.id ?? null,
     breederId: breeder?.id ?? null,
     motherLine: breeder?.motherLine ?? null,
-    markedOn: typed.lookedOn,
+    markedOn: known?.markedOn ?? typed.lookedOn,
     firstEggsOn: known?.firstEggsOn ?? eggsOn,
     provedOn: known?.provedOn ?? (typed.result === 'proved' ? typed.lookedOn : null),
-    place: 'in-box',
-    boxId: box.id,
-    colonyId: null,
-    goneTo: null,
+    // Where a known queen went is the person's to say; a look typed late must not put her back in the box.
+    place: known?.place ?? 'in-box',
+    boxId: known ? known.boxId : box.id,
+    colonyId: known?.colonyId ?? null,
+    goneTo: known?.goneTo ?? null,
     note: known?.note ?? null,
   };
 }

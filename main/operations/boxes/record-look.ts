@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { LookSaved, RecordLook } from '../../../shared/contract/boxes.ts';
 import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
 import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import type { Id } from '../../../shared/kernel/id.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { MatingBox, Placement } from '../../../shared/model/mating-box.ts';
 import type { Tables } from '../../workbook/workbook.ts';
@@ -28,12 +29,12 @@ export function recordLook(desk: Desk, typed: TypedLook): Result<LookSaved, Refu
     const placement = placementOn(tables, box, typed.lookedOn);
     if (placement && typed.lookedOn < placement.placedOn)
       return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
-    writeLook(tables, typed, placement);
+    const before = writeLook(tables, typed, placement);
     if (typed.queen) {
       const refusal = markQueen(tables, typed.queen, { box, placement, typed });
       if (refusal) return refuse(refusal);
     }
-    if (placement) keepTally(tables, placement.batchId);
+    for (const batchId of batchesOf(tables, [before, placement?.id ?? null])) keepTally(tables, batchId);
     const reader = new BoxReader(tables, desk.today);
     return ok({
       row: lookRow(tables, reader, box, typed.lookedOn),
@@ -49,11 +50,18 @@ function placementOn(tables: Tables, box: MatingBox, on: string): Placement | nu
   return then ?? placements.find((one) => one.endedOn === null) ?? null;
 }
 
-function writeLook(tables: Tables, { queen: _queen, ...look }: TypedLook, placement: Placement | null): void {
+/** Writes the look, and answers the placement that the same look belonged to before: it may have been another batch's. */
+function writeLook(tables: Tables, { queen: _queen, ...look }: TypedLook, placement: Placement | null): Id | null {
   const known = tables.boxLooks.where({ boxId: look.boxId, lookedOn: look.lookedOn })[0];
   const row = { ...look, id: known?.id ?? look.id, placementId: placement?.id ?? null };
   if (known) tables.boxLooks.update(row);
   else tables.boxLooks.insert(row);
+  return known?.placementId ?? null;
+}
+
+function batchesOf(tables: Tables, placementIds: readonly (Id | null)[]): ReadonlySet<Id> {
+  const placements = placementIds.flatMap((id) => (id === null ? [] : (tables.placements.get(id) ?? [])));
+  return new Set(placements.map((placement) => placement.batchId));
 }
 
 function lookNotices(

@@ -1,8 +1,8 @@
 import { type KeyboardEvent, useState } from 'react';
 import type { LookRow } from '../../../shared/contract/boxes.ts';
+import { RESULT_KEYS } from '../../../shared/model/look-key.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { useDays, useWords } from '../../components/words.ts';
-import { RESULT_KEYS } from './look-grid-state.ts';
 import type { LookChange, Said } from './look-typing.ts';
 
 interface GridRowProps {

@@ -1,5 +1,5 @@
+import { RESULT_KEYS } from '../../../shared/model/look-key.ts';
 import { useWords } from '../../components/words.ts';
-import { RESULT_KEYS } from './look-grid-state.ts';
 
 /** The keys, always in sight. */
 export function Legend() {

@@ -18,6 +18,7 @@ import { DayField } from '../../components/DayField.tsx';
 import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
+import { Handout } from './Handout.tsx';
 
 /** The timetable of any method for a made-up day, with what, why and caution: for the class and the wall. */
 export function Class() {
@@ -105,6 +106,7 @@ function ClassTimetable({
   const told = (step: (typeof lines)[number]['step']) => stepWords(step, method, builderType);
   return (
     <Section title={words.methods[method].name}>
+      <Handout chosen={{ method, comb: input.comb, builderType, anchorStep: input.anchorStep, anchorOn: day }} />
       <p style={{ marginBottom: 12 }}>{words.methods[method].line}</p>
       <DataTable
         caption={words.methods[method].name}

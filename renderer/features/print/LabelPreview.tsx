@@ -1,51 +1,80 @@
-import type { LabelText } from '../../../shared/contract/print.ts';
+import type { LabelPicture } from '../../../shared/contract/print.ts';
 import type { LabelSheet } from '../../../shared/model/label-sheet.ts';
-import { labelWords } from '../../../shared/text/english/labels.ts';
 import { useWords } from '../../components/words.ts';
 
-const PIXELS_A_MILLIMETRE = 6;
+const MILLIMETRES_A_POINT = 25.4 / 72;
+const HATCH_STEP = 1.1;
 
-/** A label in its true proportions; the PDF is what is printed. */
-export function LabelPreview({
-  label,
-  sheet,
-  pencilLine,
-}: {
-  label: LabelText;
-  sheet: LabelSheet;
-  pencilLine: boolean;
-}) {
+/** A label as it will be printed: the same words at the same places as in the PDF, larger. */
+export function LabelPreview({ picture, sheet }: { picture: LabelPicture; sheet: LabelSheet }) {
   const { print: words } = useWords();
-  const size = { width: sheet.labelWidth * PIXELS_A_MILLIMETRE, minHeight: sheet.labelHeight * PIXELS_A_MILLIMETRE };
+  const { texts, strip, pencilLine, qr, omitted } = picture;
+  const { labelWidth, labelHeight } = sheet;
   return (
     <figure>
-      <div
-        style={{
-          ...size,
-          maxWidth: '100%',
-          background: '#ffffff',
-          color: '#000000',
-          border: '1px solid var(--rule)',
-          padding: 12,
-          display: 'grid',
-          gap: 4,
-          alignContent: 'start',
-        }}
+      <svg
+        viewBox={`0 0 ${labelWidth} ${labelHeight}`}
+        role="img"
+        aria-label={`${words.preview}: ${texts.map(({ text }) => text).join(', ')}`}
+        style={{ width: '100%', maxWidth: labelWidth * 6, background: '#ffffff', border: '1px solid var(--rule)' }}
       >
-        <div style={{ display: 'flex', justifyContent: 'space-between', alignItems: 'baseline', gap: 12 }}>
-          <strong style={{ fontSize: 52, lineHeight: 1 }}>{label.box}</strong>
-          <span style={{ fontSize: 22 }}>
-            {label.batch} <span style={{ fontSize: 17 }}>{label.yearColour}</span>
-          </span>
-        </div>
-        <span style={{ fontSize: 22 }}>{label.mother}</span>
-        <strong style={{ fontSize: 22, border: '2px solid #000', padding: '0 6px', justifySelf: 'start' }}>
-          {labelWords.handsOff(label.handsOffUntil)}
-        </strong>
-        <span style={{ fontSize: 16 }}>{labelWords.looks(label.firstLookOn, label.sealedBroodLookOn)}</span>
-        {pencilLine ? <span style={{ borderBottom: '1px solid #000', height: 22 }} /> : null}
-      </div>
-      <figcaption>{words.preview}</figcaption>
+        {texts.map(({ text, bold, points, x, y, width }) => (
+          <text
+            key={`${text} ${y}`}
+            x={x}
+            y={y}
+            fontSize={points * MILLIMETRES_A_POINT}
+            fontWeight={bold ? 700 : 500}
+            textLength={width}
+            fill="#000000"
+          >
+            {text}
+          </text>
+        ))}
+        {strip ? <Strip strip={strip} /> : null}
+        {pencilLine ? (
+          <path d={`M${pencilLine.x} ${pencilLine.y}h${pencilLine.width}`} stroke="#000000" strokeWidth={0.15} />
+        ) : null}
+        {qr ? <path d={modulesPath(qr)} fill="#000000" shapeRendering="crispEdges" /> : null}
+      </svg>
+      <figcaption>
+        {words.preview}
+        {omitted.length > 0 ? `. ${words.tooSmallFor(omitted)}` : ''}
+      </figcaption>
     </figure>
   );
+}
+
+function Strip({ strip }: { strip: NonNullable<LabelPicture['strip']> }) {
+  const { x, y, width, height, clearFrom, clearTo } = strip;
+  const end = x + width;
+  return (
+    <g stroke="#000000" fill="none">
+      <defs>
+        <clipPath id="label-hatch">
+          <path d={`M${x} ${y}H${clearFrom}v${height}H${x}zM${clearTo} ${y}H${end}v${height}H${clearTo}z`} />
+        </clipPath>
+      </defs>
+      <path clipPath="url(#label-hatch)" d={slants(x, y, width, height)} strokeWidth={0.2} />
+      <rect x={x} y={y} width={width} height={height} strokeWidth={0.3} />
+    </g>
+  );
+}
+
+function slants(x: number, y: number, width: number, height: number): string {
+  const count = Math.ceil((width + height) / HATCH_STEP);
+  return Array.from(
+    { length: count },
+    (_, n) => `M${x - height + n * HATCH_STEP} ${y + height}l${height} ${-height}`,
+  ).join('');
+}
+
+function modulesPath({ x, y, module, rows }: NonNullable<LabelPicture['qr']>): string {
+  return rows
+    .flatMap((row, down) =>
+      [...row].map((sign, across) =>
+        sign === '1' ? `M${x + across * module} ${y + down * module}h${module}v${module}h${-module}z` : '',
+      ),
+    )
+    .join('');
 }

@@ -4,6 +4,7 @@ import type { LabelChoice, LabelOffer, PrintedFile, SheetKey } from '../../../sh
 import { labelSheet } from '../../../shared/model/label-sheet.ts';
 import { ask, shell } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
+import { openPdf, savePdf } from '../../client/pdf-files.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
@@ -13,8 +14,8 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
 import { LabelPreview } from './LabelPreview.tsx';
-import { downloadPdf, openPdf } from './pdf-files.ts';
 import { SheetPicture } from './SheetPicture.tsx';
+import { YardSheet } from './YardSheet.tsx';
 
 /** Labels for the boxes of a batch: which sheet, from which label on, and what they show. */
 export function Labels({ batchId }: { batchId: string | null }) {
@@ -38,6 +39,7 @@ export function Labels({ batchId }: { batchId: string | null }) {
           />
         )}
       </Section>
+      <YardSheet />
     </Page>
   );
 }
@@ -56,6 +58,8 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
   const [outcome, setOutcome] = useState<string | null>(null);
   const print = useChange(ask.print.printLabels.mutate);
   const problem = useProblemOf(print.state.refusal);
+  const wish = { batchId, sheet, qr: shows.qr, pencilLine: shows.pencilLine };
+  const picture = useAnswer(['label-picture', wish], () => ask.print.previewLabel.query(wish));
   const first = /^\d{1,3}$/.test(startAt.trim()) ? Number(startAt) : 0;
   const choice: LabelChoice = { batchId, boxIds: null, sheet, startAt: first, ...shows };
   const make = async (then: (file: PrintedFile) => Promise<string | null>) => {
@@ -81,7 +85,7 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
           <Button
             variant="contained"
             disabled={print.state.busy}
-            onClick={() => void make((file) => saveFile(file, words))}
+            onClick={() => void make((file) => savePdf(file, words))}
           >
             {words.save}
           </Button>
@@ -106,25 +110,10 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
           labels={offer.labels.length}
           onChoose={(n) => setStartAt(String(n))}
         />
-        {offer.labels[0] ? (
-          <LabelPreview label={offer.labels[0]} sheet={labelSheet(sheet)} pencilLine={shows.pencilLine} />
-        ) : null}
+        {picture.data ? <LabelPreview picture={picture.data} sheet={labelSheet(sheet)} /> : null}
       </div>
     </div>
   );
-}
-
-type PrintWords = ReturnType<typeof useWords>['print'];
-
-/** Through the window's own dialog, or into the browser's downloads; what to say afterwards, or nothing. */
-async function saveFile(file: PrintedFile, words: PrintWords): Promise<string | null> {
-  const saved = await shell.saveFile(file.name, file.base64);
-  if (!saved.available) {
-    downloadPdf(file);
-    return words.downloaded;
-  }
-  if (saved.failed) return words.notSaved;
-  return saved.path ? words.saved(saved.path) : null;
 }
 
 function WhatAndSheet({

@@ -2,6 +2,7 @@ import { batches } from './batches.ts';
 import { boxes } from './boxes.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { frame } from './frame.ts';
+import { handout } from './handout.ts';
 import { hives } from './hives.ts';
 import { lookWords } from './looks.ts';
 import { menuWords } from './menu.ts';
@@ -13,6 +14,7 @@ import { season } from './season.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { today } from './today.ts';
+import { yardSheet } from './yard-sheet.ts';
 
 /** All words of the window in English. Another language is an object of the same shape. */
 export const english = {
@@ -27,6 +29,8 @@ export const english = {
   queens,
   season,
   print,
+  yardSheet,
+  handout,
   settings,
   cautions,
   glossary,

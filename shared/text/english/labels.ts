@@ -8,7 +8,6 @@ export const labelWords = {
   handsOffDay: (day: string) => `to ${day}`,
   look: (day: string) => `look ${day}`,
   brood: (day: string) => `brood ${day}`,
-  looks: (look: string, brood: string) => `look ${look}   brood ${brood}`,
   title: (batch: string) => `Labels ${batch}`,
   fileName: (batch: string) => `ripecell-labels-${batch}.pdf`,
 } as const;

@@ -32,3 +32,4 @@ export const menuWords = {
 } as const;
 /** The Help menu's own entry, kept apart because the menu itself has the same word. */
 export const helpEntry = 'Help and glossary';
+export const aboutEntry = 'About Ripecell';

@@ -1,4 +1,13 @@
-import type { SheetKey } from '../../contract/print.ts';
+import type { OmittedPart } from '../../contract/print.ts';
+import { LABEL_SHEETS, type LabelSheet, type LabelSheetKey, labelsOnSheet } from '../../model/label-sheet.ts';
+
+const PARTS: Readonly<Record<OmittedPart, string>> = {
+  brood: 'look for sealed brood',
+  mother: 'mother',
+  look: 'first look',
+  colour: 'year colour',
+  pencilLine: 'line for the pencil',
+};
 
 export const print = {
   title: 'Print',
@@ -7,10 +16,10 @@ export const print = {
   batch: (code: string, n: number) => `${code}, ${n === 1 ? '1 box' : `${n} boxes`}`,
   unprinted: (n: number) => (n === 0 ? 'all printed' : `${n} not printed yet`),
   sheet: 'Sheet',
-  sheets: {
-    'a4-3x7-63.5x38.1': 'A4, 3 × 7 labels of 63.5 × 38.1 mm',
-    'roll-62': 'Roll, 62 mm wide',
-  } as Partial<Record<SheetKey, string>>,
+  sheets: Object.fromEntries(LABEL_SHEETS.map((sheet) => [sheet.key, sheetName(sheet)])) as Record<
+    LabelSheetKey,
+    string
+  >,
   startAt: 'First free label',
   startHint: 'Click the first free label, or type its number.',
   shows: 'The label shows',
@@ -18,12 +27,15 @@ export const print = {
   pencilLine: 'Line for the pencil',
   outline: 'Outline, for plain paper',
   preview: 'How a label will look',
+  tooSmallFor: (parts: readonly OmittedPart[]) =>
+    `This label is too small for: ${parts.map((part) => PARTS[part]).join(', ')}.`,
   save: 'Save as PDF',
   open: 'Open to print',
   advice:
     'In the print window choose “Actual size” or “100 %”, not “Fit to page”: the labels are drawn in exact millimetres.',
   ready: (labels: number, pages: number) =>
     `${labels === 1 ? '1 label' : `${labels} labels`} on ${pages === 1 ? '1 page' : `${pages} pages`}.`,
+  pages: (pages: number) => (pages === 1 ? '1 page.' : `${pages} pages.`),
   saved: (path: string) => `Saved as ${path}.`,
   notSaved: 'The file could not be written there. Choose another folder.',
   downloaded: 'The PDF is in your downloads.',
@@ -33,3 +45,13 @@ export const print = {
   willPrint: 'will be printed',
   labelN: (n: number, what: string) => `Label ${n}, ${what}`,
 } as const;
+
+/** A sheet or roll by its measures, since makers' names and numbers say nothing about the yard. */
+function sheetName(sheet: LabelSheet): string {
+  const { columns, rows, labelWidth, labelHeight, paperWidth } = sheet;
+  const millimetres = (side: number): string => String(Math.round(side * 10) / 10);
+  const label = `${millimetres(labelWidth)} × ${millimetres(labelHeight)} mm`;
+  if (sheet.key === 'roll-62') return 'Roll, 62 mm wide, cut at 40 mm';
+  if (labelsOnSheet(sheet) === 1) return `Roll, labels of ${label}`;
+  return `${paperWidth === 210 ? 'A4' : 'Letter'}, ${columns} × ${rows} labels of ${label}`;
+}

@@ -99,11 +99,12 @@ const REFUSALS: Sentences<Own> = {
     `Hive: there is a hive ${code} already. Choose it from the list, or type another code.`,
   'hive-not-found': () => 'Hive: this hive is no longer in the workbook. Choose another one.',
   'bar-not-found': () => 'This bar is no longer in the batch. Reload the page of the batch.',
-  'step-not-in-timetable': ({ step }) => `${title(step)} is not part of this batch’s timetable.`,
+  'step-not-in-timetable': ({ step }) =>
+    `${title(step)} is not part of this batch’s timetable. Choose one of the steps listed there.`,
   'step-already-done': ({ step }) => `${title(step)} is marked as done already. Take the mark back first.`,
   'move-past-window': ({ earliest, latest }, text) =>
     `New day: the bees leave only ${text(earliest)} to ${text(latest)} for this. Choose a day in between.`,
-  'observation-not-found': () => 'This sighting is no longer in the batch.',
+  'observation-not-found': () => 'This sighting is no longer in the batch. Reload the page of the batch.',
   'method-name-in-use': ({ name }) => `Name: you have a method ${name} already. Type another name.`,
   'hive-code-in-use': ({ code }) => `Code: there is a hive ${code} already. Type another code.`,
   'yard-name-in-use': ({ name }) => `Name: there is a yard ${name} already. Type another name.`,

@@ -23,7 +23,7 @@ test('the real Electron window opens and answers', async (context) => {
   if (!executablePath)
     return context.skip('the Electron program is not on this computer; the same entry ran through the double instead');
   const data = mkdtempSync(join(tmpdir(), 'ripecell-real-'));
-  const args = [root, `--user-data-dir=${data}`, ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])];
+  const args = [root, `--ripecell-data=${data}`, ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])];
   const program = await _electron.launch({ executablePath, args });
   try {
     const page = await program.firstWindow();

@@ -220,6 +220,19 @@ describe('the menu', () => {
     expect(entries().map((one) => one.role)).not.toContain('reload');
     expect(entry('report-slip').accelerator).toBe('CmdOrCtrl+R');
   });
+  test('goes to the eight views with the digits, in the order of the side bar', () => {
+    const digits = entries().flatMap((one) => (/^CmdOrCtrl\+\d$/.test(one.accelerator ?? '') ? [one] : []));
+    expect(digits.map((one) => [one.accelerator?.slice(-1), one.id])).toEqual([
+      ['1', 'go-today'],
+      ['2', 'go-batches'],
+      ['3', 'go-hives'],
+      ['4', 'go-boxes'],
+      ['5', 'go-queens'],
+      ['6', 'go-season'],
+      ['7', 'go-print'],
+      ['8', 'go-class'],
+    ]);
+  });
 });
 
 describe('the page files', () => {

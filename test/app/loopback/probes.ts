@@ -15,6 +15,9 @@ const BODY = JSON.stringify({ kind: 'query', path: 'workbook.getWorkbookState' }
 const get = (path: string, headers: string) => `GET ${path} HTTP/1.1\r\n${headers}Connection: close\r\n\r\n`;
 const post = (headers: string, body = BODY, path = '/call') =>
   `POST ${path} HTTP/1.1\r\n${headers}Content-Length: ${Buffer.byteLength(body)}\r\nConnection: close\r\n\r\n${body}`;
+/** A body cut in pieces of 64 kB, each with its own length in hexadecimal (RFC 9112 section 7.1). */
+const chunked = (body: string): string =>
+  `${(body.match(/[\s\S]{1,65536}/g) ?? []).map((part) => `${part.length.toString(16)}\r\n${part}\r\n`).join('')}0\r\n\r\n`;
 const JSON_TYPE = 'Content-Type: application/json\r\n';
 
 const wrongHosts = [
@@ -134,6 +137,24 @@ export const PROBES: readonly Probe[] = [
     expected: [413, 0],
     raw: (port, cookie) =>
       post(`${HOST(port)}${ORIGIN(port)}${COOKIE(cookie)}${JSON_TYPE}`, `"${'x'.repeat(2 << 20)}"`),
+  },
+  {
+    name: 'two megabytes in chunks, without a length',
+    expected: [413, 0],
+    raw: (port, cookie) =>
+      `POST /call HTTP/1.1\r\n${HOST(port)}${ORIGIN(port)}${COOKIE(cookie)}${JSON_TYPE}Transfer-Encoding: chunked\r\nConnection: close\r\n\r\n${chunked(`"${'x'.repeat(2 << 20)}"`)}`,
+  },
+  {
+    name: 'a length shorter than the body',
+    expected: [400],
+    raw: (port, cookie) =>
+      `POST /call HTTP/1.1\r\n${HOST(port)}${ORIGIN(port)}${COOKIE(cookie)}${JSON_TYPE}Content-Length: 5\r\nConnection: close\r\n\r\n${BODY}`,
+  },
+  {
+    name: 'a length and chunks at once',
+    expected: [400],
+    raw: (port, cookie) =>
+      `POST /call HTTP/1.1\r\n${HOST(port)}${ORIGIN(port)}${COOKIE(cookie)}${JSON_TYPE}Content-Length: 5\r\nTransfer-Encoding: chunked\r\nConnection: close\r\n\r\n${chunked(BODY)}`,
   },
   {
     name: 'a header of 16 kB',

@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type LabelLayout, layOutLabel } from '../../../main/paper/label-layout.ts';
+import { labelRows } from '../../../main/paper/label-rows.ts';
 import { openPaper } from '../../../main/paper/paper-document.ts';
 import { LABEL_SHEETS, type LabelSheetKey, labelInsets, labelSheet } from '../../../shared/model/label-sheet.ts';
 import { aLabel } from '../../builders/label-text.ts';
 
-const { measure } = openPaper({ title: 'test', madeAt: '2026-05-14T12:00:00Z' });
+const rows = labelRows(openPaper({ title: 'test', madeAt: '2026-05-14T12:00:00Z' }).measure);
 const plain = { pencilLine: false, qrModules: null };
 
 function layOut(sheet: LabelSheetKey, changes = {}, shows: Parameters<typeof layOutLabel>[2] = plain): LabelLayout {
-  const layout = layOutLabel(aLabel(changes), labelSheet(sheet), shows, measure);
+  const layout = layOutLabel(aLabel(changes), labelSheet(sheet), shows, rows);
   if (!layout) throw new Error('does not fit');
   return layout;
 }
@@ -25,7 +26,7 @@ describe('sizes on the usual mating-box label, 63.5 x 38.1 mm', () => {
     expect(pointsOf(layout, 'handsOff')).toBeGreaterThanOrEqual(16);
     expect(pointsOf(layout, 'look')).toBeGreaterThanOrEqual(11);
     expect(pointsOf(layout, 'brood')).toBeGreaterThanOrEqual(11);
-    expect(layout.left).toEqual([]);
+    expect(layout.omitted).toEqual([]);
   });
 
   test('with a line for the pencil the number keeps its size and 6 mm are free above the line', () => {
@@ -51,7 +52,7 @@ describe('sizes on the usual mating-box label, 63.5 x 38.1 mm', () => {
 
 test('a small label goes without mother and looks and keeps box, batch and hands-off day', () => {
   const layout = layOut('a4-5x13-38.1x21.2');
-  expect(layout.left).toEqual(['brood', 'mother', 'look']);
+  expect(layout.omitted).toEqual(['brood', 'mother', 'look']);
   expect(pointsOf(layout, 'box')).toBeGreaterThanOrEqual(26);
   expect(new Set(layout.texts.map(({ part }) => part))).toEqual(new Set(['box', 'batch', 'colour', 'handsOff']));
 });

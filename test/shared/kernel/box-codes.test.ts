@@ -15,12 +15,24 @@ describe('box codes as people write them', () => {
     expect(readBoxCodes(text)).toEqual(codes);
   });
 
-  test.each(['', ' , ', 'K3-K1', 'K1-M3', 'K1-K2-K3', 'K1-K999', '?', 'K1a-K3', 'x'.repeat(13)])(
+  test.each(['', ' , ', 'K3-K1', 'K5, K3-K1', 'K1-M3', 'K1-K2-K3', 'K1-K999', '?', 'K1a-K3', 'x'.repeat(13)])(
     '"%s" cannot be read',
     (text) => {
       expect(readBoxCodes(text)).toBeNull();
     },
   );
+
+  test('a span may hold 200 boxes, and a list no more', () => {
+    expect(readBoxCodes('K1-K200')).toHaveLength(200);
+    expect(readBoxCodes('K1-K201')).toBeNull();
+    expect(readBoxCodes('K1-K150, M1-M50')).toHaveLength(200);
+    expect(readBoxCodes('K1-K150, M1-M51')).toBeNull();
+    expect(readBoxCodes('K7-K7')).toEqual(['K7']);
+  });
+
+  test.each(['-', 'K1-', '-K3', '?-K3', 'K1-?'])('half a span, "%s", cannot be read', (text) => {
+    expect(readBoxCodes(text)).toBeNull();
+  });
 
   test('K2 comes before K10', () => {
     expect(['K10', 'K2', 'A1'].toSorted(compareCodes)).toEqual(['A1', 'K2', 'K10']);

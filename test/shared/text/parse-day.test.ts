@@ -33,9 +33,12 @@ test('the order of numbers follows the setting', () => {
   expect(parseDay('5/6', TODAY, 'day-first')).toBe('2026-06-05');
 });
 
-test.each(['', '32', '30 Feb', '14 Foo', '5/13', 'soon', '+', '1/2/3/4'])('"%s" is no day', (text) => {
-  expect(parseDay(text, TODAY)).toBeNull();
-});
+test.each(['', '32', '30 Feb', '14 Foo', '5/13', 'soon', '+', '1/2/3/4', '31/4', '31 Apr', '0', '0/5', '14 x'])(
+  '"%s" is no day',
+  (text) => {
+    expect(parseDay(text, TODAY)).toBeNull();
+  },
+);
 
 test('what we write is read back, for every day within five months', () => {
   fc.assert(

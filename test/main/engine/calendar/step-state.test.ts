@@ -40,6 +40,25 @@ describe('how a step stands', () => {
     expect(state('set-out', '2026-06-04', looked)).toBe('passed');
   });
 
+  test('only a milestone overtakes: a job that is open stays late beside another that is done', () => {
+    const counted = timetableOf({ done: [{ step: 'count-sealed', on: day('2026-05-15') }] });
+    expect(state('check-own-cells', '2026-05-16', counted)).toBe('late');
+    expect(state('count-taken', '2026-05-16', counted)).toBe('late');
+  });
+
+  test('putting the boxes out comes after the cells and is not overtaken by placing them', () => {
+    const placed = timetableOf({ done: [{ step: 'place-cells', on: day('2026-05-19') }] });
+    expect(state('stock-boxes', '2026-05-20', placed)).toBe('passed');
+    expect(state('set-out', '2026-05-22', placed)).toBe('due');
+    expect(state('set-out', '2026-05-23', placed)).toBe('late');
+  });
+
+  test('a happening is due on every day of its window', () => {
+    expect(state('emergence', '2026-05-20')).toBe('coming');
+    expect(state('emergence', '2026-05-21')).toBe('due');
+    expect(state('emergence', '2026-05-23')).toBe('due');
+  });
+
   test('a late job is forgotten after ten days', () => {
     const step = stepOf(timetable, 'count-taken');
     expect(isLateWorthNaming(step, addDays(step.latest, 10))).toBe(true);

@@ -3,8 +3,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { betaBinomial } from '../../../../main/engine/yield/beta-binomial.ts';
+import { countQuantile } from '../../../../main/engine/yield/count-summary.ts';
 import { type BatchCount, groupRates } from '../../../../main/engine/yield/group-rates.ts';
-import { countQuantile, nextBatch } from '../../../../main/engine/yield/next-batch.ts';
+import { nextBatch } from '../../../../main/engine/yield/next-batch.ts';
 
 const anyBatch: fc.Arbitrary<BatchCount> = fc
   .tuple(fc.integer({ min: 0, max: 30 }), fc.double({ min: 0, max: 1, noNaN: true }))

@@ -17,6 +17,7 @@ describe('what became of a cell', () => {
     [['laying'], { emerged: true, mated: null, laying: true }],
     [['laying', 'proved'], { emerged: true, mated: true, laying: true }],
     [['laying', 'drone-layer'], { emerged: true, mated: false, laying: false }],
+    [['proved', 'gone'], { emerged: true, mated: true, laying: false }],
     [['proved', 'drone-layer'], { emerged: true, mated: false, laying: false }],
     [['out', 'none'], { emerged: true, mated: false, laying: false }],
     // Common practice, no source: a box without a queen whose cell was not seen to fail counts as emerged.

@@ -36,6 +36,13 @@ describe('the rate of a stage', () => {
     expect(stageCount({ ...whole, matingKnown: 4 }, 'through')).toBeNull();
   });
 
+  test('the whole way is not known before every stage is', () => {
+    expect(stageCount(aTally({ given: 20 }), 'through')).toBeNull();
+    expect(stageCount(aTally({ given: 20, taken: 16, enteredSealing: 16 }), 'through')).toBeNull();
+    const unplaced = { placed: 0, emergenceKnown: 0, emerged: 0, matingKnown: 0, proved: 0 };
+    expect(stageCount({ ...whole, ...unplaced }, 'through')).toBeNull();
+  });
+
   test('a batch that ended at nothing counts as nothing', () => {
     expect(stageCount(aTally({ given: 20, taken: 0, enteredSealing: 0, sealed: 0 }), 'through')).toEqual({
       of: 20,

@@ -20,6 +20,7 @@ test('refuses a day before the batch began, and a batch that is gone', () => {
     kind: 'day-before-start',
     field: 'closedOn',
   });
+  expect(desk.workbook.tables.batches.get('batch-1')?.closedOn).toBeNull();
   expect(refusalOf(closeBatch(desk, { batchId: 'gone', closedOn: '2026-05-14', lesson: null }))).toEqual({
     kind: 'batch-not-found',
   });

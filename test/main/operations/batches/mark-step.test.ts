@@ -39,6 +39,29 @@ test.each([
   expect(desk.workbook.tables.stepsDone.all()).toHaveLength(1);
 });
 
+test('refuses a count of sealed cells on a day after they left for the boxes', () => {
+  const desk = aDeskWithBatch('2026-05-20');
+  mustOk(markStep(desk, mark({ step: 'place-cells', doneOn: '2026-05-14' })));
+  expect(refusalOf(markStep(desk, mark({ id: 'm2', step: 'count-sealed', doneOn: '2026-05-15' })))).toMatchObject({
+    kind: 'done-out-of-order',
+    field: 'done',
+  });
+  expect(desk.workbook.tables.stepsDone.all()).toHaveLength(1);
+});
+
+test('keeps a mark of today, and of the day the larvae were given', () => {
+  const desk = aDeskWithBatch('2026-05-04');
+  expect(mustOk(markStep(desk, mark({ doneOn: '2026-05-04' }))).notices).toEqual([]);
+  expect(mustOk(markStep(desk, mark({ id: 'm2', step: 'count-taken', doneOn: '2026-05-04' }))).notices).toEqual([]);
+});
+
+test('larvae given on another day than planned move the batch, earlier or later', () => {
+  for (const doneOn of ['2026-05-03', '2026-05-06']) {
+    const given = mark({ step: 'give-larvae', doneOn });
+    expect(mustOk(markStep(aDeskWithBatch(), given)).batch.timetable.larvaeGivenOn).toBe(doneOn);
+  }
+});
+
 test('keeps a day to come and says so', () => {
   const { notices } = mustOk(markStep(aDeskWithBatch('2026-05-01'), mark()));
   expect(notices).toEqual([{ kind: 'day-in-future', field: 'doneOn', day: '2026-05-03' }]);

@@ -26,11 +26,14 @@ test('puts an open step on another day of its window, and the last choice holds'
 });
 
 test('refuses a day the bees do not leave, naming those they do', () => {
-  expect(refusalOf(moveStep(aDeskWithBatch(), move({ movedTo: '2026-05-12' })))).toMatchObject({
-    kind: 'move-past-window',
-    field: 'movedTo',
-    earliest: '2026-05-07',
-  });
+  const desk = aDeskWithBatch();
+  for (const movedTo of ['2026-05-12', '2026-05-06'])
+    expect(refusalOf(moveStep(desk, move({ movedTo })))).toMatchObject({
+      kind: 'move-past-window',
+      field: 'movedTo',
+      earliest: '2026-05-07',
+    });
+  expect(desk.workbook.tables.stepMoves.all()).toEqual([]);
 });
 
 test('refuses a done step, a step of another method and a batch that is gone', () => {
@@ -39,4 +42,15 @@ test('refuses a done step, a step of another method and a batch that is gone', (
   expect(refusalOf(moveStep(desk, move()))).toMatchObject({ kind: 'step-already-done' });
   expect(refusalOf(moveStep(desk, move({ step: 'cage-queen' })))).toMatchObject({ kind: 'step-not-in-timetable' });
   expect(refusalOf(moveStep(desk, move({ batchId: 'gone' })))).toEqual({ kind: 'batch-not-found' });
+});
+
+test('refuses a day before a step that must come first and is done', () => {
+  const desk = aDeskWithBatch('2026-06-20');
+  mustOk(markStep(desk, { id: 'm', batchId: 'batch-1', step: 'sealed-brood-look', doneOn: '2026-06-15', note: null }));
+  expect(refusalOf(moveStep(desk, move({ step: 'give-up', movedTo: '2026-06-13' })))).toMatchObject({
+    kind: 'moved-out-of-order',
+    field: 'moved',
+    after: 'sealed-brood-look',
+  });
+  expect(desk.workbook.tables.stepMoves.all()).toEqual([]);
 });

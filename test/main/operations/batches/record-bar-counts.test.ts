@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { addBar } from '../../../../main/operations/batches/add-bar.ts';
 import { recordBarCounts } from '../../../../main/operations/batches/record-bar-counts.ts';
 import { mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, aDeskWithBoxes, aRow, refusalOf } from '../../../builders/running-batch.ts';
@@ -78,6 +79,53 @@ describe('typing a row of counts', () => {
     const desk = aDeskWithBoxes();
     const result = recordBarCounts(desk, aRow(desk, { given: 12, taken: 9, sealed: 5 }));
     expect(refusalOf(result)).toEqual({ kind: 'more-placed-than-sealed', field: 'sealed', placed: 6, sealed: 5 });
+  });
+
+  test.each([
+    ['as many taken as given, and sealed as taken', { given: 12, taken: 12, sealed: 12 }],
+    ['all taken cells removed', { given: 12, taken: 9, removed: 9, sealed: 0 }],
+    ['sealed cells where taken ones were not counted', { given: 12, sealed: 12 }],
+    ['sealed cells where given ones were not counted', { sealed: 12 }],
+    ['the day the larvae were given', { given: 12, countedOn: '2026-05-04' }],
+    ['removed cells where nothing else was counted', { removed: 2 }],
+  ] as const)('keeps %s', (_what, changes) => {
+    const desk = aDeskWithBatch();
+    expect(mustOk(recordBarCounts(desk, aRow(desk, changes))).notices).toEqual([]);
+  });
+
+  test('keeps as many sealed as are in boxes, and fewer while a bar is not counted', () => {
+    const desk = aDeskWithBoxes();
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 9, sealed: 6 })));
+    mustOk(addBar(desk, { batchId: 'batch-1', barId: 'second' }));
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 9, sealed: 5 })));
+  });
+
+  test('giving the larvae is done on their own day, whenever they are counted', () => {
+    const desk = aDeskWithBatch();
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 9, countedOn: '2026-05-06' })));
+    expect(desk.workbook.tables.stepsDone.all().map(({ step, doneOn }) => [step, doneOn])).toEqual([
+      ['give-larvae', '2026-05-04'],
+      ['count-taken', '2026-05-06'],
+    ]);
+  });
+
+  test('a count that did not change keeps the day it was made', () => {
+    const desk = aDeskWithBatch();
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, countedOn: '2026-05-04' })));
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 9, countedOn: '2026-05-06' })));
+    expect(desk.workbook.tables.counts.where({ stage: 'given' })[0]?.countedOn).toBe('2026-05-04');
+  });
+
+  test.each([
+    ['half taken', { given: 12, taken: 6 }, []],
+    ['few of few cells', { given: 7, taken: 1 }, []],
+    ['few of eight cells', { given: 8, taken: 3 }, ['low-take']],
+    ['taken without given', { taken: 1 }, []],
+    ['given without taken', { given: 12 }, []],
+  ] as const)('a take is named as low only when it is, with enough cells: %s', (_what, changes, kinds) => {
+    const desk = aDeskWithBatch();
+    const { notices } = mustOk(recordBarCounts(desk, aRow(desk, { ...changes, countedOn: '2026-05-14' })));
+    expect(notices.map((notice) => notice.kind)).toEqual(kinds);
   });
 
   test('keeps a low take and says so, and keeps a day to come', () => {

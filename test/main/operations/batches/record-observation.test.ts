@@ -27,7 +27,17 @@ test('refuses a sighting that needs hours and has none, or lies before the eggs 
   expect(
     refusalOf(recordObservation(desk, anObservation({ what: 'cells-sealed', seenOn: '2026-03-01' }))),
   ).toMatchObject({ kind: 'seen-before-laying' });
+  expect(
+    refusalOf(recordObservation(desk, anObservation({ what: 'larva-age-note', fromHours: 30, toHours: 10 }))),
+  ).toMatchObject({ kind: 'seen-hours-turned-round', field: 'seen' });
   expect(desk.workbook.tables.observations.all()).toEqual([]);
+});
+
+test('the same sighting again corrects it; one of today is not to come', () => {
+  const desk = aDeskWithBatch('2026-05-09');
+  mustOk(recordObservation(desk, anObservation({ seenOn: '2026-05-08' })));
+  expect(mustOk(recordObservation(desk, anObservation({ seenOn: '2026-05-09' }))).notices).toEqual([]);
+  expect(desk.workbook.tables.observations.all().map((one) => one.seenOn)).toEqual(['2026-05-09']);
 });
 
 test('keeps a day to come and says so; refuses a batch that is gone', () => {

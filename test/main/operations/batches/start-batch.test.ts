@@ -49,6 +49,11 @@ describe('starting a batch', () => {
       { larvaAgeFromHours: 30, larvaAgeToHours: 10 },
       { kind: 'larva-age-turned-round', field: 'larvaAgeHours', from: 30, to: 10 },
     ],
+    [
+      'larvae too old to become queens',
+      { larvaAgeFromHours: 90, larvaAgeToHours: 120 },
+      { kind: 'larva-age-impossible', field: 'larvaAgeHours', hours: 120 },
+    ],
     ['a first day that is no step of the method', { anchorStep: 'cage-queen' }, { kind: 'step-not-in-method' }],
   ] as const)('refuses %s and writes nothing', (_what, changes, refusal) => {
     const desk = aDeskWithBatch();
@@ -71,6 +76,22 @@ describe('starting a batch', () => {
     expect(mustOk(onBuilder('2026-05-14')).notices).toEqual([
       { kind: 'builder-resting', builder: 'H12', until: '2026-05-19' },
     ]);
+  });
+
+  test('takes a builder for an earlier batch whose cells leave on the day the next larvae come', () => {
+    const desk = aDeskWithBatch();
+    const before = startBatch(desk, aStart({ ...second, builderId: 'h12', anchorOn: '2026-04-24' }));
+    expect(mustOk(before).notices).toEqual([]);
+    expect(desk.workbook.tables.batches.all()).toHaveLength(2);
+  });
+
+  test('has nothing to say of a builder that has had its rest, nor of the usual number of cells', () => {
+    const rested = aStart({ ...second, builderId: 'h12', anchorOn: '2026-05-19', cellsPlanned: 20 });
+    expect(mustOk(startBatch(aDeskWithBatch(), rested)).notices).toEqual([]);
+  });
+
+  test('takes a code of the person’s own', () => {
+    expect(mustOk(startBatch(aDeskWithBatch(), aStart({ ...second, code: 'Anna 1' }))).batch.code).toBe('Anna 1');
   });
 
   test('keeps many cells, and says that they are many', () => {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { endPlacement } from '../../../../main/operations/boxes/end-placement.ts';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
-import { mustOk } from '../../../builders/desk.ts';
+import { fill, mustOk } from '../../../builders/desk.ts';
+import { aQueen } from '../../../builders/queen.ts';
 import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
 
 test('frees the box, completes the story and takes the queen out of it', () => {
@@ -33,5 +34,20 @@ test('refuses a placement that is gone and a day before the cell was put in', ()
   });
   expect(
     refusalOf(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-05-01', reason: 'failed' })),
-  ).toMatchObject({ kind: 'look-before-placing' });
+  ).toEqual({ kind: 'look-before-placing', field: 'endedOn', placedOn: '2026-05-14' });
+  expect(desk.workbook.tables.placements.get('placement-1')?.endedOn).toBeNull();
+  mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-05-14', reason: 'failed' }));
+});
+
+test.each([
+  ['caught', 'caged'],
+  ['failed', 'lost'],
+  ['united', 'in-hive'],
+  ['cell-taken-back', 'in-box'],
+  ['other', 'in-box'],
+] as const)('%s: the queen with a number is %s', (reason, place) => {
+  const desk = aDeskWithBoxes('2026-06-01');
+  fill(desk, ({ queens }) => queens.insert(aQueen({ placementId: 'placement-1', boxId: 'box-1' })));
+  mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-01', reason }));
+  expect(desk.workbook.tables.queens.get('queen-1')?.place).toBe(place);
 });

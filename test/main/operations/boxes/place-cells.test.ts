@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
+import { recordBarCounts } from '../../../../main/operations/batches/record-bar-counts.ts';
+import { endPlacement } from '../../../../main/operations/boxes/end-placement.ts';
 import { placeCells } from '../../../../main/operations/boxes/place-cells.ts';
 import { retireBox } from '../../../../main/operations/boxes/retire-box.ts';
 import { mustOk } from '../../../builders/desk.ts';
-import { aDeskWithBoxes, PLACED_ON, refusalOf } from '../../../builders/running-batch.ts';
+import { aDeskWithBoxes, aRow, PLACED_ON, refusalOf } from '../../../builders/running-batch.ts';
 
 type Placing = Parameters<typeof placeCells>[1];
 const placing = (changes: Partial<Placing> = {}): Placing => ({
@@ -56,6 +58,24 @@ test.each([
   mustOk(retireBox(desk, { boxId: 'box-10', retiredOn: PLACED_ON }));
   expect(refusalOf(placeCells(desk, placing(changes as Partial<Placing>)))).toEqual(refusal);
   expect(desk.workbook.tables.placements.all()).toHaveLength(6);
+});
+
+test('places on the first and the last day on which it can be done', () => {
+  for (const placedOn of ['2026-05-09', '2026-05-17']) mustOk(placeCells(aDeskWithBoxes(), placing({ placedOn })));
+});
+
+test('where sealed cells were not counted nobody can say that there are too few', () => {
+  const desk = aDeskWithBoxes();
+  mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 9 })));
+  mustOk(placeCells(desk, placing({ boxes: 'K07-K10' })));
+});
+
+test('the day of the first cells stays the day of the job; a freed box takes a cell again', () => {
+  const desk = aDeskWithBoxes();
+  mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-05-15', reason: 'failed' }));
+  mustOk(placeCells(desk, placing({ boxes: 'K01', placedOn: '2026-05-15' })));
+  expect(desk.workbook.tables.stepsDone.where({ step: 'place-cells' }).map((mark) => mark.doneOn)).toEqual([PLACED_ON]);
+  expect(desk.workbook.tables.tallies.get('batch-1')?.placed).toBe(7);
 });
 
 test('keeps a placing past the safe day, and says that a queen may be out', () => {

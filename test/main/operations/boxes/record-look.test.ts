@@ -1,8 +1,14 @@
 import { describe, expect, test } from 'vitest';
+import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
+import { endPlacement } from '../../../../main/operations/boxes/end-placement.ts';
+import { placeCells } from '../../../../main/operations/boxes/place-cells.ts';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
+import type { Desk } from '../../../../main/operations/operation.ts';
+import { saveQueen } from '../../../../main/operations/queens/save-queen.ts';
+import { countTally } from '../../../../main/operations/tally-keeping.ts';
 import type { LookResult } from '../../../../shared/model/look.ts';
 import { mustOk } from '../../../builders/desk.ts';
-import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
+import { aDeskWithBoxes, aStart, refusalOf } from '../../../builders/running-batch.ts';
 
 const FIRST_LOOK = '2026-05-28';
 const look = (changes: object = {}) => ({
@@ -16,6 +22,13 @@ const look = (changes: object = {}) => ({
   queen: null,
   ...changes,
 });
+
+/** A second batch whose cell comes into box K01 after the first. */
+function aSecondCell(desk: Desk, placedOn: string): void {
+  const hives = { newBreeder: null, newBuilder: null };
+  mustOk(startBatch(desk, aStart({ id: 'batch-2', ...hives, anchorOn: '2026-05-22' })));
+  mustOk(placeCells(desk, { batchId: 'batch-2', boxes: 'K01', ids: ['second'], placedOn, barId: null }));
+}
 
 describe('typing a look', () => {
   test('belongs to the cell in the box and moves the tally; not looked moves nothing', () => {
@@ -67,6 +80,67 @@ describe('typing a look', () => {
     });
   });
 
+  test('the same queen typed again keeps where she went and the day she was marked', () => {
+    const desk = aDeskWithBoxes('2026-06-20');
+    const queen = { id: 'q1', number: '26-001' };
+    mustOk(recordLook(desk, look({ queen })));
+    const marked = desk.workbook.tables.queens.get('q1');
+    if (marked) mustOk(saveQueen(desk, { ...marked, place: 'given', boxId: null, goneTo: 'Club', note: 'gentle' }));
+    mustOk(recordLook(desk, look({ id: 'l3', lookedOn: '2026-06-06', result: 'proved', queen })));
+    expect(desk.workbook.tables.queens.all()).toEqual([
+      expect.objectContaining({
+        place: 'given',
+        boxId: null,
+        goneTo: 'Club',
+        note: 'gentle',
+        markedOn: FIRST_LOOK,
+        firstEggsOn: FIRST_LOOK,
+        provedOn: '2026-06-06',
+      }),
+    ]);
+  });
+
+  test('a look of an earlier day gives the queen no day on which she had not been looked at yet', () => {
+    const desk = aDeskWithBoxes('2026-06-20');
+    mustOk(recordLook(desk, look({ id: 'late', lookedOn: '2026-06-10', result: 'proved' })));
+    mustOk(recordLook(desk, look({ result: 'queen', queen: { id: 'q1', number: '26-001' } })));
+    expect(desk.workbook.tables.queens.get('q1')).toMatchObject({ firstEggsOn: null, provedOn: null });
+  });
+
+  test('a box without a cell takes a look too, and a queen born in the year she was found', () => {
+    const desk = aDeskWithBoxes(FIRST_LOOK);
+    const { row, notices } = mustOk(recordLook(desk, look({ boxId: 'box-9', queen: { id: 'q9', number: '26-001' } })));
+    expect([row.state, notices]).toEqual(['free', []]);
+    expect(desk.workbook.tables.queens.get('q9')).toMatchObject({ bornIn: 2026, batchId: null, placementId: null });
+  });
+
+  test('a look belongs to the cell that was in the box on that day', () => {
+    const desk = aDeskWithBoxes('2026-06-20');
+    mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-05-30', reason: 'failed' }));
+    aSecondCell(desk, '2026-06-01');
+    mustOk(recordLook(desk, look({ id: 'a', lookedOn: '2026-05-30', result: 'none' })));
+    mustOk(recordLook(desk, look({ id: 'b', lookedOn: '2026-06-01', result: 'cell' })));
+    mustOk(recordLook(desk, look({ id: 'c', lookedOn: '2026-06-19', result: 'laying' })));
+    expect(desk.workbook.tables.boxLooks.all().map(({ id, placementId }) => [id, placementId])).toEqual([
+      ['a', 'placement-1'],
+      ['b', 'second'],
+      ['c', 'second'],
+    ]);
+  });
+
+  test('a corrected look that turns out to belong to another batch is taken out of the sums of the first', () => {
+    const desk = aDeskWithBoxes('2026-06-20');
+    mustOk(recordLook(desk, look({ lookedOn: '2026-06-10' })));
+    expect(desk.workbook.tables.tallies.get('batch-1')).toMatchObject({ emerged: 1, laying: 1 });
+    mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-05-30', reason: 'other' }));
+    aSecondCell(desk, '2026-06-01');
+    mustOk(recordLook(desk, look({ id: 'x', lookedOn: '2026-06-10', result: 'laying' })));
+    const { tables } = desk.workbook;
+    for (const batchId of ['batch-1', 'batch-2'])
+      expect(tables.tallies.get(batchId)).toEqual(countTally(tables, batchId));
+    expect(tables.tallies.get('batch-1')).toMatchObject({ emergenceKnown: 0, laying: 0 });
+  });
+
   test('refuses a number that belongs to another queen, a look before the cell was put in, and a box that is gone', () => {
     const desk = aDeskWithBoxes(FIRST_LOOK);
     const queen = (id: string) => ({ queen: { id, number: '26-001' } });
@@ -93,5 +167,31 @@ describe('typing a look', () => {
   ] as const)('keeps %s, and says so', (_what, changes, kind) => {
     const { notices } = mustOk(recordLook(aDeskWithBoxes('2026-06-20'), look(changes)));
     expect(notices.map((notice) => notice.kind)).toContain(kind);
+  });
+
+  test.each([
+    // 1 day to emerge, 8 to the first egg, 9 to sealing: sealed brood at 16 days at the soonest, eggs at 7.
+    ['proved 16 days after the cell', { result: 'proved', lookedOn: '2026-05-30' }],
+    ['laying 7 days after the cell', { result: 'laying', lookedOn: '2026-05-21' }],
+    ['out 1 day after the cell', { result: 'out', lookedOn: '2026-05-15' }],
+    // Mating should be done within three weeks of emergence [Büchler et al. 2013, sec. 2.2.2].
+    ['a virgin of 21 days', { result: 'virgin', lookedOn: '2026-06-06' }],
+    ['a proved queen of 25 days', { result: 'proved', lookedOn: '2026-06-10' }],
+    ['a look today', { result: 'proved', lookedOn: '2026-06-20' }],
+  ] as const)('finds nothing odd in %s', (_what, changes) => {
+    const kinds = mustOk(recordLook(aDeskWithBoxes('2026-06-20'), look(changes))).notices.map((one) => one.kind);
+    expect(kinds.filter((kind) => kind !== 'look-during-hands-off')).toEqual([]);
+  });
+
+  test.each([
+    ['2026-05-18', false],
+    ['2026-05-19', true],
+    ['2026-05-26', true],
+    ['2026-05-27', false],
+  ])('on %s the boxes are hands off: %s', (lookedOn, handsOff) => {
+    const { notices } = mustOk(recordLook(aDeskWithBoxes('2026-06-20'), look({ lookedOn, result: 'out' })));
+    expect(notices.some((notice) => notice.kind === 'look-during-hands-off')).toBe(handsOff);
+    const notLooked = look({ id: 'n', boxId: 'box-2', lookedOn, result: 'not-looked' });
+    expect(mustOk(recordLook(aDeskWithBoxes('2026-06-20'), notLooked)).notices).toEqual([]);
   });
 });

@@ -15,6 +15,7 @@ test('refuses a box that holds a cell, or is gone', () => {
     kind: 'box-holds-a-cell',
     box: 'K01',
   });
+  expect(desk.workbook.tables.boxes.get('box-1')?.retiredOn).toBeNull();
   expect(refusalOf(retireBox(desk, { boxId: 'gone', retiredOn: '2026-05-14' }))).toMatchObject({
     kind: 'box-not-found',
   });

@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
 import { listHives } from '../../../../main/operations/hives/list-hives.ts';
+import { saveHive } from '../../../../main/operations/hives/save-hive.ts';
+import { saveYard } from '../../../../main/operations/hives/save-yard.ts';
+import { aColony } from '../../../builders/colony.ts';
+import { aDesk, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, onDay } from '../../../builders/running-batch.ts';
+import { aYard } from '../../../builders/yard.ts';
 
 test('lists hives with their roles, and until when a builder must be left alone', () => {
   const desk = onDay(aDeskWithBatch(), '2026-05-11');
@@ -18,4 +23,17 @@ test('lists hives with their roles, and until when a builder must be left alone'
     ['H12', ['builder'], '2026-05-12', 1, 0],
   ]);
   expect(listHives(onDay(desk, '2026-05-14')).hives[1]?.handsOff).toBeNull();
+});
+
+test('names the yard of a hive, and says which hives have ended', () => {
+  const desk = aDesk();
+  mustOk(saveYard(desk, aYard()));
+  mustOk(saveHive(desk, aColony({ yardId: 'yard-1' })));
+  mustOk(saveHive(desk, aColony({ id: 'old', code: 'H02', endedOn: '2025-10-01' })));
+  const { hives, yards } = listHives(desk);
+  expect(hives.map(({ code, yard, ended }) => [code, yard, ended])).toEqual([
+    ['H01', 'Orchard', false],
+    ['H02', null, true],
+  ]);
+  expect(yards).toEqual([aYard()]);
 });

@@ -20,4 +20,5 @@ test('refuses a code in use and a yard that is gone', () => {
     code: 'H01',
   });
   expect(refusalOf(saveHive(desk, aColony({ yardId: 'gone' })))).toEqual({ kind: 'yard-not-found', field: 'yardId' });
+  expect(desk.workbook.tables.colonies.all()).toEqual([aColony()]);
 });

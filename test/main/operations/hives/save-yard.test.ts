@@ -14,4 +14,5 @@ test('writes a yard, renames it, and refuses a second of the same name', () => {
     field: 'name',
     name: 'Old orchard',
   });
+  expect(desk.workbook.tables.yards.all()).toHaveLength(1);
 });

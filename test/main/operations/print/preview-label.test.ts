@@ -22,16 +22,17 @@ test('shows the first label of the batch with every word where it will be printe
 });
 
 test('says what a small label goes without', () => {
-  expect(previewLabel(aDeskWithBoxes(), { ...wish, sheet: 'a4-5x13-38.1x21.2' })?.omitted).toEqual([
+  expect(previewLabel(aDeskWithBoxes(), { ...wish, pencilLine: true, sheet: 'a4-5x13-38.1x21.2' })?.omitted).toEqual([
     'brood',
     'mother',
     'look',
+    'pencilLine',
   ]);
 });
 
 test('holds the modules of the square code, and nothing where the code has no room', () => {
   const rows = previewLabel(aDeskWithBoxes(), { ...wish, qr: true })?.qr?.rows;
-  expect(rows).toHaveLength(21);
+  expect(rows?.map((row) => row.length)).toEqual(new Array(21).fill(21));
   // The upper edge of the finder pattern: seven dark, one light (ISO/IEC 18004).
   expect(rows?.[0]).toMatch(/^11111110/);
   expect(previewLabel(aDeskWithBoxes(), { ...wish, sheet: 'a4-5x13-38.1x21.2', qr: true })).toBeNull();

@@ -26,4 +26,14 @@ test('refuses a number twice and days turned round', () => {
     firstEggsOn: '2026-06-10',
     provedOn: '2026-06-01',
   });
+  expect(desk.workbook.tables.queens.all()).toEqual([aQueen()]);
+});
+
+test.each([
+  ['2026-06-10', '2026-06-10'],
+  ['2026-06-10', null],
+  [null, '2026-06-10'],
+  [null, null],
+])('keeps first eggs on %s and proved on %s', (firstEggsOn, provedOn) => {
+  mustOk(saveQueen(aDesk(), aQueen({ firstEggsOn, provedOn })));
 });

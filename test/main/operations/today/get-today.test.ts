@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import { recordBarCounts } from '../../../../main/operations/batches/record-bar-counts.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import { saveHive } from '../../../../main/operations/hives/save-hive.ts';
 import { saveYard } from '../../../../main/operations/hives/save-yard.ts';
 import { getToday } from '../../../../main/operations/today/get-today.ts';
-import { aDesk, mustOk } from '../../../builders/desk.ts';
-import { aDeskWithBatch, aDeskWithBoxes, aStart, onDay } from '../../../builders/running-batch.ts';
+import { aColony } from '../../../builders/colony.ts';
+import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
+import { aDeskWithBatch, aDeskWithBoxes, aRow, aStart, onDay } from '../../../builders/running-batch.ts';
 
 const steps = (jobs: readonly { readonly step: string }[]) => jobs.map((job) => job.step);
 
@@ -98,6 +100,91 @@ describe('the day', () => {
     if (hive) mustOk(saveHive(desk, { ...hive, yardId: 'y1' }));
     const view = getToday(onDay(desk, '2026-05-05'));
     expect(view.due.find((job) => job.step === 'count-taken')?.yard).toBe('Home');
+  });
+
+  test('keeps apart what may be done early, what is due, and what comes tomorrow', () => {
+    const desk = aDeskWithBatch();
+    const before = getToday(onDay(desk, '2026-05-13'));
+    expect(steps(before.early)).toEqual(['stock-boxes', 'place-cells']);
+    expect(steps(before.tomorrow)).toEqual(['stock-boxes', 'place-cells']);
+    expect(before.due).toEqual([]);
+    const day = getToday(onDay(desk, '2026-05-14'));
+    expect(steps(day.due)).toEqual(['stock-boxes', 'place-cells']);
+    expect(day.tomorrow).toEqual([]);
+    expect(day.due[0]?.where).toEqual({ kind: 'unknown' });
+  });
+
+  test.each([
+    ['2026-05-04', 'give-larvae', 'counts'],
+    ['2026-05-05', 'count-taken', 'counts'],
+    ['2026-05-09', 'count-sealed', 'counts'],
+    ['2026-05-14', 'place-cells', 'place-cells'],
+    ['2026-05-14', 'stock-boxes', 'mark'],
+    ['2026-05-03', 'make-queenless', 'mark'],
+  ] as const)('on %s %s opens %s', (today, step, opens) => {
+    expect(getToday(onDay(aDeskWithBatch(), today)).due.find((job) => job.step === step)?.opens).toBe(opens);
+  });
+
+  test('a job that is done is not asked for again', () => {
+    const desk = aDeskWithBatch();
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 9, countedOn: '2026-05-05' })));
+    expect(steps(getToday(onDay(desk, '2026-05-05')).due)).not.toContain('count-taken');
+  });
+
+  test('hands-off days of another hive are no clash; those of its own batch are one only for a late job', () => {
+    const desk = aDeskWithBatch();
+    const builder = { newBreeder: null, newBuilder: { id: 'h20', code: 'H20' } };
+    mustOk(startBatch(desk, aStart({ id: 'batch-2', ...builder, anchorOn: '2026-05-06' })));
+    // H12 is hands off from the 10th to the 12th.
+    const view = getToday(onDay(desk, '2026-05-11'));
+    expect(view.due.map((job) => [job.batch, job.step, job.clash])).toEqual([
+      ['26-02', 'check-own-cells', null],
+      ['26-02', 'count-sealed', null],
+    ]);
+    const late = view.late.find((job) => job.batch === '26-01' && job.step === 'check-own-cells');
+    expect(late?.clash).toEqual({ batch: '26-01', alternatives: ['2026-05-09', '2026-05-13'] });
+  });
+
+  test('names the yard of what is to be left alone', () => {
+    const desk = aDeskWithBatch();
+    mustOk(saveYard(desk, { id: 'y1', name: 'Home', note: null }));
+    const hive = desk.workbook.tables.colonies.get('h12');
+    if (hive) mustOk(saveHive(desk, { ...hive, yardId: 'y1' }));
+    expect(getToday(onDay(desk, '2026-05-11')).leaveAlone[0]?.yard).toBe('Home');
+    const boxes = aDeskWithBoxes('2026-05-20');
+    mustOk(saveYard(boxes, { id: 'y1', name: 'Home', note: null }));
+    fill(boxes, (tables) => {
+      for (const box of tables.boxes.all().slice(0, 2)) tables.boxes.update({ ...box, yardId: 'y1' });
+    });
+    expect(getToday(boxes).leaveAlone.map(({ what, yard }) => [what, yard])).toEqual([
+      ['K01–K02', 'Home'],
+      ['K03–K06', null],
+    ]);
+  });
+
+  test('walks one yard after the other, and boxes and hives of a yard in the order of their numbers', () => {
+    const desk = aDeskWithBatch();
+    for (const [id, name] of [
+      ['y2', 'Wood'],
+      ['y1', 'Home'],
+    ] as const)
+      mustOk(saveYard(desk, { id, name, note: null }));
+    const batches = [
+      ['H10', 'y1'],
+      ['H9', 'y1'],
+      ['H1', 'y2'],
+    ] as const;
+    for (const [code, yardId] of batches) {
+      mustOk(saveHive(desk, aColony({ id: code, code, yardId })));
+      mustOk(startBatch(desk, aStart({ id: `of-${code}`, newBreeder: null, newBuilder: null, builderId: code })));
+    }
+    const due = getToday(onDay(desk, '2026-05-05')).due.filter((job) => job.step === 'count-taken');
+    expect(due.map((job) => [job.yard, job.where.kind === 'hive' && job.where.code])).toEqual([
+      [null, 'H12'],
+      ['Home', 'H9'],
+      ['Home', 'H10'],
+      ['Wood', 'H1'],
+    ]);
   });
 
   test('is empty without a batch', () => {

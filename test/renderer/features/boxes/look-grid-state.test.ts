@@ -5,11 +5,11 @@ import {
   gridAfter,
   marksQueen,
   numberAfter,
-  RESULT_KEYS,
   resultOfKey,
   START,
 } from '../../../../renderer/features/boxes/look-grid-state.ts';
 import { LOOK_RESULTS } from '../../../../shared/model/look.ts';
+import { RESULT_KEYS } from '../../../../shared/model/look-key.ts';
 
 describe('the typing grid', () => {
   test('has one key and one number-pad twin for every result, none twice', () => {

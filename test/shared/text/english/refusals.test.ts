@@ -1,42 +1,138 @@
 import { expect, test } from 'vitest';
 import type { Notice, Refusal } from '../../../../shared/contract/refusal.ts';
+import { isIsoDay } from '../../../../shared/kernel/day.ts';
+import type { CalendarRefusal } from '../../../../shared/model/timetable.ts';
 import { shortDay } from '../../../../shared/text/day-text.ts';
 import { noticeSentence, refusalSentence } from '../../../../shared/text/english/refusals.ts';
 
-const refusals: readonly Refusal[] = [
-  { kind: 'more-taken-than-given', field: 'taken', given: 12, taken: 15 },
-  { kind: 'builder-in-use', field: 'builderId', builder: 'H12', batch: '26-01', until: '2026-05-14' },
-  { kind: 'box-holds-a-cell', field: 'boxes', box: 'K03', batch: '26-01', since: '2026-05-14' },
-  { kind: 'emergence-passed', field: 'placedOn', latest: '2026-05-17' },
-  { kind: 'day-before-start', field: 'countedOn', day: '2026-05-01', start: '2026-05-04' },
-  { kind: 'not-a-workbook', field: 'file', file: '/home/a/photo.jpg' },
-  { kind: 'workbook-newer', field: 'file', file: '/a.ripecell', version: 99 },
-  { kind: 'workbook-open-elsewhere', field: 'file', file: '/a.ripecell' },
-  { kind: 'not-valid', field: 'cellsPlanned', expected: 'number' },
-  { kind: 'larva-age-turned-round', field: 'larvaAgeHours', from: 30, to: 10 },
-  { kind: 'not-saved', reason: 'disk-full' },
-];
+/** One of each kind, except the calendar's own, which stand in calendar-refusals.test.ts. A kind left out does not compile. */
+type Own = Exclude<Refusal, CalendarRefusal>;
+const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }> } = {
+  'no-workbook-open': { kind: 'no-workbook-open' },
+  'not-saved': { kind: 'not-saved', reason: 'disk-full' },
+  'not-valid': { kind: 'not-valid', field: 'cellsPlanned', expected: 'number' },
+  'file-not-found': { kind: 'file-not-found', field: 'file', file: '/a.ripecell' },
+  'folder-not-found': { kind: 'folder-not-found', field: 'folder', folder: '/bees' },
+  'file-exists': { kind: 'file-exists', field: 'name', file: '/a.ripecell' },
+  'not-a-workbook': { kind: 'not-a-workbook', field: 'file', file: '/home/a/photo.jpg' },
+  'workbook-newer': { kind: 'workbook-newer', field: 'file', file: '/a.ripecell', version: 99 },
+  'workbook-damaged': { kind: 'workbook-damaged', field: 'file', file: '/a.ripecell' },
+  'workbook-open-elsewhere': { kind: 'workbook-open-elsewhere', field: 'file', file: '/a.ripecell' },
+  'place-not-writable': { kind: 'place-not-writable', field: 'folder', folder: '/bees' },
+  'batch-not-found': { kind: 'batch-not-found' },
+  'batch-code-taken': { kind: 'batch-code-taken', field: 'code', code: '26-01' },
+  'more-taken-than-given': { kind: 'more-taken-than-given', field: 'taken', given: 12, taken: 15 },
+  'more-sealed-than-taken': { kind: 'more-sealed-than-taken', field: 'sealed', taken: 9, sealed: 10 },
+  'more-sealed-than-given': { kind: 'more-sealed-than-given', field: 'sealed', given: 12, sealed: 13 },
+  'more-removed-than-taken': { kind: 'more-removed-than-taken', field: 'removed', taken: 4, removed: 5 },
+  'more-placed-than-sealed': { kind: 'more-placed-than-sealed', field: 'sealed', placed: 6, sealed: 5 },
+  'day-before-start': { kind: 'day-before-start', field: 'countedOn', day: '2026-05-01', start: '2026-05-04' },
+  'comb-needed': { kind: 'comb-needed', field: 'comb' },
+  'builder-in-use': {
+    kind: 'builder-in-use',
+    field: 'builderId',
+    builder: 'H12',
+    batch: '26-01',
+    until: '2026-05-14',
+  },
+  'hive-code-taken': { kind: 'hive-code-taken', field: 'newBreeder', code: 'H12' },
+  'hive-not-found': { kind: 'hive-not-found', field: 'breederId' },
+  'bar-not-found': { kind: 'bar-not-found' },
+  'step-not-in-timetable': { kind: 'step-not-in-timetable', field: 'step', step: 'cage-queen' },
+  'step-already-done': { kind: 'step-already-done', field: 'step', step: 'count-taken' },
+  'move-past-window': { kind: 'move-past-window', field: 'movedTo', earliest: '2026-05-07', latest: '2026-05-10' },
+  'observation-not-found': { kind: 'observation-not-found' },
+  'method-name-in-use': { kind: 'method-name-in-use', field: 'name', name: 'Early grafting' },
+  'hive-code-in-use': { kind: 'hive-code-in-use', field: 'code', code: 'H12' },
+  'yard-name-in-use': { kind: 'yard-name-in-use', field: 'name', name: 'Orchard' },
+  'yard-not-found': { kind: 'yard-not-found', field: 'yardId' },
+  'hive-missing': { kind: 'hive-missing', field: 'colonyId' },
+  'box-codes-unreadable': { kind: 'box-codes-unreadable', field: 'codes', text: 'K03-K01' },
+  'box-code-taken': { kind: 'box-code-taken', field: 'codes', code: 'K02' },
+  'box-not-found': { kind: 'box-not-found', field: 'boxes', code: 'K99' },
+  'box-holds-a-cell': { kind: 'box-holds-a-cell', field: 'boxes', box: 'K03', batch: '26-01', since: '2026-05-14' },
+  'box-retired': { kind: 'box-retired', field: 'boxes', box: 'K10' },
+  'more-boxes-than-sealed-cells': { kind: 'more-boxes-than-sealed-cells', field: 'boxes', boxes: 3, cells: 2 },
+  'emergence-passed': { kind: 'emergence-passed', field: 'placedOn', latest: '2026-05-17' },
+  'cells-not-ripe': { kind: 'cells-not-ripe', field: 'placedOn', earliest: '2026-05-09' },
+  'look-before-placing': { kind: 'look-before-placing', field: 'lookedOn', placedOn: '2026-05-14' },
+  'placement-not-found': { kind: 'placement-not-found' },
+  'wrong-number-of-ids': { kind: 'wrong-number-of-ids', needed: 3 },
+  'queen-number-taken': { kind: 'queen-number-taken', field: 'number', number: '26-001' },
+  'queen-dates-turned-round': {
+    kind: 'queen-dates-turned-round',
+    field: 'provedOn',
+    firstEggsOn: '2026-06-10',
+    provedOn: '2026-06-01',
+  },
+  'no-labels': { kind: 'no-labels', field: 'batchId' },
+  'start-beyond-sheet': { kind: 'start-beyond-sheet', field: 'startAt', labels: 21 },
+  'qr-does-not-fit': { kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: 18.2 },
+};
 
-test.each(refusals.map((refusal) => [refusal.kind, refusal] as const))(
+test.each(Object.values(ONE_OF_EACH).map((refusal) => [refusal.kind, refusal] as const))(
   '%s is said in a sentence with a remedy',
   (_kind, refusal) => {
     const sentence = refusalSentence(refusal, shortDay);
-    expect(sentence).toMatch(/^[A-Z].*[.]$/);
+    expect(sentence).toMatch(/^[A-Z“].*[.]$/);
     expect(sentence).not.toMatch(/undefined|\[object|NaN|\d{4}-\d{2}-\d{2}/);
     expect(sentence.split(/[.:;]/).filter((part) => part.trim()).length).toBeGreaterThan(1);
   },
 );
 
 test('a sentence names the field, the figures and the day in words', () => {
-  expect(refusalSentence(refusals[0] as Refusal, shortDay)).toBe(
+  expect(refusalSentence(ONE_OF_EACH['more-taken-than-given'], shortDay)).toBe(
     'Taken: 15 cells taken is more than the 12 given. Correct one of the two.',
   );
-  expect(refusalSentence(refusals[1] as Refusal, shortDay)).toContain('H12 holds the cells of 26-01 until Thu 14 May');
+  expect(refusalSentence(ONE_OF_EACH['builder-in-use'], shortDay)).toContain(
+    'H12 holds the cells of 26-01 until Thu 14 May',
+  );
 });
 
+test.each(['disk-full', 'drive-error', 'read-only', 'file-replaced'] as const)(
+  'not saved, %s: says so first',
+  (reason) => {
+    expect(refusalSentence({ kind: 'not-saved', reason }, shortDay)).toMatch(/^Not saved: .+[.] [A-Z].+[.]$/);
+  },
+);
+
+test('a value that does not fit names its field by the word on screen', () => {
+  const wrong = (field: string, expected: 'number' | 'day' | 'text' | 'choice') =>
+    refusalSentence({ kind: 'not-valid', field, expected }, shortDay);
+  expect(wrong('cellsPlanned', 'number')).toBe('Cells: Type a whole number.');
+  expect(wrong('counts.0.taken', 'number')).toMatch(/^Taken: /);
+  expect(wrong('placedOn', 'day')).toMatch(/^Day: Type a day/);
+  expect(wrong('anythingElse', 'choice')).toMatch(/^This field: /);
+});
+
+/** One of each kind; a kind left out does not compile. */
+const NOTICES: { readonly [Kind in Notice['kind']]: Extract<Notice, { kind: Kind }> } = {
+  'low-take': { kind: 'low-take', field: 'taken', given: 12, taken: 3 },
+  'many-cells-for-builder': { kind: 'many-cells-for-builder', cells: 40, usualMost: 20 },
+  'look-in-flight-hours': { kind: 'look-in-flight-hours', box: 'K01' },
+  'look-during-hands-off': { kind: 'look-during-hands-off', box: 'K01', until: '2026-05-26' },
+  'late-for-mating': { kind: 'late-for-mating', box: 'K01', daysSinceEmergence: 23 },
+  'early-result': { kind: 'early-result', box: 'K01', result: 'proved', daysSincePlaced: 5 },
+  'builder-resting': { kind: 'builder-resting', builder: 'H12', until: '2026-05-19' },
+  'emergence-near': { kind: 'emergence-near', earliest: '2026-05-15' },
+  'day-in-future': { kind: 'day-in-future', field: 'countedOn', day: '2026-05-14' },
+};
+
+test.each(Object.values(NOTICES).map((notice) => [notice.kind, notice] as const))(
+  'the notice %s names what it is about, in words',
+  (_kind, notice) => {
+    const sentence = noticeSentence(notice, shortDay);
+    expect(sentence).toMatch(/^[A-Z0-9].*[.?]$/);
+    expect(sentence).not.toMatch(/undefined|\[object|NaN|\d{4}-\d{2}-\d{2}/);
+    for (const [name, fact] of Object.entries(notice)) {
+      if (['kind', 'field', 'result'].includes(name)) continue;
+      expect(sentence).toContain(isIsoDay(String(fact)) ? shortDay(String(fact)) : String(fact));
+    }
+  },
+);
+
 test('a notice says what is odd and what to think of', () => {
-  const notice: Notice = { kind: 'early-result', box: 'K01', result: 'proved', daysSincePlaced: 5 };
-  expect(noticeSentence(notice, shortDay)).toBe(
+  expect(noticeSentence(NOTICES['early-result'], shortDay)).toBe(
     'K01: “proved” only 5 days after the cell was put in is early. Right box?',
   );
 });

@@ -1,0 +1,77 @@
+import type { z } from 'zod';
+import type { BoxLine } from '../../../shared/contract/boxes.ts';
+import type { PaperFile, PrintYardSheet } from '../../../shared/contract/print.ts';
+import type { Refusal } from '../../../shared/contract/refusal.ts';
+import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import { type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import { ok, type Result } from '../../../shared/kernel/result.ts';
+import { fullDay, shortDay } from '../../../shared/text/day-text.ts';
+import { lookWords } from '../../../shared/text/english/looks.ts';
+import { yardSheet as words } from '../../../shared/text/english/yard-sheet.ts';
+import { type YardSheetRow, yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
+import { BoxReader } from '../box-lines.ts';
+import { handsOffOn, runningBatches } from '../hands-off.ts';
+import type { Desk } from '../operation.ts';
+
+/** The sheet for a walk through the mating boxes; with no box yet it is a blank one. */
+export async function printYardSheet(
+  desk: Desk,
+  { yardId, paper, large }: z.infer<typeof PrintYardSheet>,
+): Promise<Result<PaperFile, Refusal>> {
+  const { workbook, today } = desk;
+  const { tables } = workbook;
+  const reader = new BoxReader(tables, today);
+  const rows = tables.boxes
+    .where({ retiredOn: null })
+    .filter((box) => yardId === null || box.yardId === yardId)
+    .toSorted((a, b) => a.walkOrder - b.walkOrder)
+    .map((box) => rowOf(reader.line(box), isoOfDay(today)));
+  const yard = yardId === null ? null : tables.yards.get(yardId);
+  const pdf = await yardSheetPdf({
+    yard: yard?.name ?? words.allYards,
+    day: fullDay(today),
+    leaveAlone: leaveAlone(desk),
+    rows,
+    foot: words.foot(workbook.name, fullDay(today)),
+    paper,
+    large,
+    madeAt: `${isoOfDay(today)}T12:00:00Z`,
+  });
+  return ok({
+    name: words.fileName(isoOfDay(today)),
+    mediaType: 'application/pdf',
+    base64: pdf.bytes.toString('base64'),
+    pages: pdf.pages,
+  });
+}
+
+/** What to do at a box, and what is known of it: its batch, and what was seen last. ISO days compare as text. */
+function rowOf(line: BoxLine, today: IsoDay): YardSheetRow {
+  const seen =
+    line.lastResult && line.lastLookOn ? words.last(lookWords[line.lastResult].name, shortDay(line.lastLookOn)) : '';
+  const known = { code: line.code, last: [line.batch, line.breeder, seen].filter(Boolean).join('  ') };
+  if (line.handsOffUntil !== null)
+    return { ...known, kind: 'hands-off', doing: words.handsOff(shortDay(line.handsOffUntil)) };
+  const doing = words.doing[line.state];
+  const from = line.state === 'laying' ? line.sealedBroodLookOn : line.state === 'virgin' ? line.firstLookOn : null;
+  return {
+    ...known,
+    kind: line.state === 'free' ? 'free' : 'look',
+    doing: from === null || from <= today ? doing : words.from(doing, shortDay(from)),
+  };
+}
+
+/** Hives and boxes that must stay shut today, and until when. */
+function leaveAlone({ workbook: { tables }, today }: Desk): readonly string[] {
+  return handsOffOn(runningBatches(tables, today), today).flatMap(({ batch, span, colonyId }) => {
+    const until = shortDay(span.to);
+    if (span.place === 'boxes') {
+      const codes = tables.placements
+        .where({ batchId: batch.id, endedOn: null })
+        .flatMap(({ boxId }) => tables.boxes.get(boxId)?.code ?? []);
+      return codes.length === 0 ? [] : [words.leaveAloneOne(shortCodes(codes), until)];
+    }
+    const colony = colonyId === null ? null : tables.colonies.get(colonyId);
+    return colony ? [words.leaveAloneOne(colony.code, until)] : [];
+  });
+}

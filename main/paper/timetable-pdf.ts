@@ -1,0 +1,181 @@
+import { type Day, daysBetween } from '../../shared/kernel/day.ts';
+import { fullDay, shortDay } from '../../shared/text/day-text.ts';
+import { handout as words } from '../../shared/text/english/handout.ts';
+import { hatch } from './hatch.ts';
+import { openPaper, type PaperDocument } from './paper-document.ts';
+import { type Measure, type PaperFont, POINT } from './text-fit.ts';
+
+export interface HandoutRow {
+  readonly day: Day;
+  readonly daysAfterLarvae: number;
+  readonly title: string;
+  readonly what: string;
+  readonly handsOff: boolean;
+}
+
+export interface Handout {
+  readonly method: string;
+  readonly firstDay: Day;
+  readonly larvaeGivenOn: Day;
+  readonly rows: readonly HandoutRow[];
+  readonly handsOff: readonly { readonly from: Day; readonly to: Day }[];
+  readonly emergence: { readonly earliest: Day; readonly latest: Day };
+  readonly sources: string;
+  /** With dates; for any year by day numbers; or with gaps that the class fills in. */
+  readonly variant: 'dates' | 'day-numbers' | 'gaps';
+  readonly paper: 'a4' | 'letter';
+  readonly madeAt: string;
+}
+
+/** Landscape, millimetres: ISO 216 A4, ANSI/ASME Y14.1 letter. */
+const PAPERS = { a4: { width: 297, height: 210 }, letter: { width: 279.4, height: 215.9 } } as const;
+const MARGIN = 12;
+/** 12 pt is read with ease at a table (ISO 9241-3, 22 minutes of arc at 40 cm is 10.4 pt). */
+const TITLE = 20;
+const BODY = 12;
+const SMALL = 9;
+const LINE = 1.2;
+const CELL_AIR = 1.6;
+const COLUMNS = { day: 0, number: 32, step: 46, what: 100 } as const;
+/** Room at the right for the class's own remarks. */
+const NOTES = 38;
+const FIRST_TABLE_TOP = 58;
+const NEXT_TABLE_TOP = 27;
+/** Page line, and on the last page up to three lines of sources. */
+const FOOT = 19;
+const RULE = 0.1;
+
+interface Sheet {
+  readonly handout: Handout;
+  readonly document: PaperDocument;
+  readonly width: number;
+  readonly height: number;
+}
+
+interface Wrapped {
+  readonly row: HandoutRow;
+  readonly title: readonly string[];
+  readonly what: readonly string[];
+  readonly height: number;
+}
+
+/** The timetable of a method for the class or the wall: black only, no data of anybody. */
+export async function timetablePdf(handout: Handout): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
+  const document = openPaper({ title: words.title(handout.method), madeAt: handout.madeAt });
+  const sheet = { handout, document, ...PAPERS[handout.paper] };
+  const pages = intoPages(sheet);
+  for (const [index, rows] of pages.entries()) {
+    document.addPage(sheet.width, sheet.height);
+    document.text(words.title(handout.method), 'bold', TITLE, MARGIN, MARGIN + 6);
+    if (index === 0) drawRuler(sheet);
+    drawTable(sheet, rows, index === 0 ? FIRST_TABLE_TOP : NEXT_TABLE_TOP);
+    drawFoot(sheet, words.page(index + 1, pages.length), index === pages.length - 1);
+  }
+  return { bytes: await document.finish(), pages: pages.length };
+}
+
+function intoPages(sheet: Sheet): readonly (readonly Wrapped[])[] {
+  const pages: Wrapped[][] = [[]];
+  let y = FIRST_TABLE_TOP;
+  for (const row of sheet.handout.rows) {
+    const wrapped = wrapRow(sheet, row);
+    if (y + wrapped.height > sheet.height - MARGIN - FOOT) {
+      pages.push([]);
+      y = NEXT_TABLE_TOP;
+    }
+    pages.at(-1)?.push(wrapped);
+    y += wrapped.height;
+  }
+  return pages;
+}
+
+function wrapRow({ document, width }: Sheet, row: HandoutRow): Wrapped {
+  const { measure } = document;
+  const title = wrapText(row.title, 'bold', BODY, COLUMNS.what - COLUMNS.step - 3, measure);
+  const what = wrapText(row.what, 'regular', BODY, width - 2 * MARGIN - COLUMNS.what - NOTES - 3, measure);
+  const lines = Math.max(title.length, what.length);
+  return { row, title, what, height: lines * BODY * LINE * POINT + 2 * CELL_AIR };
+}
+
+/** Words laid one after another, a new line where the room ends. */
+export function wrapText(
+  text: string,
+  font: PaperFont,
+  points: number,
+  width: number,
+  measure: Measure,
+): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
+    if (lines.length > 0 && measure(longer, font, points) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+/** All days in a row: ticks, the days to keep hands off hatched, and the days on which queens may emerge. */
+function drawRuler({ handout, document, width }: Sheet): void {
+  const { rows, firstDay } = handout;
+  const last = Math.max(firstDay + 1, ...rows.map(({ day }) => day), ...handout.handsOff.map(({ to }) => to)) as Day;
+  const step = (width - 2 * MARGIN) / (daysBetween(firstDay, last) + 1);
+  const left = (day: Day): number => MARGIN + daysBetween(firstDay, day) * step;
+  const [top, height] = [28, 8];
+  for (let day = firstDay; day <= last; day = (day + 1) as Day) {
+    document.line(left(day), top, left(day), top + height, RULE);
+    const after = daysBetween(handout.larvaeGivenOn, day);
+    if (after % 5 === 0) document.text(String(after), 'regular', SMALL, left(day) + 0.6, top + height + 4);
+  }
+  for (const { from, to } of handout.handsOff)
+    hatch(document, [{ x: left(from), width: (daysBetween(from, to) + 1) * step }], top, height);
+  const { earliest, latest } = handout.emergence;
+  const window = (daysBetween(earliest, latest) + 1) * step;
+  document.rectangle(left(earliest), top - 2, window, height + 4, 0.6);
+  document.rectangle(MARGIN, top, width - 2 * MARGIN, height, 0.3);
+  for (const row of rows) document.line(left(row.day) + step / 2, top - 1.5, left(row.day) + step / 2, top + 2, 0.5);
+  document.text(words.ruler, 'regular', SMALL, MARGIN, top + height + 9);
+}
+
+function drawTable({ handout, document, width }: Sheet, rows: readonly Wrapped[], top: number): void {
+  const notes = width - MARGIN - NOTES;
+  for (const [head, x] of [
+    [words.columns.day, MARGIN + COLUMNS.day],
+    [words.columns.number, MARGIN + COLUMNS.number],
+    [words.columns.step, MARGIN + COLUMNS.step],
+    [words.columns.what, MARGIN + COLUMNS.what],
+    [words.columns.notes, notes],
+  ] as const)
+    document.text(head, 'regular', SMALL, x, top - 1.5);
+  document.line(MARGIN, top, width - MARGIN, top, 0.4);
+  let y = top;
+  for (const { row, title, what, height } of rows) {
+    const baseline = y + CELL_AIR + BODY * 0.86 * POINT;
+    const line = BODY * LINE * POINT;
+    const cell = (text: string, font: PaperFont, x: number, n = 0) =>
+      document.text(text, font, BODY, x, baseline + n * line);
+    const blank = (x: number, room: number) => document.line(x, baseline + 0.6, x + room, baseline + 0.6, RULE);
+    if (handout.variant === 'dates') cell(shortDay(row.day), 'bold', MARGIN);
+    else blank(MARGIN, COLUMNS.number - 4);
+    if (handout.variant === 'gaps') blank(MARGIN + COLUMNS.number, 10);
+    else cell(String(row.daysAfterLarvae), 'regular', MARGIN + COLUMNS.number);
+    for (const [n, text] of title.entries()) cell(text, 'bold', MARGIN + COLUMNS.step, n);
+    for (const [n, text] of what.entries()) cell(text, 'regular', MARGIN + COLUMNS.what, n);
+    if (row.handsOff) hatch(document, [{ x: MARGIN + COLUMNS.step - 4, width: 2.6 }], y + 0.6, height - 1.2);
+    blank(notes, NOTES);
+    y += height;
+    document.line(MARGIN, y, width - MARGIN, y, RULE);
+  }
+}
+
+function drawFoot({ handout, document, width, height }: Sheet, page: string, last: boolean): void {
+  const y = height - MARGIN;
+  if (last) {
+    const sources = wrapText(words.sources(handout.sources), 'regular', SMALL, width - 2 * MARGIN, document.measure);
+    for (const [n, line] of sources.toReversed().entries())
+      document.text(line, 'regular', SMALL, MARGIN, y - 5 - n * 4);
+  }
+  const start = handout.variant === 'dates' ? words.start(fullDay(handout.larvaeGivenOn)) : words.noStart;
+  document.text(`${start} ${words.caution}`, 'regular', SMALL, MARGIN, y);
+  const pageWidth = document.measure(page, 'regular', SMALL);
+  document.text(page, 'regular', SMALL, width - MARGIN - pageWidth, y);
+}

@@ -1,0 +1,86 @@
+import { describe, expect, test } from 'vitest';
+import { printTimetable } from '../../../../main/operations/print/print-timetable.ts';
+import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { readPdf } from '../../../builders/read-pdf.ts';
+import { refusalOf } from '../../../builders/running-batch.ts';
+
+const wish = {
+  method: 'larva-grafting',
+  comb: null,
+  builderType: 'queenless',
+  anchorStep: 'give-larvae',
+  anchorOn: '2026-05-04',
+  variant: 'dates',
+  paper: 'a4',
+} as const;
+
+type Wish = Parameters<typeof printTimetable>[1];
+
+async function pagesOf(changes: Partial<Wish> = {}) {
+  const { base64 } = mustOk(await printTimetable(aDesk(), { ...wish, ...changes }));
+  return (await readPdf(Buffer.from(base64, 'base64'))).pages;
+}
+const textOf = async (changes: Partial<Wish> = {}): Promise<string> =>
+  (await pagesOf(changes)).flatMap((page) => page.texts.map(({ text }) => text)).join(' ');
+
+describe('the timetable for the class', () => {
+  test('has the day of every step; queens emerge 11 to 12 days after day-old larvae were given', async () => {
+    const text = await textOf();
+    expect(text).toContain('Larva grafting: timetable');
+    expect(text).toContain('Larvae given on Monday 4 May 2026.');
+    // Queens emerge 16 d 1 h after laying at 34.5 °C (Chuda-Mickiewicz & Samborski 2015, Acta Sci. Pol. Zootechnica
+    // 14(4)); the larva given is 12 to 24 hours old, 3.5 to 4 days from laying: 11 to 12 days on, 15 or 16 May.
+    expect(text).toMatch(/(Fri 15|Sat 16) May 1[12] Queens emerge/);
+  });
+
+  test('without dates keeps the day numbers, and as an exercise keeps neither', async () => {
+    const month = /\d (Apr|May|Jun)\b/;
+    const numbers = await textOf({ variant: 'day-numbers' });
+    expect(numbers).not.toMatch(month);
+    expect(numbers).toMatch(/1[12] Queens emerge/);
+    const gaps = await textOf({ variant: 'gaps' });
+    expect(gaps).not.toMatch(month);
+    expect(gaps).not.toMatch(/1[12] Queens emerge/);
+    expect(gaps).toContain('Queens emerge');
+  });
+
+  test.each([
+    ['a4', 297, 210],
+    ['letter', 279.4, 215.9],
+  ] as const)('on %s lies across and keeps every word inside margins of 12 mm', async (paper, width, height) => {
+    const pages = await pagesOf({ paper });
+    for (const page of pages) {
+      expect([page.width, page.height].map((side) => Math.round(side * 10) / 10)).toEqual([width, height]);
+      for (const { text, x, y, width: wide } of page.texts) {
+        expect(x, text).toBeGreaterThan(11.9);
+        expect(x + wide, text).toBeLessThan(width - 11.9);
+        expect(y, text).toBeLessThan(height - 11.9);
+      }
+    }
+  });
+
+  test.each([
+    'larva-grafting',
+    'larva-grafting-double',
+    'cut-comb-edge',
+    'comb-strip',
+    'flat-comb',
+    'cell-punch',
+    'caged-laying-plugs',
+  ] as const)('of %s has room for every row above the foot, and for all sources on the last page', async (method) => {
+    for (const paper of ['a4', 'letter'] as const) {
+      const pages = await pagesOf({ method, paper, comb: method === 'cut-comb-edge' ? 'foundation' : null });
+      for (const { texts } of pages) {
+        const lowest = Math.max(...texts.filter(({ points }) => points === 12).map(({ y }) => y));
+        const foot = texts.filter(({ points, y }) => points === 9 && y > 180);
+        expect(Math.min(...foot.map(({ y }) => y))).toBeGreaterThan(lowest + 3);
+      }
+      expect(pages.at(-1)?.texts.some(({ text }) => text.startsWith('Sources of the days'))).toBe(true);
+    }
+  });
+
+  test('asks for the comb where the method needs one', async () => {
+    const refused = await printTimetable(aDesk(), { ...wish, method: 'cut-comb-edge' });
+    expect(refusalOf(refused)).toEqual({ kind: 'comb-needed', field: 'comb' });
+  });
+});

@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
+import { printYardSheet } from '../../../../main/operations/print/print-yard-sheet.ts';
+import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { readPdf } from '../../../builders/read-pdf.ts';
+import { aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
+
+const wish = { yardId: null, paper: 'a4', large: false } as const;
+
+async function pagesOf(...asked: Parameters<typeof printYardSheet>) {
+  const { base64 } = mustOk(await printYardSheet(...asked));
+  return (await readPdf(Buffer.from(base64, 'base64'))).pages;
+}
+const wordsOf = async (...asked: Parameters<typeof printYardSheet>): Promise<readonly string[]> =>
+  (await pagesOf(...asked)).flatMap((page) => page.texts.map(({ text }) => text));
+
+describe('the yard sheet', () => {
+  test('has one line a box in walking order, then blank ones for what is found by chance', async () => {
+    const words = await wordsOf(aDeskWithBoxes(), wish);
+    expect(words.filter((word) => /^K\d\d$/.test(word))).toEqual(
+      Array.from({ length: 10 }, (_, index) => `K${String(index + 1).padStart(2, '0')}`),
+    );
+    expect(words).toContain('Found by chance');
+    expect(words).toContain('page 1 of 1');
+    expect(words).toContain('Thursday 14 May 2026');
+  });
+
+  test('says which boxes and hives stay shut, and gives them nothing to ring', async () => {
+    // Mating flights: boxes with virgins stay shut until the first look of the batch's timetable.
+    const words = await wordsOf(onDay(aDeskWithBoxes(), '2026-05-20'), wish);
+    expect(words.some((word) => /^LEAVE ALONE: .*K01–K06 to [A-Z][a-z]{2} \d+ May/.test(word))).toBe(true);
+    expect(words.filter((word) => word.startsWith('HANDS OFF to '))).toHaveLength(6);
+    // Four boxes are free; only the four blank lines have letters.
+    expect(words.filter((word) => word === 'L')).toHaveLength(4);
+  });
+
+  test('carries what was seen last, in the words of the evening\u2019s typing', async () => {
+    const desk = onDay(aDeskWithBoxes(), '2026-05-30');
+    const look = {
+      id: 'look-1',
+      boxId: 'box-1',
+      lookedOn: '2026-05-30',
+      result: 'laying',
+      strength: null,
+      food: null,
+      note: null,
+      queen: null,
+    } as const;
+    mustOk(recordLook(desk, look));
+    const words = await wordsOf(desk, wish);
+    expect(words.some((word) => word.includes('laying, Sat 30 May'))).toBe(true);
+    expect(words.some((word) => word.startsWith('look for sealed brood'))).toBe(true);
+  });
+
+  test.each([
+    ['a4', 210, 297],
+    ['letter', 215.9, 279.4],
+  ] as const)('on %s keeps every word inside the page margins of 12 mm', async (paper, width, height) => {
+    for (const page of await pagesOf(aDeskWithBoxes(), { ...wish, paper, large: true })) {
+      expect([page.width, page.height].map((side) => Math.round(side * 10) / 10)).toEqual([width, height]);
+      for (const { text, x, y, width: wide } of page.texts) {
+        expect(x, text).toBeGreaterThan(11.9);
+        expect(x + wide, text).toBeLessThan(width - 11.9);
+        expect(y, text).toBeLessThan(height - 11.9);
+      }
+    }
+  });
+
+  test('without any box is a blank sheet to fill in by hand', async () => {
+    const words = await wordsOf(aDesk(), wish);
+    expect(words).toContain('Nothing must be left alone today.');
+    expect(words.filter((word) => word === 'L')).toHaveLength(4);
+  });
+});

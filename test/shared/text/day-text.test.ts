@@ -1,0 +1,73 @@
+import { getISOWeek } from 'date-fns';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { type Day, dateOfDay, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import {
+  dayNumber,
+  fromToday,
+  fullDay,
+  monthName,
+  SHORT_MONTHS,
+  shortDay,
+  weekdayLetters,
+  weekNumber,
+} from '../../../shared/text/day-text.ts';
+
+const THURSDAY = '2026-05-14';
+
+describe('days in words', () => {
+  test.each([
+    ['day-first', 'Thu 14 May', 'Thursday 14 May 2026'],
+    ['month-first', 'Thu May 14', 'Thursday, May 14, 2026'],
+    ['year-first', 'Thu 14 May', 'Thursday, 2026 May 14'],
+  ] as const)('%s', (order, short, full) => {
+    expect(shortDay(THURSDAY, order)).toBe(short);
+    expect(fullDay(THURSDAY, order)).toBe(full);
+  });
+
+  test('the day comes first where nothing was set, and a Day number reads like its ISO text', () => {
+    expect(shortDay(THURSDAY)).toBe('Thu 14 May');
+    expect(fullDay(dayOfIso(THURSDAY))).toBe('Thursday 14 May 2026');
+    expect(weekdayLetters(THURSDAY)).toBe('Th');
+    expect(dayNumber('2026-05-04')).toBe('4');
+    expect(monthName(5)).toBe('May');
+    expect(SHORT_MONTHS).toEqual(['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']);
+  });
+
+  test('the month is always in letters, so that no day can be read two ways', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 47_481 }), fc.constantFrom('day-first', 'month-first'), (number, order) => {
+        const day = number as Day;
+        const { year, dayOfMonth } = dateOfDay(day);
+        expect(shortDay(day, order).match(/\d+/g)).toEqual([String(dayOfMonth)]);
+        expect(fullDay(day, order).match(/\d+/g)).toEqual([String(dayOfMonth), String(year)]);
+      }),
+    );
+  });
+
+  test('weeks are those of ISO 8601', () => {
+    // ISO 8601: week 1 holds the first Thursday, so 1 January 2027 (a Friday) still lies in week 53 of 2026.
+    expect(weekNumber('2027-01-01')).toBe(53);
+    expect(weekNumber('2026-12-28')).toBe(53);
+    expect(weekNumber('2027-01-04')).toBe(1);
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 47_481 }), (number) => {
+        const [year = 0, month = 0, date = 0] = isoOfDay(number as Day)
+          .split('-')
+          .map(Number);
+        expect(weekNumber(number as Day)).toBe(getISOWeek(new Date(year, month - 1, date, 12)));
+      }),
+    );
+  });
+
+  test.each([
+    ['2026-05-14', 'today'],
+    ['2026-05-15', 'tomorrow'],
+    ['2026-05-13', 'yesterday'],
+    ['2026-05-17', 'in 3 days'],
+    ['2026-05-09', '5 days ago'],
+    ['2027-05-14', 'in 365 days'],
+  ])('%s is %s', (day, words) => {
+    expect(fromToday(day, THURSDAY)).toBe(words);
+  });
+});
