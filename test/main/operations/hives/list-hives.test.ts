@@ -25,6 +25,13 @@ test('lists hives with their roles, and until when a builder must be left alone'
   expect(listHives(onDay(desk, '2026-05-14')).hives[1]?.handsOff).toBeNull();
 });
 
+test('the last day of a hands-off span is still hands off, the next is not', () => {
+  const desk = aDeskWithBatch();
+  const builderOn = (day: string) => listHives(onDay(desk, day)).hives.find(({ code }) => code === 'H12');
+  expect(builderOn('2026-05-12')?.handsOff?.until).toBe('2026-05-12');
+  expect(builderOn('2026-05-13')?.handsOff).toBeNull();
+});
+
 test('names the yard of a hive, and says which hives have ended', () => {
   const desk = aDesk();
   mustOk(saveYard(desk, aYard()));
