@@ -279,6 +279,7 @@ function Axis({ layout, today }: { layout: StreamLayout; today: string }) {
 }
 
 function Marks({ layout }: { layout: StreamLayout }) {
+  const { batches } = useWords();
   return (
     <g>
       {layout.flags.map((flag) => (
@@ -292,7 +293,13 @@ function Marks({ layout }: { layout: StreamLayout }) {
       ))}
       {layout.losses.map((loss) => (
         <text key={loss.x} x={loss.x + 4} y={loss.y} fontSize="14" fill="var(--bad)" fontWeight="600">
-          −{loss.cells}
+          {loss.cells > 0 && batches.stream.lost(loss.cells)}
+          {loss.setAside > 0 && (
+            <tspan fill="var(--soft-ink)" fontWeight="400">
+              {loss.cells > 0 && ' '}
+              {batches.stream.setAside(loss.setAside)}
+            </tspan>
+          )}
         </text>
       ))}
     </g>
@@ -303,7 +310,7 @@ function StreamTable({ stream }: { stream: StreamPicture }) {
   const { batches } = useWords();
   const days = useDays();
   const words = batches.stream;
-  const lossAt = (stage: string) => stream.losses.find((loss) => loss.stage === stage)?.cells;
+  const lossAt = (stage: string) => stream.losses.find((loss) => loss.stage === stage);
   return (
     <DataTable
       caption={words.title}
@@ -315,7 +322,13 @@ function StreamTable({ stream }: { stream: StreamPicture }) {
         { key: 'to', title: words.columns.to, cell: (band) => days.short(band.to) },
         { key: 'alive', title: words.columns.alive, cell: (band) => band.alive ?? words.unknown, numeric: true },
         { key: 'basis', title: words.columns.basis, cell: (band) => (band.forecast ? words.forecast : words.counted) },
-        { key: 'lost', title: words.columns.lost, cell: (band) => lossAt(band.stage) ?? '', numeric: true },
+        { key: 'lost', title: words.columns.lost, cell: (band) => lossAt(band.stage)?.cells || '', numeric: true },
+        {
+          key: 'set-aside',
+          title: words.columns.setAside,
+          cell: (band) => lossAt(band.stage)?.setAside || '',
+          numeric: true,
+        },
       ]}
     />
   );

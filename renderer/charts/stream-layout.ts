@@ -19,7 +19,12 @@ export interface StreamLayout {
   }[];
   readonly gates: readonly { readonly x: number; readonly width: number; readonly step: string }[];
   readonly flags: readonly { readonly x: number; readonly step: string; readonly done: boolean }[];
-  readonly losses: readonly { readonly x: number; readonly y: number; readonly cells: number }[];
+  readonly losses: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly cells: number;
+    readonly setAside: number;
+  }[];
   readonly wedge: { readonly from: number; readonly middle: number; readonly to: number };
   readonly threads: readonly {
     readonly box: string;
@@ -80,7 +85,12 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
       step: gate.step,
     })),
     flags: stream.flags.map((flag) => ({ x: x(flag.on), step: flag.step, done: flag.done })),
-    losses: stream.losses.map((loss) => ({ x: x(loss.on), y: middle + fullThickness / 2 + 14, cells: loss.cells })),
+    losses: stream.losses.map((loss) => ({
+      x: x(loss.on),
+      y: middle + fullThickness / 2 + 14,
+      cells: loss.cells,
+      setAside: loss.setAside,
+    })),
     wedge: {
       from: x(stream.emergence.earliest),
       middle: x(stream.emergence.expected),

@@ -133,7 +133,13 @@ export interface StreamPicture {
   readonly emergence: TimetableView['emergence'];
   readonly gates: readonly { readonly from: IsoDay; readonly to: IsoDay; readonly step: string }[];
   readonly flags: readonly { readonly step: string; readonly on: IsoDay; readonly done: boolean }[];
-  readonly losses: readonly { readonly on: IsoDay; readonly cells: number; readonly stage: StreamStage }[];
+  /** `cells` were lost before the stage; `setAside` were removed on purpose or not put in boxes, which is no loss. */
+  readonly losses: readonly {
+    readonly on: IsoDay;
+    readonly cells: number;
+    readonly setAside: number;
+    readonly stage: StreamStage;
+  }[];
   readonly threads: readonly { readonly box: string; readonly from: IsoDay; readonly result: string | null }[];
 }
 

@@ -15,9 +15,11 @@ export interface StreamBand {
   readonly forecast: boolean;
 }
 
+/** Where the stream narrows, on the first day of the stage: `cells` were lost, `setAside` were taken out on purpose. */
 export interface StreamLoss {
   readonly on: Day;
   readonly cells: number;
+  readonly setAside: number;
   readonly stage: LifeStage;
 }
 
@@ -64,7 +66,7 @@ export function streamDays(timetable: Timetable, tally: BatchTally, planned: num
     band('virgin', outOn, layingOn),
     band('laying', layingOn, end),
   ].filter((one) => one.to > one.from);
-  return { from: bands[0]?.from ?? first, to: end, bands, losses: lossesOf(bands), flags: flagsOf(timetable) };
+  return { from: bands[0]?.from ?? first, to: end, bands, losses: lossesOf(bands, tally), flags: flagsOf(timetable) };
 }
 
 interface Alive {
@@ -94,13 +96,22 @@ function aliveByStage(tally: BatchTally, planned: number | null): Record<LifeSta
   return alive;
 }
 
-function lossesOf(bands: readonly StreamBand[]): readonly StreamLoss[] {
+function lossesOf(bands: readonly StreamBand[], tally: BatchTally): readonly StreamLoss[] {
   return bands.flatMap((band, index) => {
     const before = bands[index - 1];
     if (!before || before.alive === null || band.alive === null || band.forecast) return [];
-    const cells = before.alive - band.alive;
-    return cells > 0 ? [{ on: band.from, cells, stage: band.stage }] : [];
+    const fewer = before.alive - band.alive;
+    if (fewer <= 0) return [];
+    const setAside = Math.min(fewer, setAsideBefore(band.stage, tally));
+    return [{ on: band.from, cells: fewer - setAside, setAside, stage: band.stage }];
   });
+}
+
+/** Taken cells removed on purpose, and sealed cells not put in boxes: no loss, as in the stage rates. */
+function setAsideBefore(stage: LifeStage, { taken, enteredSealing, sealed, placed }: BatchTally): number {
+  if (stage === 'sealed') return taken === null || enteredSealing === null ? 0 : taken - enteredSealing;
+  if (stage === 'ready') return sealed === null ? 0 : Math.max(0, sealed - placed);
+  return 0;
 }
 
 const flagsOf = (timetable: Timetable): StreamDays['flags'] =>

@@ -14,7 +14,7 @@ const aStream = (changes: Partial<StreamPicture> = {}): StreamPicture => ({
   emergence: { earliest: '2026-05-16', expected: '2026-05-17', latest: '2026-05-18' },
   gates: [{ from: '2026-05-11', to: '2026-05-13', step: 'hands-off-cells' }],
   flags: [{ step: 'count-taken', on: '2026-05-06', done: true }],
-  losses: [{ on: '2026-05-05', cells: 10, stage: 'larva' }],
+  losses: [{ on: '2026-05-05', cells: 10, setAside: 0, stage: 'larva' }],
   threads: [
     { box: 'K01', from: '2026-05-15', result: 'laying' },
     { box: 'K02', from: '2026-05-15', result: null },

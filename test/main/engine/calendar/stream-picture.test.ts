@@ -92,13 +92,22 @@ describe('the number alive', () => {
     const { losses, bands } = stream({ given: 20, taken: 16, sealed: 14 });
     const dayOf = (stage: string) => bands.find((band) => band.stage === stage)?.from;
     expect(losses).toEqual([
-      { stage: 'larva', cells: 4, on: dayOf('larva') },
-      { stage: 'sealed', cells: 2, on: dayOf('sealed') },
+      { stage: 'larva', cells: 4, setAside: 0, on: dayOf('larva') },
+      { stage: 'sealed', cells: 2, setAside: 0, on: dayOf('sealed') },
     ]);
     expect(stream({ given: 20, taken: 20 }).losses).toEqual([]);
     expect(stream({ sealed: 14 }).losses).toEqual([]);
     expect(stream({}, 12).losses).toEqual([]);
     expect(stream({ given: 20 }, 25).losses).toEqual([]);
+  });
+
+  test('cells removed on purpose or not put in boxes are set aside, not lost', () => {
+    const { losses } = stream({ given: 20, taken: 16, enteredSealing: 13, sealed: 12, placed: 10 });
+    expect(losses.map(({ stage, cells, setAside }) => [stage, cells, setAside])).toEqual([
+      ['larva', 4, 0],
+      ['sealed', 1, 3],
+      ['ready', 0, 2],
+    ]);
   });
 });
 
