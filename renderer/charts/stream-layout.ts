@@ -57,6 +57,7 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
   const x = (day: IsoDay | Day) => EDGE + ((typeof day === 'string' ? dayOfIso(day) : day) - from) * dayWidth;
   const fullThickness = height - TOP - BOTTOM - 26;
   const middle = TOP + fullThickness / 2;
+  const underBand = middle + fullThickness / 2 + 14;
   const most = Math.max(1, ...stream.bands.map((band) => band.alive ?? 0));
   const thicknessOf = (alive: number | null) => Math.max(THINNEST, ((alive ?? most) / most) * fullThickness);
   const bands = stream.bands.map((band) => {
@@ -71,7 +72,6 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
       forecast: band.forecast,
     };
   });
-  const every = Math.max(1, Math.ceil(READABLE_DAY / dayWidth));
   const today = dayOfIso(stream.today);
   return {
     width,
@@ -85,25 +85,25 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
       step: gate.step,
     })),
     flags: stream.flags.map((flag) => ({ x: x(flag.on), step: flag.step, done: flag.done })),
-    losses: stream.losses.map((loss) => ({
-      x: x(loss.on),
-      y: middle + fullThickness / 2 + 14,
-      cells: loss.cells,
-      setAside: loss.setAside,
-    })),
+    losses: stream.losses.map(({ on, cells, setAside }) => ({ x: x(on), y: underBand, cells, setAside })),
     wedge: {
       from: x(stream.emergence.earliest),
       middle: x(stream.emergence.expected),
       to: x(stream.emergence.latest) + dayWidth,
     },
     threads: layOutThreads(stream, x, middle, thicknessOf(stream.threads.length), width),
-    days: Array.from({ length: days + 1 }, (_, index) => {
-      const on = addDays(from, index);
-      return { x: x(on), on: isoOfDay(on), labelled: index % every === 0 && index < days };
-    }),
+    days: layOutDays(from, days, dayWidth, x),
     dayWidth,
     todayX: today >= from && today <= from + days ? x(today) : null,
   };
+}
+
+function layOutDays(from: Day, days: number, dayWidth: number, x: (day: Day) => number): StreamLayout['days'] {
+  const every = Math.max(1, Math.ceil(READABLE_DAY / dayWidth));
+  return Array.from({ length: days + 1 }, (_, index) => {
+    const on = addDays(from, index);
+    return { x: x(on), on: isoOfDay(on), labelled: index % every === 0 && index < days };
+  });
 }
 
 /** At the split the band frays into one thread per box, spread over the band's thickness. */
