@@ -7,6 +7,8 @@ import { type BatchCount, groupRates } from '../../main/engine/yield/group-rates
 import { nextBatch } from '../../main/engine/yield/next-batch.ts';
 import type { RateSummary } from '../../main/engine/yield/rate-summary.ts';
 import { wilsonInterval } from '../../main/engine/yield/wilson-interval.ts';
+import { compareNumber } from './compare-number.ts';
+import { forecastKinds } from './forecast-kinds.ts';
 import type { Failure, KindTable, Vector } from './vector.ts';
 
 const INTERVALS = {
@@ -20,17 +22,6 @@ interface IntervalInput {
   readonly x: number;
   readonly n: number;
   readonly level: number;
-}
-
-/** Compares two numbers by the vector's absolute tolerance. */
-export function compareNumber(
-  what: string,
-  got: number | undefined,
-  expected: number,
-  tolerance: number,
-): readonly Failure[] {
-  if (got !== undefined && Math.abs(got - expected) <= tolerance) return [];
-  return [`${what} is ${got}, expected ${expected} within ${tolerance}`];
 }
 
 function checkInterval({ input, expected, tolerance = 0 }: Vector): readonly Failure[] {
@@ -183,4 +174,5 @@ export const statisticsKinds: KindTable = {
   beta_cdf: checkBetaCdf,
   betabinomial: checkBetaBinomial,
   hier3: checkHier3,
+  ...forecastKinds,
 };

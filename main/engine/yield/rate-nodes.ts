@@ -25,16 +25,20 @@ export function nodesOfJoint(joint: readonly Float64Array[]): readonly RateNode[
   return kept.map((node) => ({ ...node, weight: node.weight / total }));
 }
 
+/** Reach of the logit and its step for a beta belief; beyond it lies less than 1e-16 of Beta(1, 1). */
+const REACH = 40;
+
 /**
  * A rate known as Beta(a, b), batches differing with one concentration. The trapezoid rule on the logit converges
  * faster than any power of the step for such smooth densities (Trefethen & Weideman 2014, SIAM Review 56:385).
  */
 export function nodesOfBeta(a: number, b: number, concentration: number): readonly RateNode[] {
-  const { logits, rates } = rateGrid(STEP);
-  const logs = logits.map((logit) => -a * Math.log1p(Math.exp(-logit)) - b * Math.log1p(Math.exp(logit)));
-  const weights = normalised(logs);
+  const logits = Float64Array.from({ length: (2 * REACH) / STEP + 1 }, (_, node) => node * STEP - REACH);
+  const weights = normalised(
+    logits.map((logit) => -a * Math.log1p(Math.exp(-logit)) - b * Math.log1p(Math.exp(logit))),
+  );
   return [...weights].flatMap((weight, node): readonly RateNode[] =>
-    weight < NEGLIGIBLE * NEGLIGIBLE ? [] : [{ rate: rates[node] ?? 0.5, concentration, weight }],
+    weight < NEGLIGIBLE * NEGLIGIBLE ? [] : [{ rate: 1 / (1 + Math.exp(-(logits[node] ?? 0))), concentration, weight }],
   );
 }
 
