@@ -8,6 +8,7 @@ import { nextBatch } from '../../main/engine/yield/next-batch.ts';
 import type { RateSummary } from '../../main/engine/yield/rate-summary.ts';
 import { wilsonInterval } from '../../main/engine/yield/wilson-interval.ts';
 import { compareNumber } from './compare-number.ts';
+import { crossedKinds } from './crossed-kinds.ts';
 import { forecastKinds } from './forecast-kinds.ts';
 import type { Failure, KindTable, Vector } from './vector.ts';
 
@@ -175,4 +176,5 @@ export const statisticsKinds: KindTable = {
   betabinomial: checkBetaBinomial,
   hier3: checkHier3,
   ...forecastKinds,
+  ...crossedKinds,
 };
