@@ -13,6 +13,7 @@ import {
   UnmarkStep,
 } from '../../shared/contract/batches.ts';
 import { AddBoxes, EndPlacement, LookSheet, PlaceCells, RecordLook, RetireBox } from '../../shared/contract/boxes.ts';
+import { ListClashes } from '../../shared/contract/clashes.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
@@ -26,9 +27,11 @@ import { editBatch } from '../operations/batches/edit-batch.ts';
 import { getBatch } from '../operations/batches/get-batch.ts';
 import { getBatchForm } from '../operations/batches/get-batch-form.ts';
 import { listBatches } from '../operations/batches/list-batches.ts';
+import { listClashes } from '../operations/batches/list-clashes.ts';
 import { markStep } from '../operations/batches/mark-step.ts';
 import { moveStep } from '../operations/batches/move-step.ts';
 import { previewBatch } from '../operations/batches/preview-batch.ts';
+import { previewClashes } from '../operations/batches/preview-clashes.ts';
 import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
 import { recordObservation } from '../operations/batches/record-observation.ts';
 import { removeObservation } from '../operations/batches/remove-observation.ts';
@@ -91,6 +94,8 @@ export const appRouter = group({
     getBatch: query(BatchId, getBatch),
     getBatchForm: plainQuery(getBatchForm),
     previewBatch: resultQuery(BatchPreview, previewBatch),
+    previewClashes: resultQuery(BatchPreview, previewClashes),
+    listClashes: query(ListClashes, listClashes),
     startBatch: command(BatchStart, startBatch),
     recordBarCounts: command(BarCounts, recordBarCounts),
     addBar: command(AddBar, addBar),

@@ -7,8 +7,9 @@ import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
 import type { Desk } from '../operations/operation.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
+import { saveSettings } from '../operations/settings/save-settings.ts';
 import { Chance } from './chance.ts';
-import { BOXES, HELD_DAY, HIVES, PAST_BATCHES, QUEENS_WENT, RUNNING_BATCHES, SEED, YARDS } from './story.ts';
+import { BOXES, HELD_DAY, HIVES, PAST_BATCHES, PERSON, QUEENS_WENT, RUNNING_BATCHES, SEED, YARDS } from './story.ts';
 import { hiveId, need } from './story-needs.ts';
 import { tellBatch } from './tell-batch.ts';
 
@@ -30,6 +31,7 @@ export function buildDemo(desk: Desk): void {
   settleQueens(desk);
   for (const story of RUNNING_BATCHES) tellBatch(onDay(desk, HELD_DAY), chance, story, HELD_DAY);
   addLooks(desk);
+  need(saveSettings(desk, PERSON));
 }
 
 /** The desk as it was on another day; the story is told in order. */

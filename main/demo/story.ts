@@ -4,6 +4,12 @@ import type { Comb, Method } from '../../shared/model/method.ts';
 export const HELD_DAY = '2026-05-21';
 export const SEED = 20_260_521;
 
+/** Away for a long weekend, and drones begun in April. */
+export const PERSON = {
+  awayDays: ['2026-05-30', '2026-05-31', '2026-06-01'],
+  firstDroneEggsOn: '2026-04-02',
+};
+
 export const YARDS = [
   { id: 'demo-yard-orchard', name: 'Orchard', note: 'Behind the pear trees; sun until three.' },
   { id: 'demo-yard-mill', name: 'Mill meadow', note: 'By the old mill. Windy in April.' },

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { IsoDayField } from '../model/fields.ts';
 
 /** The person's choices that belong to the workbook. One row each; unknown keys in a file are kept and ignored. */
 export const Settings = z.object({
@@ -8,11 +9,15 @@ export const Settings = z.object({
   dateOrder: z.enum(['day-first', 'month-first', 'year-first']),
   weekStart: z.enum(['monday', 'sunday']),
   /** Civil days on which the person is away, and weekdays (1 Monday to 7 Sunday) that suit. */
-  awayDays: z.array(z.string()).max(2000),
+  awayDays: z.array(IsoDayField).max(2000),
   workWeekdays: z.array(z.int().min(1).max(7)).max(7),
   /** Cells one builder should finish at once before a notice appears. */
   cellsPerBuilder: z.int().min(1).max(200),
   builderRestDays: z.int().min(0).max(60),
+  /** Share of that number a builder bears now: 100 in a flow, less in a dearth. */
+  seasonFactorPercent: z.int().min(10).max(200),
+  /** Day on which this season's first drone eggs were seen; null = not known, and nothing is said of drones. */
+  firstDroneEggsOn: IsoDayField.nullable(),
 });
 export type Settings = z.infer<typeof Settings>;
 export const SaveSettings = Settings.partial();

@@ -33,17 +33,17 @@ export interface PlanningRules {
   readonly dronesMatureFrom: Day | null;
 }
 
-/** Two things that cannot both go as planned, with the dates and what would resolve it. */
-export type Clash =
+/** Two things that cannot both go as planned, with the dates and what would resolve it. `On` = how days are written. */
+export type ClashOf<On> =
   | {
       readonly kind: 'builder-busy';
       readonly batch: string;
       readonly other: string;
       readonly builderId: string;
-      readonly on: Day;
+      readonly on: On;
       /** The other batch's cells leave on this day; resting follows until `freeFrom`. */
-      readonly holdsUntil: Day;
-      readonly freeFrom: Day;
+      readonly holdsUntil: On;
+      readonly freeFrom: On;
     }
   | {
       readonly kind: 'too-many-cells';
@@ -56,61 +56,67 @@ export type Clash =
     }
   | {
       readonly kind: 'too-few-boxes';
-      readonly on: Day;
+      readonly on: On;
       readonly batches: readonly string[];
       readonly cells: number;
       readonly freeBoxes: number;
       /** Last day on which all these cells can still be placed, and boxes free by then. */
-      readonly deadline: Day;
+      readonly deadline: On;
       readonly freeByDeadline: number;
     }
   | {
       readonly kind: 'box-not-free';
       readonly batch: string;
       readonly boxId: string;
-      readonly on: Day;
-      readonly freeFrom: Day | null;
+      readonly on: On;
+      readonly freeFrom: On | null;
     }
   | {
       readonly kind: 'ages-mixed-on-bar';
       readonly barId: string;
       readonly batch: string;
       readonly other: string;
-      readonly on: Day;
-      readonly otherOn: Day;
+      readonly on: On;
+      readonly otherOn: On;
     }
   | {
       readonly kind: 'must-step-away';
       readonly batch: string;
       readonly step: Step;
-      readonly on: Day;
+      readonly on: On;
       readonly reason: 'away' | 'weekday';
       /** Days inside the step's window on which the person is there. */
-      readonly suits: readonly Day[];
+      readonly suits: readonly On[];
     }
   | {
       readonly kind: 'no-drones-yet';
       readonly batch: string;
-      readonly fliesFrom: Day;
-      readonly dronesMatureFrom: Day;
+      readonly fliesFrom: On;
+      readonly dronesMatureFrom: On;
       /** Days by which the batch would have to start later. */
       readonly daysLater: number;
     };
 
-/** Why a start day fails. */
-export type StartTrouble =
-  | { readonly kind: 'must-step-away'; readonly step: Step; readonly on: Day }
-  | { readonly kind: 'starts-in-past'; readonly step: Step; readonly on: Day }
-  | { readonly kind: 'builder-taken'; readonly batch: string; readonly until: Day }
-  | { readonly kind: 'too-few-boxes'; readonly on: Day; readonly cells: number; readonly freeBoxes: number }
-  | { readonly kind: 'no-drones-yet'; readonly fliesFrom: Day; readonly dronesMatureFrom: Day };
+export type Clash = ClashOf<Day>;
 
-export interface StartDay {
-  readonly on: Day;
+/** Why a start day fails. */
+export type StartTroubleOf<On> =
+  | { readonly kind: 'must-step-away'; readonly step: Step; readonly on: On }
+  | { readonly kind: 'starts-in-past'; readonly step: Step; readonly on: On }
+  | { readonly kind: 'builder-taken'; readonly batch: string; readonly until: On }
+  | { readonly kind: 'too-few-boxes'; readonly on: On; readonly cells: number; readonly freeBoxes: number }
+  | { readonly kind: 'no-drones-yet'; readonly fliesFrom: On; readonly dronesMatureFrom: On };
+
+export type StartTrouble = StartTroubleOf<Day>;
+
+export interface StartDayOf<On> {
+  readonly on: On;
   /** Empty for a good day. */
-  readonly troubles: readonly StartTrouble[];
+  readonly troubles: readonly StartTroubleOf<On>[];
   /** Must-steps that have to be done on another day of their window than the expected one. */
   readonly shiftedSteps: readonly Step[];
   /** 1 = best; null for a day that fails. */
   readonly rank: number | null;
 }
+
+export type StartDay = StartDayOf<Day>;

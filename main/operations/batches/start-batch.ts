@@ -10,7 +10,7 @@ import type { Ids } from '../../ports/ports.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { plainInput } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
-import { planningFigures } from '../planning-figures.ts';
+import { planningRules } from '../planning-rules.ts';
 import { keepTally } from '../tally-keeping.ts';
 import { builderRefusal, codeRefusal, combRefusal, hiveRefusal, restNotice } from './check-start.ts';
 import { nextBatchCode } from './next-code.ts';
@@ -35,7 +35,7 @@ export function startBatch(desk: Desk, input: BatchStart): Result<BatchChanged, 
 }
 
 function startNotices(tables: Tables, input: BatchStart, timetable: Timetable): readonly Notice[] {
-  const { cellsPerBuilder, builderRestDays } = planningFigures(tables);
+  const { cellsPerBuilder, builderRestDays } = planningRules(tables);
   const cells = input.cellsPlanned ?? 0;
   return [
     ...(cells > cellsPerBuilder

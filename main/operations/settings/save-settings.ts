@@ -3,7 +3,7 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import type { SaveSettings, Settings } from '../../../shared/contract/settings.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
 import type { Desk } from '../operation.ts';
-import { storedSettings } from './stored-settings.ts';
+import { storedSettings } from '../stored-settings.ts';
 
 /** Changes the named settings and leaves all others. */
 export function saveSettings({ workbook }: Desk, changes: z.infer<typeof SaveSettings>): Result<Settings, Refusal> {

@@ -10,6 +10,7 @@ import { goTo } from '../../components/routes.ts';
 import { useDays, useWords } from '../../components/words.ts';
 import { BarCounts } from './BarCounts.tsx';
 import { BatchBoxes } from './BatchBoxes.tsx';
+import { BatchClashes } from './BatchClashes.tsx';
 import { BatchNotes } from './BatchNotes.tsx';
 import { BatchSightings } from './BatchSightings.tsx';
 import { Timetable } from './Timetable.tsx';
@@ -33,6 +34,7 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
       acts={<Acts batch={batch} />}
     >
       <Facts batch={batch} />
+      <BatchClashes batchId={batch.id} />
       <Stream stream={batch.stream} />
       <div className="columns wide-left">
         <Timetable batch={batch} />

@@ -13,6 +13,7 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
+import { ClashesPreview } from './BatchClashes.tsx';
 import {
   ANCHORS,
   type BatchForm,
@@ -80,9 +81,12 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
           </Button>
         </div>
       </form>
-      <Section title={words.form.timetable}>
-        {input ? <TimetablePreview input={input} /> : <p className="soft">{words.form.noTimetable}</p>}
-      </Section>
+      <div>
+        {input ? <ClashesPreview input={input} /> : null}
+        <Section title={words.form.timetable}>
+          {input ? <TimetablePreview input={input} /> : <p className="soft">{words.form.noTimetable}</p>}
+        </Section>
+      </div>
     </div>
   );
 }

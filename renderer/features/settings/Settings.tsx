@@ -10,6 +10,7 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
 import { Methods } from './Methods.tsx';
+import { PlanningDays } from './PlanningDays.tsx';
 
 const TEXT_SIZES = [90, 100, 110, 120, 130, 145, 160] as const;
 
@@ -21,10 +22,13 @@ export function Settings() {
   return (
     <Page title={words.title}>
       <div className="columns">
-        <Look settings={settings.data} />
+        <div>
+          <Look settings={settings.data} />
+          <ThisWorkbook />
+        </div>
         <div>
           <Planning settings={settings.data} />
-          <ThisWorkbook />
+          <PlanningDays settings={settings.data} />
         </div>
       </div>
       <Methods />
@@ -81,6 +85,7 @@ function Planning({ settings }: { settings: SettingsOf }) {
   const { settings: words, number } = useWords();
   const [cells, setCells] = useState(String(settings.cellsPerBuilder));
   const [rest, setRest] = useState(String(settings.builderRestDays));
+  const [factor, setFactor] = useState(String(settings.seasonFactorPercent));
   const save = useChange(ask.settings.saveSettings.mutate);
   const problem = useProblemOf(save.state.refusal);
   const isNumber = (text: string) => /^\d{1,3}$/.test(text.trim());
@@ -91,8 +96,9 @@ function Planning({ settings }: { settings: SettingsOf }) {
         style={{ maxWidth: 360 }}
         onSubmit={(event) => {
           event.preventDefault();
-          if (isNumber(cells) && isNumber(rest))
-            void save.run({ cellsPerBuilder: Number(cells), builderRestDays: Number(rest) });
+          if (![cells, rest, factor].every(isNumber)) return;
+          const seasonFactorPercent = Number(factor);
+          void save.run({ cellsPerBuilder: Number(cells), builderRestDays: Number(rest), seasonFactorPercent });
         }}
       >
         <TextField
@@ -101,6 +107,14 @@ function Planning({ settings }: { settings: SettingsOf }) {
           onChange={setCells}
           numeric
           problem={problem('cellsPerBuilder') ?? (isNumber(cells) ? null : number)}
+        />
+        <TextField
+          label={words.seasonFactor}
+          value={factor}
+          onChange={setFactor}
+          numeric
+          hint={words.seasonFactorHint}
+          problem={problem('seasonFactorPercent') ?? (isNumber(factor) ? null : number)}
         />
         <TextField
           label={words.restDays}
@@ -119,7 +133,7 @@ function Planning({ settings }: { settings: SettingsOf }) {
             </span>
           ) : null}
         </div>
-        <ChangeLines {...save.state} ownFields={['cellsPerBuilder', 'builderRestDays']} />
+        <ChangeLines {...save.state} ownFields={['cellsPerBuilder', 'builderRestDays', 'seasonFactorPercent']} />
       </form>
     </Section>
   );

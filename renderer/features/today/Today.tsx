@@ -6,6 +6,7 @@ import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { ClashLines } from '../../components/ClashLines.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Page } from '../../components/Page.tsx';
@@ -71,6 +72,7 @@ function Days({ view }: { view: TodayView }) {
         <Section title={words.leaveAlone}>
           <LeaveAloneList list={view.leaveAlone} />
         </Section>
+        <ClashesAhead />
         <Section title={words.tomorrow} level={3}>
           <Jobs jobs={view.tomorrow} kind="tomorrow" empty={words.nothingTomorrow} />
         </Section>
@@ -81,6 +83,18 @@ function Days({ view }: { view: TodayView }) {
         ) : null}
       </div>
     </div>
+  );
+}
+
+/** What cannot go as planned, and what would resolve it. */
+function ClashesAhead() {
+  const { clashes: words } = useWords();
+  const answer = useAnswer(['clashes', null], () => ask.batches.listClashes.query({ batchId: null }));
+  if (!answer.data || answer.data.clashes.length === 0) return null;
+  return (
+    <Section title={words.ahead}>
+      <ClashLines list={answer.data} />
+    </Section>
   );
 }
 

@@ -1,18 +1,34 @@
-import type { Day } from '../../kernel/day.ts';
+import type { Day, IsoDay } from '../../kernel/day.ts';
 import { unreachable } from '../../kernel/unreachable.ts';
-import type { Clash, StartTrouble } from '../../model/clash.ts';
+import type { ClashOf, StartTroubleOf } from '../../model/clash.ts';
 import { STEP_TEXTS } from './steps.ts';
+
+type Clash = ClashOf<Day | IsoDay>;
+type StartTrouble = StartTroubleOf<Day | IsoDay>;
 
 /** How the page names things a clash speaks of. */
 export interface ClashNames {
   readonly batch: (id: string) => string;
   readonly hive: (id: string) => string;
   readonly box: (id: string) => string;
-  readonly day: (day: Day) => string;
+  readonly day: (day: Day | IsoDay) => string;
 }
+
+/** Words of the places that show clashes and start days. */
+export const clashWords = {
+  ahead: 'Clashes ahead',
+  one: 'Clashes of this batch',
+  none: 'Nothing stands in the way.',
+  thisBatch: 'this batch',
+} as const;
 
 /** One sentence per clash: what, with its dates, and what would resolve it. */
 export function clashSentence(clash: Clash, names: ClashNames): string {
+  const sentence = clashText(clash, names);
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}
+
+function clashText(clash: Clash, names: ClashNames): string {
   const { batch, hive, box, day } = names;
   switch (clash.kind) {
     case 'builder-busy':
@@ -20,7 +36,7 @@ export function clashSentence(clash: Clash, names: ClashNames): string {
     case 'too-many-cells':
       return `${batch(clash.batch)} has ${clash.cells} cells in ${hive(clash.builderId)}; about ${clash.usualMost} is what one builder finishes well. Share them over ${clash.builders} builders, or start fewer.`;
     case 'too-few-boxes':
-      return `On ${day(clash.on)} there are ${clash.cells} ripe cells and ${boxes(clash.freeBoxes)} free. ${boxRemedy(clash, day)}`;
+      return `On ${day(clash.on)} ${clash.cells === 1 ? 'one cell is' : `up to ${clash.cells} cells are`} ripe, and ${boxes(clash.freeBoxes)} free. ${boxRemedy(clash, day)}`;
     case 'box-not-free':
       return clash.freeFrom === null
         ? `${box(clash.boxId)} is still in use on ${day(clash.on)}, when ${batch(clash.batch)} places its cells. Choose another box, or close what is in it.`
@@ -67,7 +83,7 @@ function boxRemedy(
   return `Make ${cells - freeByDeadline} more ready by ${day(deadline)}, or keep the spare cells in cages.`;
 }
 
-function awayRemedy(suits: readonly Day[], day: ClashNames['day']): string {
+function awayRemedy(suits: readonly (Day | IsoDay)[], day: ClashNames['day']): string {
   if (suits.length === 0) return 'No other day is safe: ask someone to do it, or start on another day.';
   return `It can be done on ${suits.map(day).join(' or ')}.`;
 }

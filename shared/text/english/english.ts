@@ -1,6 +1,7 @@
 import { batches } from './batches.ts';
 import { boxes } from './boxes.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
+import { clashWords } from './clashes.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
 import { hives } from './hives.ts';
@@ -33,6 +34,7 @@ export const english = {
   handout,
   settings,
   cautions,
+  clashes: clashWords,
   glossary,
   help,
   classroom,

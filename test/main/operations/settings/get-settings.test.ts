@@ -12,6 +12,8 @@ const DEFAULTS = {
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
   cellsPerBuilder: 20,
   builderRestDays: 5,
+  seasonFactorPercent: 100,
+  firstDroneEggsOn: null,
 };
 
 test('a new workbook has the defaults', () => {

@@ -1,10 +1,15 @@
 import { expect, test } from 'vitest';
-import { isoOfDay } from '../../../../shared/kernel/day.ts';
+import { type Day, type IsoDay, isoOfDay } from '../../../../shared/kernel/day.ts';
 import type { Clash } from '../../../../shared/model/clash.ts';
 import { clashSentence } from '../../../../shared/text/english/clashes.ts';
 import { day } from '../../../builders/calendar.ts';
 
-const NAMES = { batch: (id: string) => id, hive: (id: string) => id, box: (id: string) => id, day: isoOfDay };
+const NAMES = {
+  batch: (id: string) => id,
+  hive: (id: string) => id,
+  box: (id: string) => id,
+  day: (on: Day | IsoDay) => (typeof on === 'number' ? isoOfDay(on) : on),
+};
 const ON = day('2026-05-20');
 
 test.each<[string, Clash]>([
@@ -25,7 +30,7 @@ test.each<[string, Clash]>([
     { kind: 'too-many-cells', batch: '26-02', builderId: 'H12', cells: 36, usualMost: 20, builders: 2 },
   ],
   [
-    'On 2026-05-20 there are 20 ripe cells and 15 mating boxes are free. Make 3 more ready by 2026-05-21, or keep the spare cells in cages.',
+    'On 2026-05-20 up to 20 cells are ripe, and 15 mating boxes are free. Make 3 more ready by 2026-05-21, or keep the spare cells in cages.',
     {
       kind: 'too-few-boxes',
       on: ON,
@@ -37,7 +42,7 @@ test.each<[string, Clash]>([
     },
   ],
   [
-    'On 2026-05-20 there are 20 ripe cells and no mating box is free. Place the rest by 2026-05-21, when enough boxes are free.',
+    'On 2026-05-20 up to 20 cells are ripe, and no mating box is free. Place the rest by 2026-05-21, when enough boxes are free.',
     {
       kind: 'too-few-boxes',
       on: ON,

@@ -1,5 +1,5 @@
-import { Settings } from '../../../shared/contract/settings.ts';
-import type { SettingTable } from '../../workbook/workbook.ts';
+import { Settings } from '../../shared/contract/settings.ts';
+import type { SettingTable } from '../workbook/workbook.ts';
 
 /** What holds until the person chooses otherwise. */
 export const DEFAULT_SETTINGS: Settings = {
@@ -13,6 +13,8 @@ export const DEFAULT_SETTINGS: Settings = {
   // A planning figure the person can change: common practice, no source.
   cellsPerBuilder: 20,
   builderRestDays: 5,
+  seasonFactorPercent: 100,
+  firstDroneEggsOn: null,
 };
 
 /** The settings in the workbook over the defaults. A value that does not fit (any longer) gives way to its default. */
