@@ -8,6 +8,7 @@ export const DEFAULT_SETTINGS: Settings = {
   density: 'comfortable',
   dateOrder: 'day-first',
   weekStart: 'monday',
+  temperature: 'celsius',
   awayDays: [],
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
   // A planning figure the person can change: common practice, no source.

@@ -1,5 +1,5 @@
 import { type Day, daysBetween } from '../../shared/kernel/day.ts';
-import { fullDay, shortDay } from '../../shared/text/day-text.ts';
+import { type DateOrder, fullDay, paperDay } from '../../shared/text/day-text.ts';
 import { handout as words } from '../../shared/text/english/handout.ts';
 import { hatch } from './hatch.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
@@ -24,6 +24,7 @@ export interface Handout {
   /** With dates; for any year by day numbers; or with gaps that the class fills in. */
   readonly variant: 'dates' | 'day-numbers' | 'gaps';
   readonly paper: 'a4' | 'letter';
+  readonly dateOrder: DateOrder;
   readonly madeAt: string;
 }
 
@@ -154,7 +155,7 @@ function drawTable({ handout, document, width }: Sheet, rows: readonly Wrapped[]
     const cell = (text: string, font: PaperFont, x: number, n = 0) =>
       document.text(text, font, BODY, x, baseline + n * line);
     const blank = (x: number, room: number) => document.line(x, baseline + 0.6, x + room, baseline + 0.6, RULE);
-    if (handout.variant === 'dates') cell(shortDay(row.day), 'bold', MARGIN);
+    if (handout.variant === 'dates') cell(paperDay(row.day, handout.dateOrder), 'bold', MARGIN);
     else blank(MARGIN, COLUMNS.number - 4);
     if (handout.variant === 'gaps') blank(MARGIN + COLUMNS.number, 10);
     else cell(String(row.daysAfterLarvae), 'regular', MARGIN + COLUMNS.number);
@@ -174,7 +175,8 @@ function drawFoot({ handout, document, width, height }: Sheet, page: string, las
     for (const [n, line] of sources.toReversed().entries())
       document.text(line, 'regular', SMALL, MARGIN, y - 5 - n * 4);
   }
-  const start = handout.variant === 'dates' ? words.start(fullDay(handout.larvaeGivenOn)) : words.noStart;
+  const start =
+    handout.variant === 'dates' ? words.start(fullDay(handout.larvaeGivenOn, handout.dateOrder)) : words.noStart;
   document.text(`${start} ${words.caution}`, 'regular', SMALL, MARGIN, y);
   const pageWidth = document.measure(page, 'regular', SMALL);
   document.text(page, 'regular', SMALL, width - MARGIN - pageWidth, y);

@@ -1,7 +1,7 @@
-import { STAGE_TONES } from '../theme/tokens.ts';
+import { LIGHT, STAGE_TONES } from '../theme/tokens.ts';
 
-const INK = '#22201C';
-const PALE = '#FBF8F1';
+/** The stages keep their tones in both themes, so their textures do too. */
+const { ink: INK, paper: PALE } = LIGHT;
 
 /** The six textures of the stages and the hatch of hands off. Ids carry a prefix so that pictures do not share them. */
 export function Textures({ prefix }: { prefix: string }) {

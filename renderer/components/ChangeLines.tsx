@@ -1,6 +1,6 @@
 import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
 import { noticeSentence, refusalSentence } from '../../shared/text/english/refusals.ts';
-import { useDays, useWords } from './words.ts';
+import { useDays, useDegrees, useWords } from './words.ts';
 
 interface ChangeLinesProps {
   readonly refusal: Refusal | null;
@@ -14,12 +14,13 @@ interface ChangeLinesProps {
 export function ChangeLines({ refusal, notices = [], notReached = false, ownFields = [] }: ChangeLinesProps) {
   const words = useWords();
   const days = useDays();
+  const degrees = useDegrees();
   const elsewhere = refusal && !('field' in refusal && ownFields.includes(refusal.field));
   return (
     <>
       {elsewhere ? (
         <p className="line-problem" role="alert">
-          {refusalSentence(refusal, days.short)}
+          {refusalSentence(refusal, days.short, degrees)}
         </p>
       ) : null}
       {notReached ? (
@@ -39,6 +40,9 @@ export function ChangeLines({ refusal, notices = [], notReached = false, ownFiel
 /** The sentence about one field, or null when the refusal is about another. */
 export function useProblemOf(refusal: Refusal | null): (...fields: readonly string[]) => string | null {
   const days = useDays();
+  const degrees = useDegrees();
   return (...fields) =>
-    refusal && 'field' in refusal && fields.includes(refusal.field) ? refusalSentence(refusal, days.short) : null;
+    refusal && 'field' in refusal && fields.includes(refusal.field)
+      ? refusalSentence(refusal, days.short, degrees)
+      : null;
 }

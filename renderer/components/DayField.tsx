@@ -34,8 +34,8 @@ export function DayField({ label, value, onChange, problem }: DayFieldProps) {
         onChange(parseDay(withoutWeekday(text), dayOfIso(days.today), days.order));
       }}
       onBlur={() => setEditing(false)}
-      hint={understood ? `${days.full(understood)}, ${fromToday(understood, days.today)}` : words.day.hint}
-      problem={problem ?? (unclear && !editing ? words.day.unclear : null)}
+      hint={understood ? `${days.full(understood)}, ${fromToday(understood, days.today)}` : words.day.hint[days.order]}
+      problem={problem ?? (unclear && !editing ? words.day.unclear[days.order] : null)}
     />
   );
 }

@@ -1,16 +1,25 @@
 import { createContext, useContext } from 'react';
-import type { Day, IsoDay } from '../../shared/kernel/day.ts';
+import type { Day, IsoDay, WeekStart } from '../../shared/kernel/day.ts';
 import { type DateOrder, fullDay, shortDay } from '../../shared/text/day-text.ts';
+import { celsiusText, type TemperatureUnit } from '../../shared/text/degrees.ts';
 import { english, type Words } from '../../shared/text/english/english.ts';
 
 export interface Wording {
   readonly words: Words;
   readonly dateOrder: DateOrder;
+  readonly weekStart: WeekStart;
+  readonly temperature: TemperatureUnit;
   /** The day the workbook reckons with. */
   readonly today: IsoDay;
 }
 
-export const WordingContext = createContext<Wording>({ words: english, dateOrder: 'day-first', today: '1970-01-01' });
+export const WordingContext = createContext<Wording>({
+  words: english,
+  dateOrder: 'day-first',
+  weekStart: 'monday',
+  temperature: 'celsius',
+  today: '1970-01-01',
+});
 
 export const useWords = (): Words => useContext(WordingContext).words;
 
@@ -18,11 +27,18 @@ export const useToday = (): IsoDay => useContext(WordingContext).today;
 
 /** Days as the person wants them written. */
 export function useDays() {
-  const { dateOrder, today } = useContext(WordingContext);
+  const { dateOrder, weekStart, today } = useContext(WordingContext);
   return {
     order: dateOrder,
+    weekStart,
     today,
     short: (day: Day | IsoDay) => shortDay(day, dateOrder),
     full: (day: Day | IsoDay) => fullDay(day, dateOrder),
   };
+}
+
+/** A temperature kept in Celsius, in the degrees the person reads. */
+export function useDegrees(): (celsius: number) => string {
+  const { temperature } = useContext(WordingContext);
+  return (celsius) => celsiusText(celsius, temperature);
 }

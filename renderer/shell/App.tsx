@@ -4,12 +4,11 @@ import { Suspense, useCallback, useEffect, useRef, useState } from 'react';
 import type { Settings } from '../../shared/contract/settings.ts';
 import type { Command } from '../../shared/contract/shell.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
-import { fullDay } from '../../shared/text/day-text.ts';
 import { english } from '../../shared/text/english/english.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer, useChange } from '../client/hooks.ts';
 import { useRoute } from '../components/routes.ts';
-import { useWords, WordingContext } from '../components/words.ts';
+import { useDays, useWords, WordingContext } from '../components/words.ts';
 import { followCommand, useCommands } from './commands.ts';
 import { ErrorPage } from './ErrorPage.tsx';
 import { FirstStart } from './FirstStart.tsx';
@@ -29,6 +28,8 @@ export function App() {
   const wording = {
     words: english,
     dateOrder: settings.data?.dateOrder ?? ('day-first' as const),
+    weekStart: settings.data?.weekStart ?? ('monday' as const),
+    temperature: settings.data?.temperature ?? ('celsius' as const),
     today: open?.today ?? '1970-01-01',
   };
   return (
@@ -49,6 +50,7 @@ function useAppearance(settings: Settings | undefined): void {
 
 function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const words = useWords();
+  const days = useDays();
   const route = useRoute();
   const [goingTo, setGoingTo] = useState(false);
   const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
@@ -72,7 +74,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
       </button>
       {open.kind === 'demo' ? (
         <aside className="strip" aria-label={words.frame.demo}>
-          <span>{words.frame.demoStrip(fullDay(open.today))}</span>
+          <span>{words.frame.demoStrip(days.full(open.today))}</span>
           <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
             {words.frame.leaveDemo}
           </Button>
@@ -114,12 +116,13 @@ function NoSuchPage() {
 
 function TopLine({ open, onGoTo }: { open: NonNullable<WorkbookState['open']>; onGoTo: () => void }) {
   const { frame } = useWords();
+  const days = useDays();
   const time = open.savedAt
     ? new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(new Date(open.savedAt))
     : null;
   return (
     <div className="topline">
-      <span className="left">{fullDay(open.today)}</span>
+      <span className="left">{days.full(open.today)}</span>
       <Button variant="text" size="small" onClick={onGoTo}>
         {frame.goTo}… <kbd style={{ marginInlineStart: 6 }}>Ctrl+K</kbd>
       </Button>

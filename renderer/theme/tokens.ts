@@ -26,7 +26,7 @@ export const LIGHT: Colours = {
   onAccent: '#FFFFFF',
   focus: '#0B5C63',
   good: '#1E6B3A',
-  notice: '#8A5A00',
+  notice: '#7D5200',
   bad: '#A3201D',
   handsOff: '#1F4E8C',
 };

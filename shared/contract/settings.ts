@@ -7,7 +7,9 @@ export const Settings = z.object({
   textSizePercent: z.int().min(90).max(160),
   density: z.enum(['comfortable', 'compact']),
   dateOrder: z.enum(['day-first', 'month-first', 'year-first']),
-  weekStart: z.enum(['monday', 'sunday']),
+  weekStart: z.enum(['monday', 'saturday', 'sunday']),
+  /** Degrees are kept in Celsius; this is how they are read and typed. */
+  temperature: z.enum(['celsius', 'fahrenheit']),
   /** Civil days on which the person is away, and weekdays (1 Monday to 7 Sunday) that suit. */
   awayDays: z.array(IsoDayField).max(2000),
   workWeekdays: z.array(z.int().min(1).max(7)).max(7),

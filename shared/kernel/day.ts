@@ -79,6 +79,14 @@ export const laterOf = (a: Day, b: Day): Day => (a > b ? a : b);
 /** ISO 8601 weekday: Monday = 1 to Sunday = 7. 1970-01-01 was a Thursday. */
 export const weekdayOfDay = (day: Day): number => ((((day + 3) % 7) + 7) % 7) + 1;
 
+/** The weekday a week begins on where the person lives. */
+export type WeekStart = 'monday' | 'saturday' | 'sunday';
+const FIRST_WEEKDAY: Readonly<Record<WeekStart, number>> = { monday: 1, saturday: 6, sunday: 7 };
+
+/** The first day of the week that `day` lies in. */
+export const startOfWeek = (day: Day, weekStart: WeekStart): Day =>
+  addDays(day, -((weekdayOfDay(day) - FIRST_WEEKDAY[weekStart] + 7) % 7));
+
 export const yearOfDay = (day: Day): number => dateOfDay(day).year;
 
 function dayOfParts(parts: RegExpExecArray): Day {

@@ -2,18 +2,21 @@ import { addDays as addDaysToDate, format, getISOWeek } from 'date-fns';
 import { enGB } from 'date-fns/locale/en-GB';
 import { type Day, dateOfDay, dayOfIso, type IsoDay } from '../kernel/day.ts';
 
-/** How the person wants days written; months are always letters, so that 5/6 can never be read two ways. */
+/**
+ * How the person wants days written. Months are letters, so that 5/6 can never be read two ways; only the ISO 8601 order
+ * is all numbers, and begins with the year.
+ */
 export type DateOrder = 'day-first' | 'month-first' | 'year-first';
 
 const SHORT: Readonly<Record<DateOrder, string>> = {
   'day-first': 'EEE d MMM',
   'month-first': 'EEE MMM d',
-  'year-first': 'EEE d MMM',
+  'year-first': 'EEE yyyy-MM-dd',
 };
 const FULL: Readonly<Record<DateOrder, string>> = {
   'day-first': 'EEEE d MMMM yyyy',
   'month-first': 'EEEE, MMMM d, yyyy',
-  'year-first': 'EEEE, yyyy MMMM d',
+  'year-first': 'EEEE yyyy-MM-dd',
 };
 
 /** date-fns formats Date objects; noon of the civil day is the same day in every time zone's own calendar. */
@@ -31,6 +34,10 @@ export const shortDay = (day: Day | IsoDay, order: DateOrder = 'day-first'): str
 /** "Thursday 14 May 2026" */
 export const fullDay = (day: Day | IsoDay, order: DateOrder = 'day-first'): string =>
   format(noonOf(asDay(day)), FULL[order], { locale: enGB });
+
+/** A day on paper, where narrow columns and the yard ask for letters in every order: "Thu 14 May", "Thu May 14". */
+export const paperDay = (day: Day | IsoDay, order: DateOrder = 'day-first'): string =>
+  shortDay(day, order === 'year-first' ? 'month-first' : order);
 
 /** "Th", for the narrow columns of the batch picture. */
 export const weekdayLetters = (day: Day | IsoDay): string => format(noonOf(asDay(day)), 'EEEEEE', { locale: enGB });

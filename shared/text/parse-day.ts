@@ -3,7 +3,7 @@ import { type DateOrder, SHORT_MONTHS } from './day-text.ts';
 
 /**
  * Reads a day as people type it: "today", "y" or "yesterday", "tomorrow", "+3", "-2", "14", "14/5", "14 May", "May 14",
- * "14.5.26", "2026-05-14". A day without a year is the one nearest to today. null when it is no day.
+ * "14.5.26", "2026-05-14"; which number is the month follows the order chosen. A day without a year is the one nearest to today. null when it is no day.
  */
 export function parseDay(text: string, today: Day, order: DateOrder = 'day-first'): IsoDay | null {
   const typed = text.trim().toLowerCase();
@@ -19,13 +19,16 @@ function parseWord(typed: string, today: Day): IsoDay | null {
   return shift ? isoOfDay(addDays(today, Number(shift[2]) * (shift[1] === '-' ? -1 : 1))) : null;
 }
 
-/** Numbers alone: the day of the month, then the month (or the other way round), then the year. */
+/** Numbers alone: day, month, year; or month, day, year; or year, month, day. A year of four digits may lead in any order. */
 function parseNumbers(typed: string, today: Day, order: DateOrder): IsoDay | null {
+  const yearFirst = /^(\d{4}|\d{2})\s*[./ -]\s*(\d{1,2})\s*[./ -]\s*(\d{1,2})$/.exec(typed);
+  if (yearFirst && (order === 'year-first' || yearFirst[1]?.length === 4))
+    return nearest(Number(yearFirst[3]), Number(yearFirst[2]), yearOf(yearFirst[1]), today);
   const parts = /^(\d{1,2})(?:\s*[./ -]\s*(\d{1,2}))?(?:\s*[./ -]\s*(\d{2}|\d{4}))?\.?$/.exec(typed);
   if (!parts) return null;
   const [first, second] = [Number(parts[1]), parts[2] === undefined ? null : Number(parts[2])];
   if (second === null) return nearest(first, null, null, today);
-  const [dayOfMonth, month] = order === 'month-first' ? [second, first] : [first, second];
+  const [dayOfMonth, month] = order === 'day-first' ? [first, second] : [second, first];
   return nearest(dayOfMonth, month, yearOf(parts[3]), today);
 }
 

@@ -1,4 +1,4 @@
-// Every view on the demo, in light and dark: no accessibility violation (axe-core, WCAG 2.2 A and AA rules), no console
+// Every view on the demo, in light and dark and both densities: no accessibility violation (axe-core, WCAG 2.2 A and AA rules), no console
 // error, and no sideways scroll at 200 % zoom of a 1366 x 768 screen (683 CSS pixels; WCAG 2.2, 1.4.10) outside tables.
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright';
@@ -63,10 +63,16 @@ async function goTo(page: Page, [title, address]: readonly [string, string]): Pr
   if (title === 'Season') await page.locator('.recharts-surface').waitFor();
 }
 
-test.each(['light', 'dark'] as const)(
-  'every view is free of axe violations in %s',
-  async (colorScheme) => {
+test.each([
+  ['light', 'comfortable'],
+  ['light', 'compact'],
+  ['dark', 'comfortable'],
+  ['dark', 'compact'],
+] as const)(
+  'every view is free of axe violations in %s, %s',
+  async (colorScheme, density) => {
     await house.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await chooseDensity(house.page, density);
     const found: string[] = [];
     for (const view of views) {
       await goTo(house.page, view);
@@ -81,6 +87,13 @@ test.each(['light', 'dark'] as const)(
   },
   240_000,
 );
+
+/** By the page itself, so that its frame takes the choice up. */
+async function chooseDensity(page: Page, density: 'comfortable' | 'compact'): Promise<void> {
+  await goTo(page, ['Settings', '/settings']);
+  await page.getByLabel('Rows', { exact: true }).selectOption(density);
+  await page.waitForFunction((chosen) => document.documentElement.dataset.density === chosen, density);
+}
 
 test('no view scrolls sideways at 200 % zoom', async () => {
   await house.page.setViewportSize({ width: 683, height: 384 });

@@ -4,7 +4,7 @@ import type { Batch } from '../../../shared/model/batch.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
 import { firstFreeLabel } from './first-free-label.ts';
-import { labelAsText, labelTexts, openPlacements } from './label-texts.ts';
+import { labelRecords, labelTexts, openPlacements } from './label-texts.ts';
 
 /** Batches with cells in boxes, and the labels of the chosen one (or of the newest). */
 export function offerLabels(
@@ -30,7 +30,7 @@ export function offerLabels(
 
 /** Labels never printed, or printed with words that are no longer right. */
 function unprinted(tables: Tables, batch: Batch): number {
-  return labelTexts(tables, batch).filter(
-    (label) => tables.labelPrints.where({ placementId: label.placementId }).at(-1)?.words !== labelAsText(label),
+  return [...labelRecords(tables, batch)].filter(
+    ([placementId, words]) => tables.labelPrints.where({ placementId }).at(-1)?.words !== words,
   ).length;
 }

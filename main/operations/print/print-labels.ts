@@ -7,7 +7,7 @@ import { labelWords } from '../../../shared/text/english/labels.ts';
 import { labelPdf } from '../../paper/label-pdf.ts';
 import type { Desk } from '../operation.ts';
 import { rememberFirstFree } from './first-free-label.ts';
-import { labelAsText, labelTexts } from './label-texts.ts';
+import { labelRecords, labelTexts } from './label-texts.ts';
 
 /** Draws the labels of a batch as a PDF, and keeps what was printed and where the sheet goes on. */
 export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Result<PrintedFile, Refusal>> {
@@ -37,6 +37,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   });
   if (pdf.kind === 'code-does-not-fit')
     return refuse({ kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: pdf.neededMillimetres });
+  const records = labelRecords(tables, batch);
   const nextStartAt = ((startAt - 1 + labels.length) % onSheet) + 1;
   return desk.workbook.change('Print labels', (written) => {
     for (const label of labels)
@@ -44,7 +45,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
         id: desk.ids.next(),
         placementId: label.placementId,
         printedOn,
-        words: labelAsText(label),
+        words: records.get(label.placementId) ?? '',
       });
     rememberFirstFree(written, choice.sheet, nextStartAt);
     return ok({

@@ -10,6 +10,7 @@ import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
 import { timetablePdf } from '../../paper/timetable-pdf.ts';
 import { plainInput } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
+import { storedSettings } from '../stored-settings.ts';
 
 /** The timetable of any method as a paper for the class. */
 export async function printTimetable(
@@ -43,6 +44,7 @@ export async function printTimetable(
     sources: [...new Set(told.map(({ source }) => source))].join('; '),
     variant,
     paper,
+    dateOrder: storedSettings(tables.settings).dateOrder,
     madeAt: `${anchorOn}T12:00:00Z`,
   });
   return ok({

@@ -5,13 +5,14 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
-import { fullDay, shortDay } from '../../../shared/text/day-text.ts';
+import { type DateOrder, fullDay, paperDay } from '../../../shared/text/day-text.ts';
 import { lookWords } from '../../../shared/text/english/looks.ts';
 import { yardSheet as words } from '../../../shared/text/english/yard-sheet.ts';
 import { type YardSheetRow, yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
 import { BoxReader } from '../box-lines.ts';
 import { handsOffOn, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
+import { storedSettings } from '../stored-settings.ts';
 
 /** The sheet for a walk through the mating boxes; with no box yet it is a blank one. */
 export async function printYardSheet(
@@ -20,19 +21,20 @@ export async function printYardSheet(
 ): Promise<Result<PaperFile, Refusal>> {
   const { workbook, today } = desk;
   const { tables } = workbook;
+  const order = storedSettings(tables.settings).dateOrder;
   const reader = new BoxReader(tables, today);
   const rows = tables.boxes
     .where({ retiredOn: null })
     .filter((box) => yardId === null || box.yardId === yardId)
     .toSorted((a, b) => a.walkOrder - b.walkOrder)
-    .map((box) => rowOf(reader.line(box), isoOfDay(today)));
+    .map((box) => rowOf(reader.line(box), isoOfDay(today), order));
   const yard = yardId === null ? null : tables.yards.get(yardId);
   const pdf = await yardSheetPdf({
     yard: yard?.name ?? words.allYards,
-    day: fullDay(today),
-    leaveAlone: leaveAlone(desk),
+    day: fullDay(today, order),
+    leaveAlone: leaveAlone(desk, order),
     rows,
-    foot: words.foot(workbook.name, fullDay(today)),
+    foot: words.foot(workbook.name, fullDay(today, order)),
     paper,
     large,
     madeAt: `${isoOfDay(today)}T12:00:00Z`,
@@ -46,25 +48,27 @@ export async function printYardSheet(
 }
 
 /** What to do at a box, and what is known of it: its batch, and what was seen last. ISO days compare as text. */
-function rowOf(line: BoxLine, today: IsoDay): YardSheetRow {
+function rowOf(line: BoxLine, today: IsoDay, order: DateOrder): YardSheetRow {
   const seen =
-    line.lastResult && line.lastLookOn ? words.last(lookWords[line.lastResult].name, shortDay(line.lastLookOn)) : '';
+    line.lastResult && line.lastLookOn
+      ? words.last(lookWords[line.lastResult].name, paperDay(line.lastLookOn, order))
+      : '';
   const known = { code: line.code, last: [line.batch, line.breeder, seen].filter(Boolean).join('  ') };
   if (line.handsOffUntil !== null)
-    return { ...known, kind: 'hands-off', doing: words.handsOff(shortDay(line.handsOffUntil)) };
+    return { ...known, kind: 'hands-off', doing: words.handsOff(paperDay(line.handsOffUntil, order)) };
   const doing = words.doing[line.state];
   const from = line.state === 'laying' ? line.sealedBroodLookOn : line.state === 'virgin' ? line.firstLookOn : null;
   return {
     ...known,
     kind: line.state === 'free' ? 'free' : 'look',
-    doing: from === null || from <= today ? doing : words.from(doing, shortDay(from)),
+    doing: from === null || from <= today ? doing : words.from(doing, paperDay(from, order)),
   };
 }
 
 /** Hives and boxes that must stay shut today, and until when. */
-function leaveAlone({ workbook: { tables }, today }: Desk): readonly string[] {
+function leaveAlone({ workbook: { tables }, today }: Desk, order: DateOrder): readonly string[] {
   return handsOffOn(runningBatches(tables, today), today).flatMap(({ batch, span, colonyId }) => {
-    const until = shortDay(span.to);
+    const until = paperDay(span.to, order);
     if (span.place === 'boxes') {
       const codes = tables.placements
         .where({ batchId: batch.id, endedOn: null })

@@ -1,3 +1,4 @@
+import { addDays, dayOfIso } from '../../../shared/kernel/day.ts';
 import { weekNumber } from '../../../shared/text/day-text.ts';
 import { SmallStream } from '../../charts/Stream.tsx';
 import { ask } from '../../client/client.ts';
@@ -5,12 +6,15 @@ import { useAnswer } from '../../client/hooks.ts';
 import { useDays, useWords } from '../../components/words.ts';
 import { planAxis } from './plan-layout.ts';
 
+/** A week that begins on another day than Monday has the ISO number of its middle. */
+const DAYS_TO_MIDDLE = 3;
+
 /** Running and planned batches on one axis of weeks. */
 export function Plan() {
   const { season: words, methods } = useWords();
   const days = useDays();
   const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
-  const axis = planAxis(batches.data ?? []);
+  const axis = planAxis(batches.data ?? [], days.weekStart);
   if (!axis) return <p>{batches.data ? words.planEmpty : ''}</p>;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
@@ -24,15 +28,15 @@ export function Plan() {
           }}
         >
           <span />
-          {axis.weeks.map((monday) => (
+          {axis.weeks.map((from) => (
             <span
-              key={monday}
+              key={from}
               className="small"
               style={{ borderInlineStart: '1px solid var(--faint-rule)', paddingInlineStart: 6 }}
             >
-              {words.week(weekNumber(monday))}
+              {words.week(weekNumber(addDays(dayOfIso(from), DAYS_TO_MIDDLE)))}
               <br />
-              <span className="soft">{days.short(monday)}</span>
+              <span className="soft">{days.short(from)}</span>
             </span>
           ))}
         </div>

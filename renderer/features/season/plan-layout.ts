@@ -1,7 +1,7 @@
 import type { BatchLine } from '../../../shared/contract/batches.ts';
-import { addDays, dayOfIso, type IsoDay, isoOfDay, weekdayOfDay } from '../../../shared/kernel/day.ts';
+import { addDays, dayOfIso, type IsoDay, isoOfDay, startOfWeek, type WeekStart } from '../../../shared/kernel/day.ts';
 
-/** Batches that are not over, on one axis of whole weeks from Monday. */
+/** Batches that are not over, on one axis of whole weeks. */
 export interface PlanAxis {
   readonly from: IsoDay;
   readonly weeks: readonly IsoDay[];
@@ -9,7 +9,7 @@ export interface PlanAxis {
 }
 
 /** Starts and spans are shares of the axis, 0 to 1; null when no batch is planned or running. */
-export function planAxis(batches: readonly BatchLine[]): PlanAxis | null {
+export function planAxis(batches: readonly BatchLine[], weekStart: WeekStart): PlanAxis | null {
   const open = batches
     .filter((line) => line.state !== 'closed')
     .toSorted((a, b) => (a.larvaeGivenOn < b.larvaeGivenOn ? -1 : 1));
@@ -17,15 +17,15 @@ export function planAxis(batches: readonly BatchLine[]): PlanAxis | null {
   const first = Math.min(...open.map((line) => dayOfIso(line.stream.from)));
   const last = Math.max(...open.map((line) => dayOfIso(line.stream.to)));
   const firstDay = dayOfIso(isoOfDay(first as never));
-  const monday = addDays(firstDay, 1 - weekdayOfDay(firstDay));
-  const weeks = Math.ceil((last + 1 - monday) / 7);
+  const weekFrom = startOfWeek(firstDay, weekStart);
+  const weeks = Math.ceil((last + 1 - weekFrom) / 7);
   const days = weeks * 7;
   return {
-    from: isoOfDay(monday),
-    weeks: Array.from({ length: weeks }, (_, week) => isoOfDay(addDays(monday, week * 7))),
+    from: isoOfDay(weekFrom),
+    weeks: Array.from({ length: weeks }, (_, week) => isoOfDay(addDays(weekFrom, week * 7))),
     lines: open.map((line) => ({
       line,
-      start: (dayOfIso(line.stream.from) - monday) / days,
+      start: (dayOfIso(line.stream.from) - weekFrom) / days,
       span: (dayOfIso(line.stream.to) - dayOfIso(line.stream.from)) / days,
     })),
   };

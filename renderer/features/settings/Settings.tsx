@@ -12,7 +12,7 @@ import { useWords } from '../../components/words.ts';
 import { Methods } from './Methods.tsx';
 import { PlanningDays } from './PlanningDays.tsx';
 
-const TEXT_SIZES = [90, 100, 110, 120, 130, 145, 160] as const;
+const TEXT_SIZES = [90, 100, 110, 120, 130, 140, 150, 160] as const;
 
 /** The person's choices; each is saved as it is made. */
 export function Settings() {
@@ -74,6 +74,12 @@ function Look({ settings }: { settings: SettingsOf }) {
           value={settings.weekStart}
           choices={choicesOf(words.weekStarts)}
           onChange={(weekStart) => void save.run({ weekStart })}
+        />
+        <ChoiceField
+          label={words.temperature}
+          value={settings.temperature}
+          choices={choicesOf(words.temperatures)}
+          onChange={(temperature) => void save.run({ temperature })}
         />
         <ChangeLines {...save.state} />
       </div>

@@ -2,6 +2,7 @@ import type { Day } from '../../kernel/day.ts';
 import { unreachable } from '../../kernel/unreachable.ts';
 import type { Step } from '../../model/step.ts';
 import type { CalendarRefusal } from '../../model/timetable.ts';
+import { celsiusText } from '../degrees.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { STEP_TEXTS } from './steps.ts';
 
@@ -11,8 +12,13 @@ const title = (step: Step): string => `“${STEP_TEXTS[step].title}”`;
  * One sentence for why no timetable can be reckoned: the field first, then what is wrong, then the remedy. A new kind
  * without a sentence does not compile.
  * @param dayText how the person wants days written.
+ * @param degrees how the person wants temperatures written.
  */
-export function calendarRefusalSentence(refusal: CalendarRefusal, dayText: (day: Day) => string): string {
+export function calendarRefusalSentence(
+  refusal: CalendarRefusal,
+  dayText: (day: Day) => string,
+  degrees: (celsius: number) => string = celsiusText,
+): string {
   switch (refusal.kind) {
     case 'method-unknown':
       return `Method: this program does not know “${refusal.method}”; the file may be from a newer version. Choose one of the methods in the list.`;
@@ -23,7 +29,7 @@ export function calendarRefusalSentence(refusal: CalendarRefusal, dayText: (day:
     case 'larva-age-impossible':
       return `Age of the larvae: no queen comes from a larva of ${refusal.hours} hours. Type hours since hatching, 0 to ${refusal.most}.`;
     case 'temperature-impossible':
-      return `Warmth of the sealed cells: ${refusal.celsius} °C is outside what can be reckoned. Type ${refusal.least} to ${refusal.most} °C, or leave it empty for cells in a hive.`;
+      return `Warmth of the sealed cells: ${degrees(refusal.celsius)} is outside what can be reckoned. Type ${degrees(refusal.least)} to ${degrees(refusal.most)}, or leave it empty for cells in a hive.`;
     case 'seen-before-laying':
       return `Day seen: ${SIGHTING_WORDS[refusal.what].name} on ${dayText(refusal.on)} cannot be, since the eggs were laid on ${dayText(refusal.laidFrom)} at the earliest. Correct this day, or the first day of the batch.`;
     case 'seen-needs-hours':

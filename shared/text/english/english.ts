@@ -20,7 +20,18 @@ import { yardSheet } from './yard-sheet.ts';
 /** All words of the window in English. Another language is an object of the same shape. */
 export const english = {
   frame,
-  day: { hint: 'today, +3, 14 or 14 May', unclear: 'This is no day. Type 14 May, 14/5, +3 or today.' },
+  day: {
+    hint: {
+      'day-first': 'today, +3, 14 or 14 May',
+      'month-first': 'today, +3, 14 or May 14',
+      'year-first': 'today, +3, 14, 05-14 or 2026-05-14',
+    },
+    unclear: {
+      'day-first': 'This is no day. Type 14 May, 14/5, +3 or today.',
+      'month-first': 'This is no day. Type May 14, 5/14, +3 or today.',
+      'year-first': 'This is no day. Type 2026-05-14, 05-14, +3 or today.',
+    },
+  },
   number: 'Type a whole number, or leave it empty.',
   menu: menuWords,
   today,

@@ -157,9 +157,9 @@ const NOTICES: Sentences<Notice> = {
   'day-in-future': ({ day }, text) => `${text(day)} is still to come. Kept as typed.`,
 };
 
-export function refusalSentence(refusal: Refusal, day: DayText): string {
+export function refusalSentence(refusal: Refusal, day: DayText, degrees?: (celsius: number) => string): string {
   const sentence = (REFUSALS as Record<string, ((refusal: never, day: DayText) => string) | undefined>)[refusal.kind];
-  return sentence ? sentence(refusal as never, day) : calendarRefusalSentence(refusal as CalendarRefusal, day);
+  return sentence ? sentence(refusal as never, day) : calendarRefusalSentence(refusal as CalendarRefusal, day, degrees);
 }
 
 export function noticeSentence(notice: Notice, day: DayText): string {

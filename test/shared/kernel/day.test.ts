@@ -9,6 +9,7 @@ import {
   dayOfIso,
   isIsoDay,
   isoOfDay,
+  startOfWeek,
   weekdayOfDay,
 } from '../../../shared/kernel/day.ts';
 
@@ -47,4 +48,18 @@ describe('civil days', () => {
       expect(() => dayOfIso(text)).toThrow('not a calendar day');
     },
   );
+});
+
+test('a week begins on the day chosen, at most six days back', () => {
+  // Calendar of May 2026: the 14th is a Thursday, so the week began on Mon 11, Sun 10 or Sat 9 (ISO 8601 weekdays).
+  const thursday = dayOfIso('2026-05-14');
+  expect(isoOfDay(startOfWeek(thursday, 'monday'))).toBe('2026-05-11');
+  expect(isoOfDay(startOfWeek(thursday, 'sunday'))).toBe('2026-05-10');
+  expect(isoOfDay(startOfWeek(thursday, 'saturday'))).toBe('2026-05-09');
+  for (const [weekStart, day] of [
+    ['monday', '2026-05-11'],
+    ['sunday', '2026-05-10'],
+    ['saturday', '2026-05-09'],
+  ] as const)
+    expect(isoOfDay(startOfWeek(dayOfIso(day), weekStart))).toBe(day);
 });

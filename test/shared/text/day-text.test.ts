@@ -7,6 +7,7 @@ import {
   fromToday,
   fullDay,
   monthName,
+  paperDay,
   SHORT_MONTHS,
   shortDay,
   weekdayLetters,
@@ -19,7 +20,7 @@ describe('days in words', () => {
   test.each([
     ['day-first', 'Thu 14 May', 'Thursday 14 May 2026'],
     ['month-first', 'Thu May 14', 'Thursday, May 14, 2026'],
-    ['year-first', 'Thu 14 May', 'Thursday, 2026 May 14'],
+    ['year-first', 'Thu 2026-05-14', 'Thursday 2026-05-14'],
   ] as const)('%s', (order, short, full) => {
     expect(shortDay(THURSDAY, order)).toBe(short);
     expect(fullDay(THURSDAY, order)).toBe(full);
@@ -34,7 +35,25 @@ describe('days in words', () => {
     expect(SHORT_MONTHS).toEqual(['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']);
   });
 
-  test('the month is always in letters, so that no day can be read two ways', () => {
+  test('on paper the month is in letters in every order', () => {
+    expect(paperDay(THURSDAY)).toBe('Thu 14 May');
+    expect(paperDay(THURSDAY, 'month-first')).toBe('Thu May 14');
+    expect(paperDay(THURSDAY, 'year-first')).toBe('Thu May 14');
+  });
+
+  test('the ISO order is that of the Swedish locale of Unicode CLDR, which writes days by ISO 8601', () => {
+    const swedish = new Intl.DateTimeFormat('sv-SE');
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 47_481 }), (number) => {
+        const { year, month, dayOfMonth } = dateOfDay(number as Day);
+        const written = swedish.format(new Date(year, month - 1, dayOfMonth, 12));
+        expect(shortDay(number as Day, 'year-first').slice(4)).toBe(written);
+        expect(fullDay(number as Day, 'year-first').endsWith(` ${written}`)).toBe(true);
+      }),
+    );
+  });
+
+  test('the month is in letters where it is not ISO, so that no day can be read two ways', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 47_481 }), fc.constantFrom('day-first', 'month-first'), (number, order) => {
         const day = number as Day;

@@ -31,6 +31,11 @@ test('a day without its year is the nearest one', () => {
 test('the order of numbers follows the setting', () => {
   expect(parseDay('5/6', TODAY, 'month-first')).toBe('2026-05-06');
   expect(parseDay('5/6', TODAY, 'day-first')).toBe('2026-06-05');
+  // ISO 8601 puts the larger unit first: month before day, and the year before both.
+  expect(parseDay('05-06', TODAY, 'year-first')).toBe('2026-05-06');
+  expect(parseDay('26-05-06', TODAY, 'year-first')).toBe('2026-05-06');
+  expect(parseDay('26-05-06', TODAY, 'day-first')).toBe('2006-05-26');
+  expect(parseDay('2026/5/6', TODAY, 'day-first')).toBe('2026-05-06');
 });
 
 test.each(['', '32', '30 Feb', '14 Foo', '5/13', 'soon', '+', '1/2/3/4', '31/4', '31 Apr', '0', '0/5', '14 x'])(
@@ -42,9 +47,13 @@ test.each(['', '32', '30 Feb', '14 Foo', '5/13', 'soon', '+', '1/2/3/4', '31/4',
 
 test('what we write is read back, for every day within five months', () => {
   fc.assert(
-    fc.property(fc.integer({ min: -150, max: 150 }), (shift) => {
-      const day = addDays(TODAY, shift) as Day;
-      return parseDay(shortDay(day).replace(/^\w+ /, ''), TODAY) === isoOfDay(day);
-    }),
+    fc.property(
+      fc.integer({ min: -150, max: 150 }),
+      fc.constantFrom('day-first', 'month-first', 'year-first'),
+      (shift, order) => {
+        const day = addDays(TODAY, shift) as Day;
+        return parseDay(shortDay(day, order).replace(/^\w+ /, ''), TODAY, order) === isoOfDay(day);
+      },
+    ),
   );
 });

@@ -3,7 +3,7 @@ import { recordObservation } from '../../../../main/operations/batches/record-ob
 import { offerLabels } from '../../../../main/operations/print/offer-labels.ts';
 import { printLabels } from '../../../../main/operations/print/print-labels.ts';
 import { anObservation } from '../../../builders/batch.ts';
-import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBoxes } from '../../../builders/running-batch.ts';
 
 const SHEET = 'a4-3x7-63.5x38.1' as const;
@@ -46,6 +46,18 @@ test('knows which labels are printed, and that a moved day makes them old', asyn
     ),
   );
   expect(offer().batches[0]?.unprinted).toBe(6);
+});
+
+test('days on labels follow the order chosen, months in letters; a printed label stays right', async () => {
+  const desk = aDeskWithBoxes();
+  const choice = { batchId: 'batch-1', boxIds: null, sheet: SHEET, startAt: 1 };
+  mustOk(await printLabels(desk, { ...choice, qr: false, pencilLine: true, outline: false }));
+  for (const dateOrder of ['month-first', 'year-first'] as const) {
+    fill(desk, ({ settings }) => settings.put('dateOrder', dateOrder));
+    const offer = offerLabels(desk, { batchId: 'batch-1', sheet: SHEET });
+    expect(offer.labels[0]?.handsOffUntil).toBe('Tue May 26');
+    expect(offer.batches[0]?.unprinted).toBe(0);
+  }
 });
 
 test('offers nothing where no cell is in a box', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { printTimetable } from '../../../../main/operations/print/print-timetable.ts';
-import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { readPdf } from '../../../builders/read-pdf.ts';
 import { refusalOf } from '../../../builders/running-batch.ts';
 
@@ -31,6 +31,16 @@ describe('the timetable for the class', () => {
     // Queens emerge 16 d 1 h after laying at 34.5 °C (Chuda-Mickiewicz & Samborski 2015, Acta Sci. Pol. Zootechnica
     // 14(4)); the larva given is 12 to 24 hours old, 3.5 to 4 days from laying: 11 to 12 days on, 15 or 16 May.
     expect(text).toMatch(/(Fri 15|Sat 16) May 1[12] Queens emerge/);
+  });
+
+  test('writes days in the order chosen', async () => {
+    const desk = aDesk();
+    fill(desk, ({ settings }) => settings.put('dateOrder', 'month-first'));
+    const { base64 } = mustOk(await printTimetable(desk, wish));
+    const { pages } = await readPdf(Buffer.from(base64, 'base64'));
+    const text = pages.flatMap((page) => page.texts.map((one) => one.text)).join(' ');
+    expect(text).toContain('Larvae given on Monday, May 4, 2026.');
+    expect(text).toMatch(/(Fri May 15|Sat May 16) 1[12] Queens emerge/);
   });
 
   test('without dates keeps the day numbers, and as an exercise keeps neither', async () => {

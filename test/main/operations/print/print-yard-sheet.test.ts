@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import { printYardSheet } from '../../../../main/operations/print/print-yard-sheet.ts';
-import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { readPdf } from '../../../builders/read-pdf.ts';
 import { aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
 
@@ -23,6 +23,14 @@ describe('the yard sheet', () => {
     expect(words).toContain('Found by chance');
     expect(words).toContain('page 1 of 1');
     expect(words).toContain('Thursday 14 May 2026');
+  });
+
+  test('writes days in the order chosen, months in letters beside a box', async () => {
+    const desk = onDay(aDeskWithBoxes(), '2026-05-20');
+    fill(desk, ({ settings }) => settings.put('dateOrder', 'year-first'));
+    const words = await wordsOf(desk, wish);
+    expect(words).toContain('Wednesday 2026-05-20');
+    expect(words.some((word) => /^HANDS OFF to [A-Z][a-z]{2} May \d+$/.test(word))).toBe(true);
   });
 
   test('says which boxes and hives stay shut, and gives them nothing to ring', async () => {

@@ -8,6 +8,7 @@ const DEFAULTS = {
   density: 'comfortable',
   dateOrder: 'day-first',
   weekStart: 'monday',
+  temperature: 'celsius',
   awayDays: [],
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
   cellsPerBuilder: 20,
