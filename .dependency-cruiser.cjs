@@ -16,7 +16,7 @@ module.exports = {
     only('shared/text', [...shared('kernel', 'model', 'biology', 'contract'), 'node_modules/date-fns/'], 'Words do not compute.'),
     only('main/engine', [...shared('kernel', 'model', 'biology'), NUMBERS], 'The engine is pure: hand values in; reading and writing belong to main/operations.'),
     only('main/ports', shared('kernel', 'model'), 'A port is a type, it reaches for nothing.'),
-    no('operations-touch-no-world', 'Files, clock and ids are handed in (main/ports); reading and writing files is main/workbook or main/paper.', { path: '^main/operations/' }, { dependencyTypes: ['core'] }),
+    no('operations-touch-no-world', 'Files, clock and ids are handed in (main/ports); reading and writing files is main/workbook, main/paper or main/exchange.', { path: '^main/operations/' }, { dependencyTypes: ['core'] }),
     no('operations-stay-apart', 'Move the common step to main/engine or main/workbook.', { path: '^main/operations/([^/]+)/' }, { path: '^main/operations/[^/]+/', pathNot: '^main/operations/$1/' }),
     no('operations-below-the-door', 'An operation does not know the door, the shells or the page.', { path: '^main/operations/' }, { path: '^(main/(api|demo)|app|renderer)/' }),
     no('workbook-below-operations', 'The workbook, paper and exchange do not know who uses them.', { path: '^main/(workbook|paper|exchange)/' }, { path: '^(main/(operations|api|demo)|app|renderer)/' }),

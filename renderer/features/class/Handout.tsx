@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { PaperFile } from '../../../shared/contract/print.ts';
 import { ask, shell } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
-import { openPdf, savePdf } from '../../client/pdf-files.ts';
+import { openPdf, saveMade } from '../../client/made-files.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { useWords } from '../../components/words.ts';
@@ -42,7 +42,7 @@ export function Handout({ chosen }: { chosen: Omit<Wish, 'variant' | 'paper'> })
         <Button
           variant="contained"
           disabled={print.state.busy}
-          onClick={() => void make((file) => savePdf(file, words))}
+          onClick={() => void make((file) => saveMade(file, words))}
         >
           {handout.save}
         </Button>

@@ -4,7 +4,7 @@ import type { LabelChoice, LabelOffer, PrintedFile, SheetKey } from '../../../sh
 import { labelSheet } from '../../../shared/model/label-sheet.ts';
 import { ask, shell } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
-import { openPdf, savePdf } from '../../client/pdf-files.ts';
+import { openPdf, saveMade } from '../../client/made-files.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
@@ -85,7 +85,7 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
           <Button
             variant="contained"
             disabled={print.state.busy}
-            onClick={() => void make((file) => savePdf(file, words))}
+            onClick={() => void make((file) => saveMade(file, words))}
           >
             {words.save}
           </Button>

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { PaperFile } from '../../../shared/contract/print.ts';
 import { ask, shell } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
-import { openPdf, savePdf } from '../../client/pdf-files.ts';
+import { openPdf, saveMade } from '../../client/made-files.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { Section } from '../../components/Section.tsx';
@@ -48,7 +48,7 @@ export function YardSheet() {
         <Button
           variant="contained"
           disabled={print.state.busy}
-          onClick={() => void make((file) => savePdf(file, words))}
+          onClick={() => void make((file) => saveMade(file, words))}
         >
           {yardSheet.save}
         </Button>
