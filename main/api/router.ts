@@ -12,7 +12,15 @@ import {
   RemoveObservation,
   UnmarkStep,
 } from '../../shared/contract/batches.ts';
-import { AddBoxes, EndPlacement, LookSheet, PlaceCells, RecordLook, RetireBox } from '../../shared/contract/boxes.ts';
+import {
+  AcceptProposal,
+  AddBoxes,
+  EndPlacement,
+  LookSheet,
+  PlaceCells,
+  RecordLook,
+  RetireBox,
+} from '../../shared/contract/boxes.ts';
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
@@ -37,6 +45,7 @@ import { recordObservation } from '../operations/batches/record-observation.ts';
 import { removeObservation } from '../operations/batches/remove-observation.ts';
 import { startBatch } from '../operations/batches/start-batch.ts';
 import { unmarkStep } from '../operations/batches/unmark-step.ts';
+import { acceptProposal } from '../operations/boxes/accept-proposal.ts';
 import { addBoxes } from '../operations/boxes/add-boxes.ts';
 import { endPlacement } from '../operations/boxes/end-placement.ts';
 import { getLookSheet } from '../operations/boxes/get-look-sheet.ts';
@@ -122,6 +131,7 @@ export const appRouter = group({
     placeCells: command(PlaceCells, placeCells),
     recordLook: command(RecordLook, recordLook),
     endPlacement: command(EndPlacement, endPlacement),
+    acceptProposal: command(AcceptProposal, acceptProposal),
     retireBox: command(RetireBox, retireBox),
   }),
   queens: group({

@@ -12,6 +12,7 @@ import { Chance } from './chance.ts';
 import { BOXES, HELD_DAY, HIVES, PAST_BATCHES, PERSON, QUEENS_WENT, RUNNING_BATCHES, SEED, YARDS } from './story.ts';
 import { hiveId, need } from './story-needs.ts';
 import { tellBatch } from './tell-batch.ts';
+import { tellEarlyBoxes } from './tell-early-boxes.ts';
 
 /** The day the demo is held at: a Thursday in May with jobs of every kind. */
 export const DEMO_DAY = dayOfIso(HELD_DAY);
@@ -30,6 +31,7 @@ export function buildDemo(desk: Desk): void {
   for (const story of PAST_BATCHES) tellBatch(onDay(desk, lastDayOf(story.larvaeOn)), chance, story, 'to-the-end');
   settleQueens(desk);
   for (const story of RUNNING_BATCHES) tellBatch(onDay(desk, HELD_DAY), chance, story, HELD_DAY);
+  tellEarlyBoxes(onDay(desk, HELD_DAY), chance);
   addLooks(desk);
   need(saveSettings(desk, PERSON));
 }

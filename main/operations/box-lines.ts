@@ -1,5 +1,6 @@
 import type { BoxLine, BoxStateKind } from '../../shared/contract/boxes.ts';
 import { type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import type { CellsComing } from '../../shared/model/box-proposal.ts';
 import type { LookResult } from '../../shared/model/look.ts';
 import type { MatingBox, Placement } from '../../shared/model/mating-box.ts';
 import type { Step } from '../../shared/model/step.ts';
@@ -7,6 +8,7 @@ import type { Timetable } from '../../shared/model/timetable.ts';
 import type { Tables } from '../workbook/workbook.ts';
 import { timetableOf } from './batch-calendar.ts';
 import { lastLook } from './batch-lines.ts';
+import { cellsComingSoon, freeOutlook, heldOutlook, NO_OUTLOOK } from './box-outlook.ts';
 
 const STATE_BY_RESULT: Readonly<Record<LookResult, BoxStateKind | null>> = {
   laying: 'laying',
@@ -27,6 +29,7 @@ export class BoxReader {
   readonly #tables: Tables;
   readonly #today: Day;
   readonly #timetables = new Map<string, Timetable>();
+  #cellsComing: CellsComing | null | undefined;
 
   constructor(tables: Tables, today: Day) {
     this.#tables = tables;
@@ -44,8 +47,8 @@ export class BoxReader {
       row: box.row,
       walkOrder: box.walkOrder,
       boxType: box.boxType,
-      ...(placement ? this.#held(placement, box) : EMPTY),
-      ...(box.retiredOn === null ? {} : { state: 'retired' }),
+      ...(placement ? this.#held(placement, box) : { ...EMPTY, ...freeOutlook(tables, box, this.#today) }),
+      ...(box.retiredOn === null ? {} : { state: 'retired', ...NO_OUTLOOK }),
     };
   }
 
@@ -57,6 +60,13 @@ export class BoxReader {
     const timetable = timetableOf(this.#tables, batch);
     this.#timetables.set(batchId, timetable);
     return timetable;
+  }
+
+  /** Read once for all boxes, and only if one asks. */
+  #cells(): CellsComing | null {
+    this.#cellsComing =
+      this.#cellsComing === undefined ? cellsComingSoon(this.#tables, this.#today) : this.#cellsComing;
+    return this.#cellsComing;
   }
 
   #held(placement: Placement, box: MatingBox): HeldBox {
@@ -80,6 +90,7 @@ export class BoxReader {
       sealedBroodLookOn: dayText(timetable, 'sealed-brood-look'),
       lastResult: look?.result ?? null,
       lastLookOn: look?.lookedOn ?? null,
+      ...(timetable ? heldOutlook(tables, placement, timetable, this.#cells(), this.#today) : NO_OUTLOOK),
       queenNumber: tables.queens.where({ boxId: box.id, place: 'in-box' })[0]?.number ?? null,
     };
   }
@@ -109,6 +120,7 @@ const EMPTY: HeldBox = {
   lastResult: null,
   lastLookOn: null,
   queenNumber: null,
+  ...NO_OUTLOOK,
 };
 
 function dayText(timetable: Timetable | null, step: Step): string | null {

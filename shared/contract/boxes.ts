@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
+import { PROPOSAL_KINDS, type ProposalKind, type ProposalReason } from '../model/box-proposal.ts';
 import { IdField, IsoDayField } from '../model/fields.ts';
 import { BoxLook, LOOK_RESULTS, type LookResult } from '../model/look.ts';
 import { PLACEMENT_ENDS } from '../model/mating-box.ts';
@@ -27,6 +28,13 @@ export const RecordLook = BoxLook.omit({ placementId: true }).extend({
   queen: z.object({ id: IdField, number: z.string().trim().min(1).max(12) }).nullable(),
 });
 export const EndPlacement = z.object({ placementId: IdField, endedOn: IsoDayField, reason: z.enum(PLACEMENT_ENDS) });
+/** The proposal as it was shown; one that no longer stands is refused, so that nothing is ended unseen. */
+export const AcceptProposal = z.object({
+  boxId: IdField,
+  placementId: IdField,
+  kind: z.enum(PROPOSAL_KINDS),
+  on: IsoDayField,
+});
 export const RetireBox = z.object({ boxId: IdField, retiredOn: IsoDayField });
 /** The rows of an evening's typing: the looks due, by job, or all boxes of a yard when the batch is null. */
 export const LookSheet = z.object({
@@ -37,7 +45,27 @@ export const LookSheet = z.object({
 
 export type BoxStateKind = 'free' | 'cell' | 'virgin' | 'laying' | 'proved' | 'failed' | 'retired';
 
-export interface BoxLine {
+export interface ProposalLine {
+  readonly kind: ProposalKind;
+  readonly on: IsoDay;
+  readonly freeFrom: IsoDay | null;
+  readonly cells: { readonly batchId: string; readonly batch: string; readonly on: IsoDay } | null;
+  readonly reasons: readonly ProposalReason<IsoDay>[];
+}
+
+/** What lies ahead of a box. */
+export interface BoxOutlook {
+  readonly nextLookOn: IsoDay | null;
+  /** The strength typed last, 1 to 5. */
+  readonly strength: number | null;
+  /** A free box should be given a cell from this day on. */
+  readonly freeFrom: IsoDay | null;
+  readonly ownCellsOn: IsoDay | null;
+  readonly layingWorkersFrom: IsoDay | null;
+  readonly proposal: ProposalLine | null;
+}
+
+export interface BoxLine extends BoxOutlook {
   readonly id: string;
   readonly code: string;
   readonly yardId: string | null;
@@ -103,6 +131,7 @@ export type BoxesRefusal =
   | { readonly kind: 'cells-not-ripe'; readonly field: 'placedOn'; readonly earliest: IsoDay }
   | { readonly kind: 'look-before-placing'; readonly field: 'lookedOn' | 'endedOn'; readonly placedOn: IsoDay }
   | { readonly kind: 'placement-not-found' }
+  | { readonly kind: 'proposal-outdated'; readonly box: string }
   | { readonly kind: 'wrong-number-of-ids'; readonly needed: number };
 
 export interface BoxesChanged {

@@ -33,6 +33,7 @@ export type Notice =
   | { readonly kind: 'look-during-hands-off'; readonly box: string; readonly until: string }
   | { readonly kind: 'late-for-mating'; readonly box: string; readonly daysSinceEmergence: number }
   | { readonly kind: 'early-result'; readonly box: string; readonly result: string; readonly daysSincePlaced: number }
+  | { readonly kind: 'box-just-emptied'; readonly box: string; readonly from: string }
   | { readonly kind: 'builder-resting'; readonly builder: string; readonly until: string }
   | { readonly kind: 'emergence-near'; readonly earliest: string }
   | { readonly kind: 'day-in-future'; readonly field: string; readonly day: string };

@@ -17,7 +17,7 @@ export const MatingBox = z.object({
 });
 export type MatingBox = z.infer<typeof MatingBox>;
 
-export const PLACEMENT_ENDS = ['caught', 'failed', 'united', 'cell-taken-back', 'other'] as const;
+export const PLACEMENT_ENDS = ['caught', 'failed', 'united', 'shaken-out', 'cell-taken-back', 'other'] as const;
 export type PlacementEnd = (typeof PLACEMENT_ENDS)[number];
 
 /** One cell of a batch put into one box. A box holds one open placement at a time. */

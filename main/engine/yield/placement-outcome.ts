@@ -41,7 +41,7 @@ function hasMated(looked: readonly LookResult[], last: LookResult | null, end: P
   const lastProof = looked.lastIndexOf('proved');
   if (lastProof >= 0) return !looked.slice(lastProof).includes('drone-layer');
   if (last !== null && ENDS_IN_LOSS.has(last)) return false;
-  if (end === 'failed') return false;
+  if (end === 'failed' || end === 'shaken-out') return false;
   return end === 'caught' && looked.includes('laying') ? true : null;
 }
 

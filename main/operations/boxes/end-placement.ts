@@ -29,6 +29,7 @@ const QUEEN_GOES: Readonly<Record<PlacementEnd, QueenPlace | null>> = {
   caught: 'caged',
   failed: 'lost',
   united: 'in-hive',
+  'shaken-out': 'lost',
   'cell-taken-back': null,
   other: null,
 };

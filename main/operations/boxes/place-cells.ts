@@ -10,6 +10,7 @@ import type { Timetable } from '../../../shared/model/timetable.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import { BoxReader } from '../box-lines.ts';
+import { freeOutlook } from '../box-outlook.ts';
 import type { Desk } from '../operation.ts';
 import { keepTally } from '../tally-keeping.ts';
 
@@ -28,13 +29,14 @@ export function placeCells(desk: Desk, input: Placing): Result<BoxesChanged, Ref
     const timetable = timetableOf(tables, batch);
     const refusal = dayRefusal(timetable, input.placedOn) ?? countRefusal(tables, batch, codes.length);
     if (refusal) return refuse(refusal);
+    const emptied = found.value.flatMap((box) => justEmptied(tables, box, input.placedOn));
     write(tables, desk, input, found.value);
     markPlaced(tables, desk, batch, input.placedOn);
     keepTally(tables, batch.id);
     const reader = new BoxReader(tables, desk.today);
     return ok({
       boxes: found.value.map((box) => reader.line(box)),
-      notices: placingNotices(desk, timetable, input.placedOn),
+      notices: [...placingNotices(desk, timetable, input.placedOn), ...emptied],
     });
   });
 }
@@ -74,6 +76,12 @@ function countRefusal(tables: Tables, batch: Batch, boxes: number): Refusal | nu
   return boxes > cells
     ? { kind: 'more-boxes-than-sealed-cells', field: 'boxes', boxes, cells: Math.max(0, cells) }
     : null;
+}
+
+/** A box whose queen was taken out a day ago takes a cell less well; said, never a stop. */
+function justEmptied(tables: Tables, box: MatingBox, placedOn: string): readonly Notice[] {
+  const { freeFrom } = freeOutlook(tables, box, dayOfIso(placedOn));
+  return freeFrom !== null && placedOn < freeFrom ? [{ kind: 'box-just-emptied', box: box.code, from: freeFrom }] : [];
 }
 
 function write(

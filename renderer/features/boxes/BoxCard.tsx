@@ -25,7 +25,11 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
       words.columns.last,
       box.lastResult && box.lastLookOn ? `${looks[box.lastResult].name}, ${days.short(box.lastLookOn)}` : null,
     ],
+    [words.columns.next, box.nextLookOn && days.short(box.nextLookOn)],
     [words.columns.queen, box.queenNumber],
+    [words.states.free, box.freeFrom && words.freeFrom(days.short(box.freeFrom))],
+    [words.states.free, box.ownCellsOn && words.ownCells(days.short(box.ownCellsOn))],
+    [words.states.free, box.layingWorkersFrom && words.layingWorkers(days.short(box.layingWorkersFrom))],
   ];
   return (
     <Section
@@ -39,7 +43,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
       <dl className="facts" style={{ marginBottom: 14 }}>
         {facts.map(([name, text]) =>
           text ? (
-            <div key={name} style={{ display: 'contents' }}>
+            <div key={`${name} ${text}`} style={{ display: 'contents' }}>
               <dt>{name}</dt>
               <dd>{text}</dd>
             </div>
@@ -47,6 +51,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
         )}
       </dl>
       {box.placementId ? <FreeForm placementId={box.placementId} /> : null}
+      {box.state === 'free' ? <Retire boxId={box.id} /> : null}
     </Section>
   );
 }
@@ -76,5 +81,19 @@ function FreeForm({ placementId }: { placementId: string }) {
       </Button>
       <ChangeLines {...end.state} ownFields={['endedOn', 'lookedOn']} />
     </form>
+  );
+}
+
+function Retire({ boxId }: { boxId: string }) {
+  const { boxes: words } = useWords();
+  const today = useToday();
+  const retire = useChange(ask.boxes.retireBox.mutate);
+  return (
+    <div className="acts">
+      <Button disabled={retire.state.busy} onClick={() => void retire.run({ boxId, retiredOn: today })}>
+        {words.retire}
+      </Button>
+      <ChangeLines {...retire.state} />
+    </div>
   );
 }

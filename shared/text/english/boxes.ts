@@ -1,5 +1,6 @@
 import type { BoxStateKind } from '../../contract/boxes.ts';
 import type { PlacementEnd } from '../../model/mating-box.ts';
+import { boxProposals } from './box-proposals.ts';
 
 export const boxes = {
   title: 'Mating boxes',
@@ -10,8 +11,11 @@ export const boxes = {
   yard: 'Yard',
   row: 'Row or landmark',
   type: 'Type',
-  board: 'Board',
-  list: 'List',
+  board: 'All boxes',
+  show: 'Shown',
+  shows: { state: 'by state', place: 'by yard and row', list: 'as a list' },
+  proposals: boxProposals,
+  none: 'none',
   noYard: 'No yard said',
   noRow: 'no row',
   typeLooks: 'Type looks',
@@ -22,6 +26,7 @@ export const boxes = {
     caught: 'queen caught',
     failed: 'failed',
     united: 'united',
+    'shaken-out': 'shaken out',
     'cell-taken-back': 'cell taken back',
     other: 'other',
   } satisfies Record<PlacementEnd, string>,
@@ -38,6 +43,12 @@ export const boxes = {
   daySince: 'days since emergence',
   handsOff: (day: string) => `hands off until ${day}`,
   tile: (code: string, state: string, more: string) => `${code}, ${state}${more ? `, ${more}` : ''}`,
+  next: (day: string) => `look ${day}`,
+  nextLook: 'Next look',
+  freeFrom: (day: string) => `free for a cell from ${day}`,
+  ownCells: (day: string) => `destroy own cells ${day}`,
+  layingWorkers: (day: string) => `workers may lay from ${day}`,
+  retire: 'Take out of use',
   columns: {
     box: 'Box',
     row: 'Row',
@@ -49,6 +60,7 @@ export const boxes = {
     first: 'First look',
     sealed: 'Sealed-brood look',
     last: 'Last look',
+    next: 'Next look',
     queen: 'Queen',
   },
   sheet: {

@@ -127,6 +127,8 @@ const REFUSALS: Sentences<Own> = {
   'look-before-placing': ({ placedOn }, text) =>
     `Day: the cell was put in on ${text(placedOn)}. Type that day or a later one.`,
   'placement-not-found': () => 'This box holds nothing any more. Reload the page.',
+  'proposal-outdated': ({ box }) =>
+    `${box}: something was typed since this was proposed, so it no longer stands. Look at what is proposed now.`,
   'wrong-number-of-ids': ({ needed }) => `Boxes: ${needed} boxes were named. Try once more.`,
   'queen-number-taken': ({ number }) => `Number: ${number} belongs to another queen. Take the next free number.`,
   'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
@@ -150,6 +152,8 @@ const NOTICES: Sentences<Notice> = {
     `${box}: still a virgin ${daysSinceEmergence} days after emergence. Mating is late now; look again in a few days, then decide.`,
   'early-result': ({ box, result, daysSincePlaced }) =>
     `${box}: “${lookWords[result as keyof typeof lookWords]?.name ?? result}” only ${daysSincePlaced} days after the cell was put in is early. Right box?`,
+  'box-just-emptied': ({ box, from }, text) =>
+    `${box}: its queen was taken out only just now; the bees take a cell better from ${text(from)} on. Destroy their own cells first.`,
   'builder-resting': ({ builder, until }, text) =>
     `${builder} has just given up cells and should rest until ${text(until)}.`,
   'emergence-near': ({ earliest }, text) =>

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { buildDemo, DEMO_DAY } from '../../../main/demo/build-demo.ts';
 import { listBatches } from '../../../main/operations/batches/list-batches.ts';
+import { listBoxes } from '../../../main/operations/boxes/list-boxes.ts';
 import { offerLabels } from '../../../main/operations/print/offer-labels.ts';
 import { getToday } from '../../../main/operations/today/get-today.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
@@ -24,7 +25,7 @@ test('the made-up yard has two full seasons, both methods, failures and a day fu
   expect(tables.boxes.all()).toHaveLength(24);
   expect(closed.some((batch) => batch.tally.taken === 0)).toBe(true);
   expect(new Set(tables.boxLooks.all().map((look) => look.result))).toEqual(
-    new Set(['out', 'cell-failed', 'laying', 'queen', 'proved', 'none', 'drone-layer', 'gone']),
+    new Set(['out', 'virgin', 'cell-failed', 'laying', 'queen', 'proved', 'none', 'drone-layer', 'gone']),
   );
   const today = getToday(desk);
   expect(today.due.map((job) => job.opens)).toEqual(expect.arrayContaining(['counts', 'place-cells', 'looks']));
@@ -33,6 +34,22 @@ test('the made-up yard has two full seasons, both methods, failures and a day fu
   expect(
     offerLabels(desk, { batchId: null, sheet: 'a4-3x7-63.5x38.1' }).batches.some((batch) => batch.unprinted > 0),
   ).toBe(true);
+});
+
+test('its boxes stand in every state and call for each kind of proposal', () => {
+  const lines = listBoxes(aDemo());
+  expect(new Set(lines.map((line) => line.state))).toEqual(new Set(['free', 'virgin', 'laying', 'proved', 'failed']));
+  const proposed = lines.flatMap((line) => (line.proposal ? [`${line.code} ${line.proposal.kind}`] : []));
+  expect(proposed).toEqual([
+    'K14 give-cell',
+    'M01 re-use',
+    'M03 look-again',
+    'M04 unite',
+    'M05 shake-out',
+    'M06 re-use',
+    'M07 look-again',
+    'M08 re-use',
+  ]);
 });
 
 test('is the same every time', () => {

@@ -33,6 +33,7 @@ describe('what became of a cell', () => {
     expect(outcome(['virgin'], 'caught')).toMatchObject({ emerged: true, mated: null });
     expect(outcome(['laying'], 'united').mated).toBeNull();
     expect(outcome([], 'failed')).toMatchObject({ emerged: null, mated: false });
+    expect(outcome(['virgin'], 'shaken-out')).toMatchObject({ emerged: true, mated: false });
   });
 
   test('"not looked" never changes anything, wherever it stands', () => {

@@ -57,6 +57,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'cells-not-ripe': { kind: 'cells-not-ripe', field: 'placedOn', earliest: '2026-05-09' },
   'look-before-placing': { kind: 'look-before-placing', field: 'lookedOn', placedOn: '2026-05-14' },
   'placement-not-found': { kind: 'placement-not-found' },
+  'proposal-outdated': { kind: 'proposal-outdated', box: 'K03' },
   'wrong-number-of-ids': { kind: 'wrong-number-of-ids', needed: 3 },
   'queen-number-taken': { kind: 'queen-number-taken', field: 'number', number: '26-001' },
   'queen-dates-turned-round': {
@@ -113,6 +114,7 @@ const NOTICES: { readonly [Kind in Notice['kind']]: Extract<Notice, { kind: Kind
   'look-during-hands-off': { kind: 'look-during-hands-off', box: 'K01', until: '2026-05-26' },
   'late-for-mating': { kind: 'late-for-mating', box: 'K01', daysSinceEmergence: 23 },
   'early-result': { kind: 'early-result', box: 'K01', result: 'proved', daysSincePlaced: 5 },
+  'box-just-emptied': { kind: 'box-just-emptied', box: 'K01', from: '2026-06-10' },
   'builder-resting': { kind: 'builder-resting', builder: 'H12', until: '2026-05-19' },
   'emergence-near': { kind: 'emergence-near', earliest: '2026-05-15' },
   'day-in-future': { kind: 'day-in-future', field: 'countedOn', day: '2026-05-14' },

@@ -1,0 +1,54 @@
+import type { BoxLine } from '../../../shared/contract/boxes.ts';
+import { type Column, DataTable } from '../../components/DataTable.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+import { StateSign } from './StateSign.tsx';
+
+/** The boxes as a list, in walking order. */
+export function BoxTable({ boxes, onChoose }: { boxes: readonly BoxLine[]; onChoose: (boxId: string) => void }) {
+  const { boxes: words } = useWords();
+  return <DataTable caption={words.title} rows={boxes} rowKey={(box) => box.id} columns={useBoxColumns(onChoose)} />;
+}
+
+function useBoxColumns(onChoose: (boxId: string) => void): readonly Column<BoxLine>[] {
+  const { boxes: words, looks } = useWords();
+  const days = useDays();
+  const { columns } = words;
+  const day = (on: string | null) => (on ? <span className="nowrap">{days.short(on)}</span> : '');
+  return [
+    {
+      key: 'box',
+      title: columns.box,
+      head: true,
+      cell: (box) => (
+        <button type="button" className="as-text" onClick={() => onChoose(box.id)}>
+          {box.code}
+        </button>
+      ),
+    },
+    { key: 'row', title: columns.row, cell: (box) => [box.yard, box.row].filter(Boolean).join(', ') },
+    {
+      key: 'state',
+      title: columns.state,
+      cell: (box) => (
+        <span className="nowrap">
+          <StateSign state={box.state} /> {words.states[box.state]}
+        </span>
+      ),
+    },
+    {
+      key: 'batch',
+      title: columns.batch,
+      cell: (box) => (box.batchId ? <a href={`#/batches/${box.batchId}`}>{box.batch}</a> : ''),
+    },
+    { key: 'mother', title: columns.mother, cell: (box) => box.breeder ?? '' },
+    { key: 'placed', title: columns.placed, cell: (box) => day(box.placedOn) },
+    {
+      key: 'day',
+      title: columns.day,
+      cell: (box) => (box.daysSinceEmergence === null ? '' : words.day(box.daysSinceEmergence)),
+    },
+    { key: 'last', title: columns.last, cell: (box) => (box.lastResult ? looks[box.lastResult].name : '') },
+    { key: 'next', title: columns.next, cell: (box) => day(box.nextLookOn) },
+    { key: 'queen', title: columns.queen, cell: (box) => box.queenNumber ?? '' },
+  ];
+}
