@@ -8,6 +8,7 @@ import { openWorkbook } from '../operations/workbook/open-workbook.ts';
 import type { Clock, Ids } from '../ports/ports.ts';
 import { startKeeper } from '../workbook/keeper.ts';
 import { readMigrations } from '../workbook/migrations.ts';
+import type { Keeper } from '../workbook/workbook.ts';
 import { dispatch } from './dispatch.ts';
 import { PROGRAM_VERSION } from './version.ts';
 
@@ -52,12 +53,27 @@ export function createCore({ clock, ids, places, report = () => {} }: CoreSettin
     version: PROGRAM_VERSION,
     demo: { day: DEMO_DAY, build: buildDemo },
   };
+  const copying = setInterval(() => makeCopyIfDue(keeper, report), LOOK_FOR_DUE_COPY);
+  // Must not keep a program alive that is otherwise done.
+  copying.unref();
   return {
     call: (request) => dispatch(lifecycle, request, report),
     openFile: (file) => Promise.resolve(openWorkbook(lifecycle, { file })),
     close: () => {
+      clearInterval(copying);
       keeper.stop();
       return Promise.resolve();
     },
   };
+}
+
+/** Milliseconds between two looks at whether a safety copy is due; the keeper decides. */
+const LOOK_FOR_DUE_COPY = 15_000;
+
+function makeCopyIfDue({ copies }: Keeper, report: (error: unknown) => void): void {
+  try {
+    copies.makeIfDue();
+  } catch (error) {
+    report(error);
+  }
 }

@@ -22,6 +22,7 @@ import {
   RetireBox,
 } from '../../shared/contract/boxes.ts';
 import { ListClashes } from '../../shared/contract/clashes.ts';
+import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
@@ -53,6 +54,13 @@ import { listBoxes } from '../operations/boxes/list-boxes.ts';
 import { placeCells } from '../operations/boxes/place-cells.ts';
 import { recordLook } from '../operations/boxes/record-look.ts';
 import { retireBox } from '../operations/boxes/retire-box.ts';
+import { leaveCopy } from '../operations/copies/leave-copy.ts';
+import { listCopies } from '../operations/copies/list-copies.ts';
+import { makeCopy } from '../operations/copies/make-copy.ts';
+import { openCopy } from '../operations/copies/open-copy.ts';
+import { releaseCopies } from '../operations/copies/release-copies.ts';
+import { restoreCopy } from '../operations/copies/restore-copy.ts';
+import { setSecondPlace } from '../operations/copies/set-second-place.ts';
 import { getHive } from '../operations/hives/get-hive.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
@@ -155,6 +163,15 @@ export const appRouter = group({
   methods: group({
     getMethod: query(GetMethod, getMethod),
     saveMethodCopy: command(SaveMethodCopy, saveMethodCopy),
+  }),
+  copies: group({
+    listCopies: lifecycleQuery(listCopies),
+    makeCopy: plainLifecycleCommand(makeCopy),
+    openCopy: lifecycleCommand(OpenCopy, openCopy),
+    leaveCopy: plainLifecycleCommand(leaveCopy),
+    restoreCopy: lifecycleCommand(RestoreCopy, restoreCopy),
+    setSecondPlace: lifecycleCommand(SetSecondPlace, setSecondPlace),
+    releaseCopies: plainLifecycleCommand(releaseCopies),
   }),
   settings: group({
     getSettings: plainQuery(getSettings),

@@ -1,16 +1,21 @@
 import { existsSync, realpathSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import type { Refusal } from '../../shared/contract/refusal.ts';
+import type { WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
 import { ok, type Result } from '../../shared/kernel/result.ts';
+import { copiesOf } from './copies.ts';
 import { createWorkbookFile, makeFolder } from './create-workbook.ts';
 import { openDemoFile } from './demo-file.ts';
+import { WORKBOOK_ENDING } from './file-marks.ts';
 import { fileNameOf } from './file-name.ts';
-import { workbookMemory } from './known-workbooks.ts';
+import { type WorkbookMemory, workbookMemory } from './known-workbooks.ts';
+import { removeLookingCopies } from './looking-copy.ts';
 import type { Migration } from './migrations.ts';
 import { type OpenSetting, openWorkbookFile } from './open-workbook.ts';
+import { finishRestore } from './restore-copy.ts';
 import { removeUnfinishedCopies } from './safety-copy.ts';
 import { notSavedReason } from './save-trouble.ts';
-import type { Keeper, Workbook } from './workbook.ts';
+import type { Copies, Keeper, Workbook } from './workbook.ts';
 
 export interface KeeperSetting {
   /** Where workbooks are put unless the person says otherwise. */
@@ -25,63 +30,125 @@ export interface KeeperSetting {
 
 /** Opens the workbook in use last, if it is where it was; a missing one is reported and never replaced by a blank. */
 export function startKeeper({ documents, programData, migrations, now, report }: KeeperSetting): Keeper {
-  const memory = workbookMemory(programData);
   const setting: OpenSetting = { migrations, safetyFolder: join(programData, 'safety-copies'), now };
-  let current: Workbook | null = null;
-
-  /** A workbook that opened takes the place of the one before; otherwise all stays as it was. */
-  function changeTo(opened: Result<Workbook, Refusal>): Result<Workbook, Refusal> {
-    if (!opened.ok) return opened;
-    current?.close();
-    current = opened.value;
-    if (current.kind === 'real') memory.remember({ name: current.name, file: current.file });
-    return opened;
-  }
-
-  const keeper: Keeper = {
-    get current() {
-      return current;
-    },
-    known: () => knownNow(memory, documents),
-    begin(name, folder) {
-      const file = join(folder ?? documents, fileNameOf(name));
-      if (folder === null) makeFolderIfPossible(documents);
-      return changeTo(createWorkbookFile({ file, name, kind: 'real' }, setting));
-    },
-    open(file) {
-      if (current !== null && isSameFile(current.file, file)) return ok(current);
-      return changeTo(openWorkbookFile(file, setting));
-    },
-    openDemo(version, build) {
-      if (current?.kind === 'demo') return ok(current);
-      return changeTo(openDemoFile(join(programData, 'demo'), version, build, setting));
-    },
-    close() {
-      if (current?.kind === 'real') memory.forgetLast();
-      keeper.stop();
-    },
-    stop() {
-      current?.close();
-      current = null;
-    },
-  };
+  const keeper = new OneKeeper(documents, programData, setting);
   try {
+    finishRestore(programData);
     removeUnfinishedCopies(setting.safetyFolder);
-    const { last } = memory.read();
-    if (last !== null && existsSync(last.file)) keeper.open(last.file);
+    removeLookingCopies(setting.safetyFolder);
+    keeper.openLast();
   } catch (error) {
     report(error);
   }
   return keeper;
 }
 
-function knownNow(memory: ReturnType<typeof workbookMemory>, documents: string): ReturnType<Keeper['known']> {
-  const { last, recent } = memory.read();
-  return {
-    missing: last !== null && !existsSync(last.file) ? last : null,
-    recent: recent.map(({ name, file }) => ({ name, file, found: existsSync(file) })),
-    usualFolder: documents,
-  };
+class OneKeeper implements Keeper {
+  readonly copies: Copies;
+  /** The workbook itself; `#shown` is a safety copy that is looked at in front of it. */
+  #present: Workbook | null = null;
+  #shown: Workbook | null = null;
+  #notOpened: WorkbookState['notOpened'] = null;
+  readonly #memory: WorkbookMemory;
+  readonly #documents: string;
+  readonly #programData: string;
+  readonly #setting: OpenSetting;
+
+  constructor(documents: string, programData: string, setting: OpenSetting) {
+    this.#documents = documents;
+    this.#programData = programData;
+    this.#setting = setting;
+    this.#memory = workbookMemory(programData);
+    this.copies = copiesOf({
+      programData,
+      setting,
+      present: () => this.#present,
+      absent: () => this.#notOpened ?? this.#missing() ?? this.#memory.read().recent[0] ?? null,
+      show: (copy) => {
+        this.#shown?.close();
+        this.#shown = copy;
+      },
+      closeAll: () => this.stop(),
+      reopen: (file) => this.open(file),
+    });
+  }
+
+  get current(): Workbook | null {
+    return this.#shown ?? this.#present;
+  }
+
+  known(): ReturnType<Keeper['known']> {
+    return {
+      missing: this.#missing(),
+      notOpened: this.#notOpened,
+      recent: this.#memory.read().recent.map(({ name, file }) => ({ name, file, found: existsSync(file) })),
+      usualFolder: this.#documents,
+    };
+  }
+
+  openLast(): void {
+    const { last } = this.#memory.read();
+    if (last !== null && existsSync(last.file)) this.open(last.file);
+  }
+
+  begin(name: string, folder: string | null): Result<Workbook, Refusal> {
+    const file = join(folder ?? this.#documents, fileNameOf(name));
+    if (folder === null) makeFolderIfPossible(this.#documents);
+    return this.#changeTo(createWorkbookFile({ file, name, kind: 'real' }, this.#setting));
+  }
+
+  open(file: string): Result<Workbook, Refusal> {
+    if (this.#present !== null && isSameFile(this.#present.file, file)) {
+      this.copies.leave();
+      return ok(this.#present);
+    }
+    const opened = this.#changeTo(openWorkbookFile(file, this.#setting));
+    if (!opened.ok && this.current === null && existsSync(file)) {
+      this.#notOpened = { name: this.#nameOf(file), file, refusal: opened.refusal };
+    }
+    return opened;
+  }
+
+  openDemo(version: string, build: (demo: Workbook) => void): Result<Workbook, Refusal> {
+    if (this.current?.kind === 'demo') return ok(this.current);
+    return this.#changeTo(openDemoFile(join(this.#programData, 'demo'), version, build, this.#setting));
+  }
+
+  close(): void {
+    if (this.#shown !== null) this.copies.leave();
+    else {
+      if (this.#present?.kind === 'real') this.#memory.forgetLast();
+      this.stop();
+    }
+  }
+
+  stop(): void {
+    this.copies.makeAtClose();
+    this.copies.leave();
+    this.#present?.close();
+    this.#present = null;
+  }
+
+  /** A workbook that opened takes the place of the one before; otherwise all stays as it was. */
+  #changeTo(opened: Result<Workbook, Refusal>): Result<Workbook, Refusal> {
+    if (!opened.ok) return opened;
+    this.stop();
+    this.#present = opened.value;
+    this.#notOpened = null;
+    const { kind, name, file } = opened.value;
+    if (kind === 'real') this.#memory.remember({ name, file });
+    return opened;
+  }
+
+  #missing(): WorkbookRef | null {
+    const { last } = this.#memory.read();
+    return last !== null && !existsSync(last.file) ? last : null;
+  }
+
+  #nameOf(file: string): string {
+    const known = this.#memory.read().recent.find((one) => one.file === file);
+    return known?.name ?? basename(file, WORKBOOK_ENDING);
+  }
 }
 
 /** The folder we offer ourselves may be missing on a new account; if it cannot be made, beginning says so. */

@@ -1,7 +1,8 @@
 import type BetterSqlite3 from 'better-sqlite3';
 import type { Refusal } from '../../shared/contract/refusal.ts';
-import { type Result, refuse } from '../../shared/kernel/result.ts';
+import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { MARKS } from './file-marks.ts';
+import { makeSafetyCopy, writeCheckedCopy } from './safety-copy.ts';
 import { codeOf, notSavedReason } from './save-trouble.ts';
 import { tablesOf } from './tables/all-tables.ts';
 import type { Tables, Workbook } from './workbook.ts';
@@ -10,11 +11,15 @@ export interface LiveFacts {
   readonly name: string;
   readonly file: string;
   readonly kind: Workbook['kind'];
-  readonly readOnly: boolean;
+  readonly readOnlyBecause: Workbook['readOnlyBecause'];
   /** Opens the file once more in the same way, after a drive error; throws when that fails. */
   readonly reconnect: () => BetterSqlite3.Database;
   /** False once another file lies under the name, or none. */
   readonly stillInPlace: () => boolean;
+  /** Where safety copies go; null for a workbook that is not on disk. */
+  readonly safetyFolder: string | null;
+  readonly riskyPlace: Workbook['riskyPlace'];
+  readonly afterClose?: () => void;
   /** The present instant, ISO 8601 UTC. */
   readonly now: () => string;
 }
@@ -28,6 +33,7 @@ export interface LastChange {
 export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Workbook {
   let connection = connectionOf(db);
   let isClosed = false;
+  const readOnly = facts.readOnlyBecause !== null;
 
   /** After an error at the end of a save the rows may or may not be in the file: open it again and look. */
   function reachedTheFile(changeNumber: number): boolean {
@@ -46,10 +52,11 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
   }
 
   return {
-    name: facts.name,
-    file: facts.file,
-    kind: facts.kind,
-    readOnly: facts.readOnly,
+    ...whatItIs(facts),
+    ...copying(() => connection.db, facts),
+    get changeNumber() {
+      return lastChangeOf(connection.tables)?.number ?? 0;
+    },
     get savedAt() {
       return lastChangeOf(connection.tables)?.at ?? null;
     },
@@ -58,7 +65,7 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
     },
     change(label, work) {
       if (isClosed) return refuse({ kind: 'no-workbook-open' });
-      if (facts.readOnly) return notSaved('read-only');
+      if (readOnly) return notSaved('read-only');
       if (connection.isWriting()) throw new Error(`A change inside a change: ${label}.`);
       if (!facts.stillInPlace()) return notSaved('file-replaced');
       if (!connection.db.open && !reconnected()) return notSaved('drive-error');
@@ -66,7 +73,8 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
     },
     close() {
       isClosed = true;
-      closeCleanly(connection.db, facts.readOnly);
+      closeCleanly(connection.db, readOnly);
+      facts.afterClose?.();
     },
   };
 }
@@ -80,6 +88,35 @@ export function lastChangeOf(tables: Tables): LastChange | null {
 
 const notSaved = (reason: 'disk-full' | 'drive-error' | 'read-only' | 'file-replaced') =>
   refuse({ kind: 'not-saved', reason } as const);
+
+function whatItIs({ name, file, kind, readOnlyBecause, riskyPlace }: LiveFacts) {
+  return { name, file, kind, readOnly: readOnlyBecause !== null, readOnlyBecause, riskyPlace };
+}
+
+function copying(
+  connection: () => BetterSqlite3.Database,
+  { safetyFolder, now }: LiveFacts,
+): Pick<Workbook, 'keepCopy' | 'saveAs'> {
+  return {
+    keepCopy: (purpose) =>
+      copied(() => (safetyFolder === null ? null : makeSafetyCopy(connection(), safetyFolder, purpose, now()))),
+    saveAs: (file) =>
+      copied(() => {
+        writeCheckedCopy(connection(), file);
+        return null;
+      }),
+  };
+}
+
+function copied<Value>(copy: () => Value): Result<Value, Refusal> {
+  try {
+    return ok(copy());
+  } catch (error) {
+    const reason = notSavedReason(error);
+    if (reason === null) throw error;
+    return refuse({ kind: 'copy-not-made', reason: reason === 'file-replaced' ? 'drive-error' : reason });
+  }
+}
 
 function connectionOf(db: BetterSqlite3.Database) {
   let writing = false;

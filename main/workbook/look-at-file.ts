@@ -1,4 +1,4 @@
-import { closeSync, openSync, readSync, statSync } from 'node:fs';
+import { accessSync, closeSync, constants, openSync, readSync, statSync } from 'node:fs';
 import type BetterSqlite3 from 'better-sqlite3';
 import type { WorkbookRefusal } from '../../shared/contract/workbook.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
@@ -19,6 +19,8 @@ const HEADER = { bytes: 100, versionAt: 60, applicationIdAt: 68 };
 export interface FileLook {
   /** The file has more than one name (hard links). Its -wal belongs to one of them only, so it is not written to. */
   readonly manyNames: boolean;
+  /** A newer version of the program made it: it may be shown, never written to. */
+  readonly isNewer: boolean;
 }
 
 /**
@@ -28,10 +30,21 @@ export interface FileLook {
 export function lookAtFile(file: string, knownVersion: number): Result<FileLook, WorkbookRefusal> {
   const stats = statSync(file, { throwIfNoEntry: false });
   if (stats === undefined) return refuse({ kind: 'file-not-found', field: 'file', file });
+  if (stats.isFile() && !isReadable(file)) return refuse({ kind: 'file-not-readable', field: 'file', file });
   const marks = stats.isFile() && stats.size > 0 ? marksIn(file) : null;
   if (marks === null) return refuse({ kind: 'not-a-workbook', field: 'file', file });
   const judged = judgeMarks(marks, file, knownVersion);
-  return judged.ok ? ok({ manyNames: stats.nlink > 1 }) : judged;
+  const isNewer = !judged.ok && judged.refusal.kind === 'workbook-newer';
+  return judged.ok || isNewer ? ok({ manyNames: stats.nlink > 1, isNewer }) : judged;
+}
+
+function isReadable(file: string): boolean {
+  try {
+    accessSync(file, constants.R_OK);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** The same judgement on a file that is open and locked, since it may have changed since it was looked at. */
@@ -60,7 +73,7 @@ function marksIn(file: string): FileMarks | null {
     }
   } catch (error) {
     if (codeOf(error) === 'SQLITE_NOTADB') return null;
-    if (codeOf(error) === 'SQLITE_READONLY_ROLLBACK') return marksInHeader(file);
+    if (['SQLITE_READONLY_ROLLBACK', 'SQLITE_CANTOPEN'].includes(codeOf(error) ?? '')) return marksInHeader(file);
     throw error;
   }
 }
@@ -72,7 +85,7 @@ const marksOf = (db: BetterSqlite3.Database): FileMarks => ({
 
 /**
  * A power cut in the middle of an upgrade or of closing leaves a journal that the next writer rolls back; until then
- * SQLite shows nothing to a reader. Reading a file behind SQLite's back drops the locks this process holds on it, but
+ * SQLite shows nothing to a reader. Nor does it where a write-ahead log lies on a drive that cannot be written. Reading a file behind SQLite's back drops the locks this process holds on it, but
  * here it can hold none: with a lock on it, SQLite would have answered "busy".
  */
 function marksInHeader(file: string): FileMarks {

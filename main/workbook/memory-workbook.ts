@@ -43,7 +43,9 @@ function overMemory(db: Database.Database, { migrations, name, kind, now }: Memo
     name,
     file: ':memory:',
     kind,
-    readOnly: false,
+    readOnlyBecause: null,
+    safetyFolder: null,
+    riskyPlace: null,
     reconnect: () => {
       throw new Error('A workbook in memory cannot be opened again.');
     },

@@ -2,15 +2,19 @@ import { accessSync, constants, realpathSync, statSync } from 'node:fs';
 import { basename, dirname } from 'node:path';
 import type BetterSqlite3 from 'better-sqlite3';
 import type { Refusal } from '../../shared/contract/refusal.ts';
+import type { ReadOnlyReason } from '../../shared/contract/workbook.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { connectForReading, connectForWriting, makeSavesDurable } from './connect.ts';
 import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
 import { liveWorkbook } from './live-workbook.ts';
-import { judgeOpenFile, lookAtFile } from './look-at-file.ts';
+import { type FileLook, judgeOpenFile, lookAtFile } from './look-at-file.ts';
+import { lookingCopyOf, lookingFolderOf } from './looking-copy.ts';
 import { latestVersion, type Migration, migrate, versionOf } from './migrations.ts';
 import { openingTrouble, withSecondThoughts } from './opening-trouble.ts';
 import { watchPlace } from './place-watch.ts';
+import { riskyPlaceOf } from './risky-place.ts';
 import { makeSafetyCopy } from './safety-copy.ts';
+import { codeOf } from './save-trouble.ts';
 import { hasWholeSchema } from './schema-check.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -37,7 +41,14 @@ function openOnce(file: string, setting: OpenSetting): Result<Workbook, Refusal>
   if (!look.ok) return look;
   // SQLite names the -wal after the file itself, not after a link to it.
   const place = realpathSync(file);
-  return look.value.manyNames || !isWritable(place) ? openToRead(place, setting) : openToWrite(place, setting);
+  const because = whyOnlyToRead(place, look.value);
+  return because === null ? openToWrite(place, setting) : openToRead(place, setting, because);
+}
+
+function whyOnlyToRead(place: string, look: FileLook): ReadOnlyReason | null {
+  if (look.isNewer) return 'newer';
+  if (look.manyNames) return 'two-names';
+  return isWritable(place) ? null : 'place';
 }
 
 function openToWrite(file: string, setting: OpenSetting): Result<Workbook, Refusal> {
@@ -49,18 +60,63 @@ function openToWrite(file: string, setting: OpenSetting): Result<Workbook, Refus
     bringUpToDate(db, setting);
     if (!hasWholeSchema(db, setting.migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file });
     makeSavesDurable(db);
-    return ok(living(db, file, setting, false));
+    return ok(living(db, file, setting, null));
   });
 }
 
-/** The file can be looked at but not changed: a read-only drive or folder, or a file with several names. */
-function openToRead(file: string, setting: OpenSetting): Result<Workbook, Refusal> {
-  return closedUnlessOk(connectForReading(file), (db) => {
-    const isOlder = versionOf(db) < latestVersion(setting.migrations);
-    if (isOlder) return refuse({ kind: 'place-not-writable', field: 'folder', folder: dirname(file) });
-    if (!hasWholeSchema(db, setting.migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file });
-    return ok(living(db, file, setting, true));
-  });
+/**
+ * The file can be looked at but not changed. Where even reading it would write beside it (a write-ahead log on a
+ * read-only drive), or where it would have to be brought up to date first, a copy of it is looked at.
+ */
+function openToRead(file: string, setting: OpenSetting, because: ReadOnlyReason): Result<Workbook, Refusal> {
+  try {
+    return closedUnlessOk(connectForReading(file), (db) => {
+      const version = versionOf(db);
+      if (version < latestVersion(setting.migrations)) throw new NeedsACopy();
+      if (!hasWholeSchema(db, setting.migrations)) {
+        if (because === 'newer') return refuse({ kind: 'workbook-newer', field: 'file', file, version });
+        return refuse({ kind: 'workbook-damaged', field: 'file', file });
+      }
+      return ok(living(db, file, setting, because));
+    });
+  } catch (error) {
+    if (!(error instanceof NeedsACopy) && !/^SQLITE_(CANTOPEN|READONLY)/.test(codeOf(error) ?? '')) throw error;
+    return openLookingCopy(file, setting, error instanceof NeedsACopy ? 'older' : because);
+  }
+}
+
+class NeedsACopy extends Error {}
+
+/**
+ * Opens a copy, made for looking only and gone when closed, of a file that no connection of ours holds. It is brought up
+ * to date if need be; the file itself is read and nothing else. The workbook goes by the file's own name.
+ */
+export function openLookingCopy(
+  file: string,
+  setting: OpenSetting,
+  because: ReadOnlyReason,
+): Result<Workbook, Refusal> {
+  const { migrations } = setting;
+  const looking = lookingCopyOf(file, lookingFolderOf(setting.safetyFolder));
+  try {
+    const writing = connectForWriting(looking.file);
+    try {
+      const judged = judgeOpenFile(writing, latestVersion(migrations));
+      if (!judged.ok) return looking.andGone(refuse({ ...judged.refusal, file }));
+      migrate(writing, migrations);
+      writing.pragma('journal_mode = DELETE');
+    } finally {
+      writing.close();
+    }
+    const opened = closedUnlessOk(connectForReading(looking.file), (db) => {
+      if (!hasWholeSchema(db, migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file } as const);
+      return ok(living(db, file, setting, because, looking.remove));
+    });
+    return opened.ok ? opened : looking.andGone(opened);
+  } catch (error) {
+    looking.remove();
+    throw error;
+  }
 }
 
 function closedUnlessOk<Value>(
@@ -79,7 +135,7 @@ function closedUnlessOk<Value>(
 function bringUpToDate(db: BetterSqlite3.Database, { migrations, safetyFolder, now }: OpenSetting): void {
   const version = versionOf(db);
   if (version === latestVersion(migrations)) return;
-  makeSafetyCopy(db, safetyFolder, `before format ${latestVersion(migrations)}`, now());
+  makeSafetyCopy(db, safetyFolder, 'before-format', now());
   migrate(db, migrations);
 }
 
@@ -94,7 +150,13 @@ function checkPages(db: BetterSqlite3.Database): void {
   if (verdict !== 'ok') throw Object.assign(new Error(String(verdict)), { code: 'SQLITE_CORRUPT' });
 }
 
-function living(db: BetterSqlite3.Database, file: string, { now }: OpenSetting, readOnly: boolean): Workbook {
+function living(
+  db: BetterSqlite3.Database,
+  file: string,
+  { now, safetyFolder }: OpenSetting,
+  readOnlyBecause: ReadOnlyReason | null,
+  afterClose: () => void = () => {},
+): Workbook {
   const marks = db.prepare<[string], string>('SELECT value FROM setting WHERE key = ?').pluck();
   const mark = (key: string): unknown => JSON.parse(marks.get(key) ?? 'null');
   const name = mark(MARKS.name);
@@ -102,8 +164,11 @@ function living(db: BetterSqlite3.Database, file: string, { now }: OpenSetting, 
     name: typeof name === 'string' ? name : basename(file, WORKBOOK_ENDING),
     file,
     kind: mark(MARKS.kind) === 'demo' ? 'demo' : 'real',
-    readOnly,
+    readOnlyBecause,
+    safetyFolder,
+    riskyPlace: readOnlyBecause === 'copy' ? null : riskyPlaceOf(file),
     now,
+    afterClose,
     stillInPlace: watchPlace(file),
     reconnect: () => {
       const again = connectForWriting(file);

@@ -1,58 +1,91 @@
-import { chmodSync, existsSync, mkdirSync, readdirSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { chmodSync, existsSync, mkdirSync, readdirSync, unlinkSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import type BetterSqlite3 from 'better-sqlite3';
+import type { CopyPurpose } from '../../shared/contract/copies.ts';
 import { connectForReading } from './connect.ts';
 import { contentDigest } from './content-digest.ts';
+import { type CopyNote, countsOf, sha256Of, writeNote } from './copy-note.ts';
 import { flushFile, moveIntoPlace, PRIVATE_FILE, PRIVATE_FOLDER, removeLeftover } from './durable-file.ts';
-import { WORKBOOK_ENDING } from './file-marks.ts';
+import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
+import { versionOf } from './migrations.ts';
 
 /**
  * Writes a copy of the open workbook, checks it row for row, and only then gives it its name. Returns that name.
- * A copy that could not be finished leaves nothing behind; older copies are not touched.
+ * A copy that could not be finished leaves nothing behind; older copies are not touched. Beside the copy lies a note
+ * with its date, counts and sums; a copy cut off from its note is still a whole copy.
  */
-export function makeSafetyCopy(db: BetterSqlite3.Database, folder: string, purpose: string, now: string): string {
+export function makeSafetyCopy(db: BetterSqlite3.Database, folder: string, purpose: CopyPurpose, now: string): string {
   mkdirSync(folder, { recursive: true, mode: PRIVATE_FOLDER });
   const copy = freeName(
     folder,
     `${basename(db.name, WORKBOOK_ENDING)} ${now.slice(0, 19).replaceAll(':', '')} ${purpose}`,
   );
-  const part = `${copy}.part`;
-  try {
-    db.prepare('VACUUM INTO ?').run(part);
-    chmodSync(part, PRIVATE_FILE);
-    flushFile(part);
-    checkCopy(part, contentDigest(db));
-    moveIntoPlace(part, copy);
-  } finally {
-    removeLeftover(part);
-  }
+  const digest = writeCheckedCopy(db, copy);
+  writeNote(copy, { ...factsOf(db), at: now, purpose, digest, ...sha256Of(copy) });
   return copy;
 }
 
-/** Clears away copies that were cut short; called when the program starts. */
-export function removeUnfinishedCopies(folder: string): void {
-  if (!existsSync(folder)) return;
-  for (const name of readdirSync(folder)) {
-    if (name.endsWith('.part')) removeLeftover(join(folder, name));
+/** All rows of the open workbook into a new file that appears under its name whole or not at all. Returns their digest. */
+export function writeCheckedCopy(db: BetterSqlite3.Database, file: string): string {
+  const part = `${file}.part`;
+  try {
+    removeLeftover(part);
+    db.prepare('VACUUM INTO ?').run(part);
+    chmodSync(part, PRIVATE_FILE);
+    flushFile(part);
+    const digest = contentDigest(db);
+    if (!isSound(part, digest)) {
+      throw Object.assign(new Error(`The copy ${part} does not match the workbook.`), { code: 'EIO' });
+    }
+    moveIntoPlace(part, file);
+    return digest;
+  } finally {
+    removeLeftover(part);
   }
 }
 
-function checkCopy(part: string, expectedDigest: string): void {
-  const copy = connectForReading(part);
+/** Clears away copies that were cut short, and notes of copies that are gone; called when the program starts. */
+export function removeUnfinishedCopies(folder: string): void {
+  if (!existsSync(folder)) return;
+  for (const name of readdirSync(folder)) {
+    const file = join(folder, name);
+    if (/\.part(-journal)?$/.test(name)) removeLeftover(file);
+    else if (name.endsWith(`${WORKBOOK_ENDING}.json`) && !existsSync(file.slice(0, -'.json'.length))) unlinkSync(file);
+  }
+}
+
+/** Are the pages whole, the references whole, and, where the digest is known, every row as it was? */
+export function isSound(file: string, expectedDigest: string | null): boolean {
+  const copy = connectForReading(file);
   try {
     const verdict = copy.pragma('integrity_check', { simple: true });
     const broken = copy.pragma('foreign_key_check');
-    if (verdict !== 'ok' || !Array.isArray(broken) || broken.length > 0 || contentDigest(copy) !== expectedDigest) {
-      throw Object.assign(new Error(`The copy ${part} does not match the workbook.`), { code: 'EIO' });
-    }
+    if (verdict !== 'ok' || !Array.isArray(broken) || broken.length > 0) return false;
+    return expectedDigest === null || contentDigest(copy) === expectedDigest;
   } finally {
     copy.close();
   }
 }
 
-function freeName(folder: string, name: string): string {
+/** A name in the same folder that no file has. */
+export function freeName(folder: string, name: string): string {
   for (let attempt = 1; ; attempt += 1) {
     const file = join(folder, `${name}${attempt === 1 ? '' : ` (${attempt})`}${WORKBOOK_ENDING}`);
     if (!existsSync(file)) return file;
   }
+}
+
+function factsOf(db: BetterSqlite3.Database): Pick<CopyNote, 'name' | 'file' | 'changeNumber' | 'version' | 'counts'> {
+  const marks = db.prepare<[string], string>('SELECT value FROM setting WHERE key = ?').pluck();
+  const mark = (key: string): unknown => JSON.parse(marks.get(key) ?? 'null');
+  const name = mark(MARKS.name);
+  const last = mark(MARKS.lastChange);
+  const changed = typeof last === 'object' && last !== null && 'number' in last ? Number(last.number) : 0;
+  return {
+    name: typeof name === 'string' ? name : basename(db.name, WORKBOOK_ENDING),
+    file: join(dirname(db.name), basename(db.name)),
+    changeNumber: changed,
+    version: versionOf(db),
+    counts: countsOf(db),
+  };
 }

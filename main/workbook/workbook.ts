@@ -1,5 +1,6 @@
+import type { CopyList, CopyPurpose, SafetyCopy } from '../../shared/contract/copies.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
-import type { WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
+import type { ReadOnlyReason, RiskyPlace, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
@@ -63,6 +64,12 @@ export interface Workbook {
   readonly file: string;
   readonly kind: 'real' | 'demo';
   readonly readOnly: boolean;
+  /** Why it can only be read; null when it can be written. */
+  readonly readOnlyBecause: ReadOnlyReason | null;
+  /** A place in which the file can come to harm; null when there is no sign of that. */
+  readonly riskyPlace: RiskyPlace | null;
+  /** Number of the last change that is in the file; 0 before the first. */
+  readonly changeNumber: number;
   /** Instant of the last change that is in the file, ISO 8601 UTC; null before the first. */
   readonly savedAt: string | null;
   /** For reading. */
@@ -72,13 +79,38 @@ export interface Workbook {
    * A full disk or a failing drive comes back as the refusal `not-saved`.
    */
   change<Value>(label: string, work: (tables: Tables) => Result<Value, Refusal>): Result<Value, Refusal>;
+  /** A checked safety copy in the program's own folder, before something that could go wrong; null when not on disk. */
+  keepCopy(purpose: CopyPurpose): Result<string | null, Refusal>;
+  /** All rows into a new file of that name, checked; for when this one can no longer be written. */
+  saveAs(file: string): Result<null, Refusal>;
   close(): void;
+}
+
+/** What can be done with safety copies; part of the keeper, since going back changes which workbook is open. */
+export interface Copies {
+  list(): CopyList;
+  make(purpose: CopyPurpose): Result<SafetyCopy, Refusal>;
+  /** Makes one when there were changes, the last is old enough, and nobody is typing. Asked every few seconds. */
+  makeIfDue(): void;
+  /** Makes one when the workbook was changed since the last. */
+  makeAtClose(): void;
+  /** Opens a copy for reading; the workbook stays open, and held, behind it. */
+  look(id: SafetyCopy['id']): Result<Workbook, Refusal>;
+  leave(): void;
+  /** Puts a copy in the workbook's place. The workbook as it is stays beside it under a dated name, which is returned. */
+  restore(id: SafetyCopy['id'], folder: string | null): Result<{ readonly keptAs: string | null }, Refusal>;
+  setSecondPlace(folder: string | null): Result<null, Refusal>;
+  /** Old copies may go again. */
+  release(): void;
+  /** The safety copy that is being looked at. */
+  readonly lookingAt: SafetyCopy | null;
 }
 
 /** Which workbook is open and which are known on this computer. There is one keeper per running program. */
 export interface Keeper {
   readonly current: Workbook | null;
-  known(): Pick<WorkbookState, 'missing' | 'recent' | 'usualFolder'>;
+  readonly copies: Copies;
+  known(): Pick<WorkbookState, 'missing' | 'notOpened' | 'recent' | 'usualFolder'>;
   /** Makes a new file and opens it. An existing file is never replaced. */
   begin(name: WorkbookRef['name'], folder: string | null): Result<Workbook, Refusal>;
   /** Opens a file; the workbook open until now stays open when that is refused. */

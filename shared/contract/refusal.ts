@@ -1,6 +1,7 @@
 import type { CalendarRefusal } from '../model/timetable.ts';
 import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
+import type { CopiesRefusal } from './copies.ts';
 import type { HivesRefusal } from './hives.ts';
 import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
@@ -13,6 +14,7 @@ import type { WorkbookRefusal } from './workbook.ts';
  */
 export type Refusal =
   | WorkbookRefusal
+  | CopiesRefusal
   | BatchesRefusal
   | HivesRefusal
   | BoxesRefusal

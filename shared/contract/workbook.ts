@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { NameField } from '../model/fields.ts';
+import type { SafetyCopy } from './copies.ts';
+import type { Refusal } from './refusal.ts';
 
 export const BeginWorkbook = z.object({
   name: NameField,
@@ -13,12 +15,30 @@ export interface WorkbookRef {
   readonly file: string;
 }
 
+/**
+ * Why a workbook can only be read: it is a safety copy one looks into; it was made by a newer version of the program;
+ * it is of an older format, in a place where it cannot be brought up to date; the file or its folder may not be
+ * written; or the file has a second name in another folder.
+ */
+export type ReadOnlyReason = 'copy' | 'newer' | 'older' | 'place' | 'two-names';
+
+/** A place in which a workbook can come to harm through no fault of the program. */
+export interface RiskyPlace {
+  readonly kind: 'synced' | 'network';
+  /** The folder or file system it was told by. */
+  readonly sign: string;
+}
+
 /** What the page must know before it shows anything else. */
 export interface WorkbookState {
   readonly open:
     | (WorkbookRef & {
         readonly kind: 'real' | 'demo';
         readonly readOnly: boolean;
+        readonly readOnlyBecause: ReadOnlyReason | null;
+        readonly riskyPlace: RiskyPlace | null;
+        /** The safety copy that is being looked at; null in the workbook itself. */
+        readonly lookingAt: SafetyCopy | null;
         /** The day the workbook reckons with: today, or the day the demo is held at. */
         readonly today: string;
         readonly season: number;
@@ -27,6 +47,8 @@ export interface WorkbookState {
     | null;
   /** A workbook that was in use and is not where it was: said plainly, never replaced by a blank one. */
   readonly missing: WorkbookRef | null;
+  /** A workbook that is there and could not be opened, and why. */
+  readonly notOpened: (WorkbookRef & { readonly refusal: Refusal }) | null;
   readonly recent: readonly (WorkbookRef & { readonly found: boolean })[];
   readonly usualFolder: string;
   readonly version: string;
@@ -34,6 +56,7 @@ export interface WorkbookState {
 
 export type WorkbookRefusal =
   | { readonly kind: 'file-not-found'; readonly field: 'file'; readonly file: string }
+  | { readonly kind: 'file-not-readable'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'folder-not-found'; readonly field: 'folder'; readonly folder: string }
   | { readonly kind: 'file-exists'; readonly field: 'name'; readonly file: string }
   | { readonly kind: 'not-a-workbook'; readonly field: 'file'; readonly file: string }

@@ -105,7 +105,7 @@ function judge(phase: Phase, file: string, safety: string): 'old' | 'whole' | 'b
   opened.value.close();
   if (phase === 'create') return yards.length === 0 ? 'whole' : 'bad';
   if (phase === 'close') return yards.length === ROWS + 1 && yards.at(-1)?.id === 'last' ? 'whole' : 'bad';
-  const copies = existsSync(safety) ? readdirSync(safety) : [];
+  const copies = (existsSync(safety) ? readdirSync(safety) : []).filter((name) => name.endsWith('.ripecell'));
   const copiesWhole = copies.length > 0 && copies.every((copy) => rowsIn(join(safety, copy)) === ROWS);
   if (yards.length !== ROWS || !copiesWhole) return 'bad';
   return wasOld ? 'old' : 'whole';

@@ -7,7 +7,12 @@ export function getWorkbookState({ keeper, clock, version }: Lifecycle): Workboo
   const workbook = keeper.current;
   if (workbook === null) return { open: null, ...keeper.known(), version };
   const today = dayOf(workbook, clock);
-  const { name, file, kind, readOnly, savedAt } = workbook;
-  const open = { name, file, kind, readOnly, today: isoOfDay(today), season: yearOfDay(today), savedAt };
+  const { name, file, kind, readOnly, readOnlyBecause, riskyPlace, savedAt } = workbook;
+  const { lookingAt } = keeper.copies;
+  const open = {
+    ...{ name, file, kind, readOnly, readOnlyBecause, riskyPlace, lookingAt, savedAt },
+    today: isoOfDay(today),
+    season: yearOfDay(today),
+  };
   return { open, ...keeper.known(), version };
 }

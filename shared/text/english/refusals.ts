@@ -23,6 +23,14 @@ const NOT_SAVED = {
     'Not saved: another program has put a different file in the workbook’s place. Close this workbook and open it again.',
 } as const;
 
+const NO_COPY = {
+  'disk-full':
+    'No copy was made: the disk is full. Your workbook and the older copies are as they were. Make room, then try again.',
+  'drive-error':
+    'No copy was made: the drive reported an error. Your workbook and the older copies are as they were. Try again, or choose a folder on another drive.',
+  'read-only': 'No copy was made: nothing can be written there. Your workbook is as it was. Choose another folder.',
+} as const;
+
 const EXPECTED = {
   number: 'Type a whole number.',
   day: 'Type a day, such as 14 May, 14/5, +3 or today.',
@@ -64,6 +72,8 @@ const REFUSALS: Sentences<Own> = {
   'not-valid': ({ field, expected }) => `${fieldName(field)}: ${EXPECTED[expected]}`,
   'file-not-found': ({ file }) =>
     `File: there is nothing at ${file}. Check the name, or look for it in another folder.`,
+  'file-not-readable': ({ file }) =>
+    `File: this account may not read ${file}. Ask its owner for the right to, or copy it to your documents.`,
   'folder-not-found': ({ folder }) => `Folder: there is no folder ${folder}. Make it first, or leave the usual place.`,
   'file-exists': ({ file }) =>
     `Name: there is a workbook of this name already at ${file}. Choose another name, or open that one.`,
@@ -77,6 +87,13 @@ const REFUSALS: Sentences<Own> = {
     'File: this workbook is open in another window. Close it there, or go on in that window.',
   'place-not-writable': ({ folder }) =>
     `Folder: nothing can be written in ${folder}. Choose another folder, such as your documents.`,
+  'no-workbook-to-copy': () => 'There is no workbook of your own open to make a copy of. Open it first.',
+  'copy-not-made': ({ reason }) => NO_COPY[reason],
+  'copy-not-found': () => 'Copy: this safety copy is no longer where it was. Choose another one from the list.',
+  'copy-not-sound': ({ file }) =>
+    `Copy: ${file} is damaged or not what it was when it was made. It was left as it is. Choose another copy.`,
+  'second-place-same': ({ folder }) =>
+    `Second place: ${folder} holds the workbook or its first copies already. Choose a folder on another drive.`,
   'batch-not-found': () => 'This batch is no longer in the workbook. Go back to the list of batches.',
   'batch-code-taken': ({ code }) =>
     `Code: there is a batch ${code} already. Leave the code empty for the next free one.`,

@@ -1,10 +1,11 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, onTestFinished, test } from 'vitest';
+import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import { z } from 'zod';
 import { type Core, createCore } from '../../../main/api/core.ts';
 import { PROGRAM_VERSION } from '../../../main/api/version.ts';
 import type { CallReply } from '../../../shared/contract/call.ts';
+import type { CopyList } from '../../../shared/contract/copies.ts';
 import { refuse } from '../../../shared/kernel/result.ts';
 import { countedIds } from '../../builders/desk.ts';
 import { aClock, aComputer, type Computer } from '../../builders/lifecycle.ts';
@@ -206,4 +207,24 @@ describe('calls that are no calls', () => {
 test('the version the program tells is that of its package', () => {
   const packageFile: unknown = JSON.parse(readFileSync(new URL('../../../package.json', import.meta.url), 'utf8'));
   expect(packageFile).toMatchObject({ version: PROGRAM_VERSION });
+});
+
+test('a safety copy is made in the course of work, without anybody asking for it', async () => {
+  vi.useFakeTimers({ toFake: ['Date', 'setInterval', 'clearInterval'], now: new Date('2026-06-01T18:00:00Z') });
+  onTestFinished(() => void vi.useRealTimers());
+  const clock = { ...aClock(), now: () => new Date().toISOString() };
+  const core = createCore({ clock, ids: countedIds(), places: aComputer() });
+  onTestFinished(() => core.close());
+  await begin(core);
+  await tell(core, 'settings.saveSettings', { theme: 'dark' });
+  const copies = async () => {
+    const reply = await ask(core, 'copies.listCopies');
+    return reply.ok ? (reply.data as CopyList).copies.map(({ purpose }) => purpose) : null;
+  };
+  vi.advanceTimersByTime(29 * 60_000);
+  expect(await copies()).toEqual([]);
+  vi.advanceTimersByTime(2 * 60_000);
+  expect(await copies()).toEqual(['timer']);
+  vi.advanceTimersByTime(120 * 60_000);
+  expect(await copies()).toEqual(['timer']);
 });

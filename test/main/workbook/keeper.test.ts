@@ -36,7 +36,7 @@ describe('which workbook is open', () => {
     const { documents, start } = aComputer();
     const keeper = start();
     expect(keeper.current).toBeNull();
-    expect(keeper.known()).toEqual({ missing: null, recent: [], usualFolder: documents });
+    expect(keeper.known()).toEqual({ missing: null, notOpened: null, recent: [], usualFolder: documents });
   });
 
   test('a workbook begun is open, lies in the documents folder, and opens again at the next start', () => {

@@ -174,7 +174,9 @@ const FACTS = {
   name: 'Test',
   file: ':memory:',
   kind: 'real',
-  readOnly: false,
+  readOnlyBecause: null,
+  safetyFolder: null,
+  riskyPlace: null,
   stillInPlace: () => true,
   now: () => '2026-06-01T18:00:00.000Z',
   reconnect: () => {

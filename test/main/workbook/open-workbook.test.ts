@@ -143,11 +143,30 @@ describe('a file that cannot be opened is left as it is', () => {
     if (before !== null) expect(sha256(file)).toBe(before);
   });
 
-  test.each([1, 2, 1000])('a workbook %i versions newer is refused with its version and left alone', (ahead) => {
+  test.each([1, 2, 1000])('a workbook %i versions newer is shown, takes no saves and keeps its bytes', (ahead) => {
+    const folder = aFolder();
+    const file = join(folder, 'newer.ripecell');
+    const db = aWorkbookOf(file);
+    db.exec("INSERT INTO yard VALUES ('a', 'Orchard', NULL)");
+    db.exec('ALTER TABLE yard ADD COLUMN soil TEXT; CREATE TABLE harvest (id TEXT)');
+    db.pragma(`user_version = ${readMigrations(MIGRATIONS_FOLDER).length + ahead}`);
+    db.close();
+    const before = sha256(file);
+    const opened = mustOk(openWorkbookFile(file, anOpenSetting(folder)));
+    expect(opened).toMatchObject({ readOnly: true, readOnlyBecause: 'newer' });
+    expect(opened.tables.yards.all()).toEqual([aYard({ id: 'a', name: 'Orchard' })]);
+    expect(addYard(opened, 'Heath')).toEqual(refuse({ kind: 'not-saved', reason: 'read-only' }));
+    opened.close();
+    expect(sha256(file)).toBe(before);
+    expect(readdirSync(folder)).toEqual(['newer.ripecell']);
+  });
+
+  test.each([1, 2, 1000])('a workbook %i versions newer without what we would show is refused', (ahead) => {
     const folder = aFolder();
     const file = join(folder, 'newer.ripecell');
     const version = readMigrations(MIGRATIONS_FOLDER).length + ahead;
     const db = aWorkbookOf(file);
+    db.exec('DROP TABLE queen');
     db.pragma(`user_version = ${version}`);
     db.close();
     const before = sha256(file);

@@ -1,5 +1,6 @@
+import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { connectForReading } from '../../../main/workbook/connect.ts';
@@ -21,28 +22,49 @@ function aFilledFile(folder: string): Database.Database {
 test('a safety copy holds every row and is named after workbook, instant and purpose', () => {
   const folder = aFolder();
   const db = aFilledFile(folder);
-  const copy = makeSafetyCopy(db, join(folder, 'copies'), 'by hand', NOW);
-  expect(copy).toBe(join(folder, 'copies', 'season 2026-06-01T183015 by hand.ripecell'));
+  const copy = makeSafetyCopy(db, join(folder, 'copies'), 'by-hand', NOW);
+  expect(copy).toBe(join(folder, 'copies', 'season 2026-06-01T183015 by-hand.ripecell'));
   const opened = connectForReading(copy);
   expect(contentDigest(opened)).toBe(contentDigest(db));
   opened.close();
-  expect(readdirSync(join(folder, 'copies'))).toHaveLength(1);
+  expect(readdirSync(join(folder, 'copies')).sort()).toEqual([basename(copy), `${basename(copy)}.json`]);
+  db.close();
+});
+
+test('the note beside a copy holds its date, its counts and the sums by which it is known again', () => {
+  const folder = aFolder();
+  const db = aFilledFile(folder);
+  db.exec("INSERT INTO colony (id, code) VALUES ('h1', 'H1'), ('h2', 'H2')");
+  const copy = makeSafetyCopy(db, join(folder, 'copies'), 'close', NOW);
+  const note = JSON.parse(readFileSync(`${copy}.json`, 'utf8'));
+  expect(note).toMatchObject({
+    name: 'season',
+    file: join(folder, 'season.ripecell'),
+    at: NOW,
+    purpose: 'close',
+    changeNumber: 0,
+    counts: { hives: 2, batches: 0, looks: 0, queens: 0 },
+    digest: contentDigest(db),
+    bytes: readFileSync(copy).length,
+    // From Node's own library, over the bytes as they lie there.
+    sha256: createHash('sha256').update(readFileSync(copy)).digest('hex'),
+  });
   db.close();
 });
 
 test('two copies of the same second do not replace one another', () => {
   const folder = aFolder();
   const db = aFilledFile(folder);
-  makeSafetyCopy(db, join(folder, 'copies'), 'by hand', NOW);
-  makeSafetyCopy(db, join(folder, 'copies'), 'by hand', NOW);
-  expect(readdirSync(join(folder, 'copies'))).toHaveLength(2);
+  makeSafetyCopy(db, join(folder, 'copies'), 'by-hand', NOW);
+  makeSafetyCopy(db, join(folder, 'copies'), 'by-hand', NOW);
+  expect(readdirSync(join(folder, 'copies')).filter((name) => name.endsWith('.ripecell'))).toHaveLength(2);
   db.close();
 });
 
 test('a copy that turns out different is thrown away, and the older copy stays', () => {
   const folder = aFolder();
   const db = aFilledFile(folder);
-  const good = makeSafetyCopy(db, join(folder, 'copies'), 'good', NOW);
+  const good = makeSafetyCopy(db, join(folder, 'copies'), 'by-hand', NOW);
   const before = readFileSync(good);
   // A yard that appears between copying and checking: the digest of the source no longer matches the copy.
   const prepare = db.prepare.bind(db);
@@ -56,8 +78,8 @@ test('a copy that turns out different is thrown away, and the older copy stays',
       },
     };
   }) as typeof db.prepare;
-  expect(() => makeSafetyCopy(db, join(folder, 'copies'), 'bad', NOW)).toThrow('does not match');
-  expect(readdirSync(join(folder, 'copies'))).toEqual(['season 2026-06-01T183015 good.ripecell']);
+  expect(() => makeSafetyCopy(db, join(folder, 'copies'), 'timer', NOW)).toThrow('does not match');
+  expect(readdirSync(join(folder, 'copies'))).toEqual([basename(good), `${basename(good)}.json`]);
   expect(readFileSync(good).equals(before)).toBe(true);
   db.close();
 });
@@ -83,8 +105,15 @@ test('the digest does not depend on the order in which rows were written', () =>
 
 test('copies cut short are cleared away, finished ones are not', () => {
   const folder = aFolder();
-  for (const name of ['a.ripecell', 'b.ripecell.part', 'b.ripecell.part-journal'])
+  for (const name of [
+    'a.ripecell',
+    'a.ripecell.json',
+    'b.ripecell.part',
+    'b.ripecell.part-journal',
+    'b.ripecell.json.part',
+    'c.ripecell.json',
+  ])
     writeFileSync(join(folder, name), '');
   removeUnfinishedCopies(folder);
-  expect(readdirSync(folder)).toEqual(['a.ripecell']);
+  expect(readdirSync(folder).sort()).toEqual(['a.ripecell', 'a.ripecell.json']);
 });

@@ -10,6 +10,7 @@ test('before anything was begun, the page learns where a workbook would go', () 
   expect(getWorkbookState(aLifecycle({}, computer))).toEqual({
     open: null,
     missing: null,
+    notOpened: null,
     recent: [],
     usualFolder: computer.documents,
     version: '0.1.0',
@@ -20,8 +21,10 @@ test('an open workbook is named with its day, its season and the instant of the 
   const lifecycle = aLifecycle({ clock: aClock('2027-01-02') });
   const workbook = mustOk(lifecycle.keeper.begin('Queens', null));
   const { file } = workbook;
-  const state = { name: 'Queens', file, kind: 'real', readOnly: false, today: '2027-01-02', season: 2027 };
+  const state = { name: 'Queens', file, kind: 'real', readOnly: false, ...ORDINARY, today: '2027-01-02', season: 2027 };
   expect(getWorkbookState(lifecycle).open).toEqual({ ...state, savedAt: null });
   mustOk(workbook.change('a yard', ({ yards }) => ok(yards.insert(aYard()))));
   expect(getWorkbookState(lifecycle).open).toEqual({ ...state, savedAt: NOON });
 });
+
+const ORDINARY = { readOnlyBecause: null, riskyPlace: null, lookingAt: null };

@@ -19,6 +19,12 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'workbook-damaged': { kind: 'workbook-damaged', field: 'file', file: '/a.ripecell' },
   'workbook-open-elsewhere': { kind: 'workbook-open-elsewhere', field: 'file', file: '/a.ripecell' },
   'place-not-writable': { kind: 'place-not-writable', field: 'folder', folder: '/bees' },
+  'file-not-readable': { kind: 'file-not-readable', field: 'file', file: '/a.ripecell' },
+  'no-workbook-to-copy': { kind: 'no-workbook-to-copy' },
+  'copy-not-made': { kind: 'copy-not-made', reason: 'disk-full' },
+  'copy-not-found': { kind: 'copy-not-found', field: 'copy' },
+  'copy-not-sound': { kind: 'copy-not-sound', field: 'copy', file: '/copies/a.ripecell' },
+  'second-place-same': { kind: 'second-place-same', field: 'folder', folder: '/bees' },
   'batch-not-found': { kind: 'batch-not-found' },
   'batch-code-taken': { kind: 'batch-code-taken', field: 'code', code: '26-01' },
   'more-taken-than-given': { kind: 'more-taken-than-given', field: 'taken', given: 12, taken: 15 },
@@ -96,6 +102,11 @@ test.each(['disk-full', 'drive-error', 'read-only', 'file-replaced'] as const)(
     expect(refusalSentence({ kind: 'not-saved', reason }, shortDay)).toMatch(/^Not saved: .+[.] [A-Z].+[.]$/);
   },
 );
+
+test.each(['disk-full', 'drive-error', 'read-only'] as const)('no copy made, %s: says what is as it was', (reason) => {
+  const sentence = refusalSentence({ kind: 'copy-not-made', reason }, shortDay);
+  expect(sentence).toMatch(/^No copy was made: .+[.] Your workbook .* as (it|they) (was|were)[.] [A-Z].+[.]$/);
+});
 
 test('a value that does not fit names its field by the word on screen', () => {
   const wrong = (field: string, expected: 'number' | 'day' | 'text' | 'choice') =>
