@@ -29,6 +29,7 @@ import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet 
 import { SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
+import { SlipChange } from '../../shared/contract/slip.ts';
 import { BeginWorkbook, OpenWorkbook } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
@@ -41,6 +42,7 @@ import { markStep } from '../operations/batches/mark-step.ts';
 import { moveStep } from '../operations/batches/move-step.ts';
 import { previewBatch } from '../operations/batches/preview-batch.ts';
 import { previewClashes } from '../operations/batches/preview-clashes.ts';
+import { previewSlip } from '../operations/batches/preview-slip.ts';
 import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
 import { recordObservation } from '../operations/batches/record-observation.ts';
 import { removeObservation } from '../operations/batches/remove-observation.ts';
@@ -112,6 +114,7 @@ export const appRouter = group({
     getBatchForm: plainQuery(getBatchForm),
     previewBatch: resultQuery(BatchPreview, previewBatch),
     previewClashes: resultQuery(BatchPreview, previewClashes),
+    previewSlip: resultQuery(SlipChange, previewSlip),
     listClashes: query(ListClashes, listClashes),
     startBatch: command(BatchStart, startBatch),
     recordBarCounts: command(BarCounts, recordBarCounts),

@@ -3,8 +3,9 @@ import { type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Batch } from '../../shared/model/batch.ts';
 import type { BoxType } from '../../shared/model/method.ts';
+import type { Observation } from '../../shared/model/observation.ts';
 import type { DatedStep } from '../../shared/model/step.ts';
-import type { CalendarFact, CalendarInput, CalendarRefusal, Timetable } from '../../shared/model/timetable.ts';
+import type { CalendarFact, CalendarInput, CalendarRefusal, Seen, Timetable } from '../../shared/model/timetable.ts';
 import { planTimetable } from '../engine/calendar/plan-timetable.ts';
 import { stepState } from '../engine/calendar/step-state.ts';
 import type { Tables } from '../workbook/workbook.ts';
@@ -48,18 +49,21 @@ export function calendarInput(tables: Tables, batch: Batch): CalendarInput {
   const observations = tables.observations.where({ batchId: batch.id });
   return {
     ...plainInput(tables, batch, boxTypeOf(tables, batch)),
-    seen: observations.map(({ id, what, seenOn, fromHours, toHours }) => ({
-      id,
-      what,
-      on: dayOfIso(seenOn),
-      hours: fromHours === null || toHours === null ? null : [fromHours, toHours],
-    })),
+    seen: observations.map(sightingOf),
     done: tables.stepsDone.where({ batchId: batch.id }).map(({ step, doneOn }) => ({ step, on: dayOfIso(doneOn) })),
     moved: tables.stepMoves
       .where({ batchId: batch.id })
       .map(({ step, movedTo, reason }) => ({ step, to: dayOfIso(movedTo), reason })),
   };
 }
+
+/** A stored observation as the calendar reads it. */
+export const sightingOf = ({ id, what, seenOn, fromHours, toHours }: Observation): Seen => ({
+  id,
+  what,
+  on: dayOfIso(seenOn),
+  hours: fromHours === null || toHours === null ? null : [fromHours, toHours],
+});
 
 export const planBatch = (tables: Tables, batch: Batch): Result<Timetable, CalendarRefusal> =>
   planTimetable(calendarInput(tables, batch));
@@ -116,7 +120,7 @@ function timetableLine(
   };
 }
 
-function factView(fact: CalendarFact): TimetableView['reckonedFrom'] {
+export function factView(fact: CalendarFact): TimetableView['reckonedFrom'] {
   const on = isoOfDay(fact.on);
   switch (fact.kind) {
     case 'step':

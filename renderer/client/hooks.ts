@@ -22,7 +22,11 @@ export interface ChangeState {
  * A change of the workbook. `run` answers the value, or null when it was refused or not reached; the reason then stands
  * in `state`. Nothing typed is touched.
  */
-export function useChange<Input, Value>(change: (input: Input) => Promise<Result<Value, Refusal>>) {
+export function useChange<Input, Value>(
+  change: (input: Input) => Promise<Result<Value, Refusal>>,
+  /** False for a question that may be refused: it changes nothing. */
+  refreshes = true,
+) {
   const queries = useQueryClient();
   const [state, setState] = useState<Omit<ChangeState, 'busy'>>(NOTHING_YET);
   const mutation = useMutation({ mutationFn: change });
@@ -35,7 +39,7 @@ export function useChange<Input, Value>(change: (input: Input) => Promise<Result
         return null;
       }
       setState({ ...NOTHING_YET, notices: noticesOf(result.value), done: true });
-      await queries.invalidateQueries();
+      if (refreshes) await queries.invalidateQueries();
       return result.value;
     } catch {
       setState({ ...NOTHING_YET, notReached: true });

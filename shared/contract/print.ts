@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { IsoDay } from '../kernel/day.ts';
 import { IdField } from '../model/fields.ts';
 import { LABEL_SHEETS, type LabelSheetKey } from '../model/label-sheet.ts';
 import { BatchPreview } from './batches.ts';
@@ -77,7 +78,20 @@ export interface LabelOffer {
     readonly unprinted: number;
   }[];
   readonly labels: readonly LabelText[];
+  /** Of these labels, those never printed, or printed with words that are no longer right. */
+  readonly waiting: readonly WaitingLabel[];
   readonly startAt: number;
+}
+
+/** The parts of a label that may change after it was printed. */
+export type LabelPart = Exclude<keyof LabelText, 'placementId'>;
+
+export interface WaitingLabel {
+  readonly boxId: string;
+  readonly box: string;
+  /** Null = never printed. */
+  readonly printedOn: IsoDay | null;
+  readonly changes: readonly { readonly part: LabelPart; readonly was: string; readonly now: string }[];
 }
 
 export const PrintYardSheet = z.object({

@@ -38,4 +38,5 @@ export type Notice =
   | { readonly kind: 'box-just-emptied'; readonly box: string; readonly from: string }
   | { readonly kind: 'builder-resting'; readonly builder: string; readonly until: string }
   | { readonly kind: 'emergence-near'; readonly earliest: string }
+  | { readonly kind: 'look-before-emergence'; readonly step: string; readonly earliest: string }
   | { readonly kind: 'day-in-future'; readonly field: string; readonly day: string };

@@ -5,22 +5,20 @@ import { dayOfIso } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Desk } from '../operation.ts';
 import { changeBatch } from './change-batch.ts';
-import { beforeStart, stepOf, stillReadable } from './step-rules.ts';
+import { earlyLookNotice, markRefusal, stillReadable } from './step-rules.ts';
 
 /** Marks a step as done on a day. Later open steps follow; this one never moves again. */
 export function markStep(desk: Desk, input: z.infer<typeof MarkStep>): Result<BatchChanged, Refusal> {
   return changeBatch(desk, 'Step done', input.batchId, (tables, batch) => {
-    const dated = stepOf(tables, batch, input.step);
-    if (!dated.ok) return dated;
+    const refusal = markRefusal(tables, batch, input);
+    if (refusal) return refuse(refusal);
+    const early = earlyLookNotice(tables, batch, input.step, input.doneOn);
     const known = tables.stepsDone.where({ batchId: batch.id, step: input.step })[0];
-    if (known && known.id !== input.id) return refuse({ kind: 'step-already-done', field: 'step', step: input.step });
-    const early = beforeStart(tables, batch, dated.value, input.doneOn);
-    if (early) return refuse(early);
     if (known) tables.stepsDone.update(input);
     else tables.stepsDone.insert(input);
     const unreadable = stillReadable(tables, batch);
     if (unreadable) return refuse(unreadable);
     const future = dayOfIso(input.doneOn) > desk.today;
-    return ok(future ? [{ kind: 'day-in-future', field: 'doneOn', day: input.doneOn } as const] : []);
+    return ok([...early, ...(future ? [{ kind: 'day-in-future', field: 'doneOn', day: input.doneOn } as const] : [])]);
   });
 }

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { LOW_TAKE_SHARE } from '../../../shared/biology/remedies.ts';
 import type { BarCounts, BatchChanged } from '../../../shared/contract/batches.ts';
 import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
 import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
@@ -13,8 +14,6 @@ import { changeBatch } from './change-batch.ts';
 
 type Row = z.infer<typeof BarCounts>;
 
-/** A take below this share is named, so that empty cups can be given anew the same day: facts of the trade, see `remedies`. */
-const LOW_TAKE = 0.5;
 /** Below this many cells a share says nothing. */
 const ENOUGH_CELLS = 8;
 
@@ -88,7 +87,7 @@ function sealedIfKnown(tables: Tables, batch: Batch): number | null {
 
 function rowNotices({ today }: Desk, { countedOn, given, taken }: Row): readonly Notice[] {
   const notices: Notice[] = [];
-  if (given !== null && taken !== null && given >= ENOUGH_CELLS && taken / given < LOW_TAKE)
+  if (given !== null && taken !== null && given >= ENOUGH_CELLS && taken / given < LOW_TAKE_SHARE.value)
     notices.push({ kind: 'low-take', field: 'taken', given, taken });
   if (dayOfIso(countedOn) > today) notices.push({ kind: 'day-in-future', field: 'countedOn', day: countedOn });
   return notices;

@@ -1,10 +1,10 @@
 import type { z } from 'zod';
-import type { LabelOffer, OfferLabels } from '../../../shared/contract/print.ts';
+import type { LabelOffer, OfferLabels, WaitingLabel } from '../../../shared/contract/print.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { Tables } from '../../workbook/workbook.ts';
+import { labelChanges, labelRecords, labelTexts, lastPrint, openPlacements } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
 import { firstFreeLabel } from './first-free-label.ts';
-import { labelRecords, labelTexts, openPlacements } from './label-texts.ts';
 
 /** Batches with cells in boxes, and the labels of the chosen one (or of the newest). */
 export function offerLabels(
@@ -21,16 +21,21 @@ export function offerLabels(
       id: batch.id,
       code: batch.code,
       boxes: openPlacements(tables, batch).length,
-      unprinted: unprinted(tables, batch),
+      unprinted: waitingLabels(tables, batch).length,
     })),
     labels: chosen ? labelTexts(tables, chosen) : [],
+    waiting: chosen ? waitingLabels(tables, chosen) : [],
     startAt: firstFreeLabel(tables, sheet),
   };
 }
 
 /** Labels never printed, or printed with words that are no longer right. */
-function unprinted(tables: Tables, batch: Batch): number {
-  return [...labelRecords(tables, batch)].filter(
-    ([placementId, words]) => tables.labelPrints.where({ placementId }).at(-1)?.words !== words,
-  ).length;
+function waitingLabels(tables: Tables, batch: Batch): readonly WaitingLabel[] {
+  return labelRecords(tables, batch).flatMap((label): readonly WaitingLabel[] => {
+    const print = lastPrint(tables, label.placementId);
+    const changes = print === null ? [] : labelChanges(label, print.words);
+    if (print !== null && changes.length === 0) return [];
+    const boxId = tables.placements.get(label.placementId)?.boxId ?? '';
+    return [{ boxId, box: label.box, printedOn: print?.printedOn ?? null, changes }];
+  });
 }

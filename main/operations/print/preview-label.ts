@@ -2,8 +2,8 @@ import type { z } from 'zod';
 import type { LabelPicture, PreviewLabel } from '../../../shared/contract/print.ts';
 import { labelSheet } from '../../../shared/model/label-sheet.ts';
 import { labelPicture } from '../../paper/label-pdf.ts';
+import { labelTexts } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
-import { labelTexts } from './label-texts.ts';
 
 /** The first label of a batch as it will be printed, or null when there is none or its square code has no room. */
 export function previewLabel(

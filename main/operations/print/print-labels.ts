@@ -5,9 +5,9 @@ import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { labelSheet, labelsOnSheet } from '../../../shared/model/label-sheet.ts';
 import { labelWords } from '../../../shared/text/english/labels.ts';
 import { labelPdf } from '../../paper/label-pdf.ts';
+import { labelAsText, labelRecords, labelTexts } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
 import { rememberFirstFree } from './first-free-label.ts';
-import { labelRecords, labelTexts } from './label-texts.ts';
 
 /** Draws the labels of a batch as a PDF, and keeps what was printed and where the sheet goes on. */
 export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Result<PrintedFile, Refusal>> {
@@ -37,7 +37,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   });
   if (pdf.kind === 'code-does-not-fit')
     return refuse({ kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: pdf.neededMillimetres });
-  const records = labelRecords(tables, batch);
+  const records = new Map(labelRecords(tables, batch).map((label) => [label.placementId, labelAsText(label)]));
   const nextStartAt = ((startAt - 1 + labels.length) % onSheet) + 1;
   return desk.workbook.change('Print labels', (written) => {
     for (const label of labels)

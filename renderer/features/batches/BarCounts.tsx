@@ -1,5 +1,6 @@
 import { Button, InputBase } from '@mui/material';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { LOW_TAKE_REMEDIES, LOW_TAKE_SHARE } from '../../../shared/biology/remedies.ts';
 import type { BarRow, BatchDetail } from '../../../shared/contract/batches.ts';
 import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.ts';
 import { perCent } from '../../../shared/text/share-text.ts';
@@ -7,6 +8,7 @@ import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { Remedies } from '../../components/Remedies.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useToday, useWords } from '../../components/words.ts';
 import { readCounts, type TypedCounts, typedCounts } from './typed-counts.ts';
@@ -56,12 +58,16 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean
             </tbody>
           </table>
         </div>
+        {isLowTake(batch) ? <Remedies remedies={LOW_TAKE_REMEDIES} source={LOW_TAKE_SHARE.source} /> : null}
         <p className="soft small">{words.one.countsHint}</p>
         <ChangeLines {...addBar.state} />
       </div>
     </Section>
   );
 }
+
+const isLowTake = ({ tally: { given, taken } }: BatchDetail): boolean =>
+  given !== null && given > 0 && taken !== null && taken / given < LOW_TAKE_SHARE.value;
 
 /** Enter goes to the next field, down the column a person counts in first. */
 function enterGoesOn(event: KeyboardEvent<HTMLTableElement>): void {

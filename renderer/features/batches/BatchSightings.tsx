@@ -1,13 +1,17 @@
 import { Button } from '@mui/material';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { REMEDIES_BY_SIGHTING } from '../../../shared/biology/remedies.ts';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import { OBSERVATION_KINDS, type ObservationKind } from '../../../shared/model/step.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
+import { useSlip } from '../../client/use-slip.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { Remedies } from '../../components/Remedies.tsx';
 import { Section } from '../../components/Section.tsx';
+import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
 
@@ -31,6 +35,7 @@ export function BatchSightings({ batch, focus }: { batch: BatchDetail; focus: bo
             <Button size="small" onClick={() => void remove.run({ batchId: batch.id, observationId: seen.id })}>
               {one.remove}
             </Button>
+            <Remedies {...REMEDIES_BY_SIGHTING[seen.what]} />
           </li>
         ))}
       </ul>
@@ -48,7 +53,7 @@ function SightingForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) 
   const [day, setDay] = useState<string | null>(today);
   const [from, setFrom] = useState('');
   const [to, setTo] = useState('');
-  const record = useChange(ask.batches.recordObservation.mutate);
+  const record = useSlip();
   const problem = useProblemOf(record.state.refusal);
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
@@ -58,14 +63,17 @@ function SightingForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) 
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (day !== null)
-      void record.run({
-        id: newId(),
-        batchId: batch.id,
-        what,
-        seenOn: day,
-        fromHours: hours(from),
-        toHours: hours(to),
-        note: null,
+      void record.propose({
+        kind: 'see',
+        change: {
+          id: newId(),
+          batchId: batch.id,
+          what,
+          seenOn: day,
+          fromHours: hours(from),
+          toHours: hours(to),
+          note: null,
+        },
       });
   };
   return (
@@ -95,6 +103,15 @@ function SightingForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) 
         </Button>
       </div>
       <ChangeLines {...record.state} ownFields={['seenOn', 'seen']} />
+      {record.asked ? (
+        <SlipDialog
+          batch={batch.code}
+          view={record.asked.view}
+          busy={record.state.busy}
+          onConfirm={() => void record.confirm()}
+          onBack={record.back}
+        />
+      ) : null}
     </form>
   );
 }

@@ -1,19 +1,23 @@
 import { Button } from '@mui/material';
-import { Fragment, useState } from 'react';
+import { Fragment, type ReactNode, useState } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import type { TimetableLine } from '../../../shared/contract/timetable.ts';
 import { stepTitle, stepWords } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
-import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { useSlip } from '../../client/use-slip.ts';
+import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Section } from '../../components/Section.tsx';
+import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { StepDays } from './StepDays.tsx';
 
 /** Every step with its day, its window and how it stands; what, why, caution and source open below it. */
 export function Timetable({ batch }: { batch: BatchDetail }) {
   const { batches: words } = useWords();
-  const mark = useChange(ask.batches.markStep.mutate);
+  const slip = useSlip();
+  const problem = useProblemOf(slip.state.refusal);
   const unmark = useChange(ask.batches.unmarkStep.mutate);
   const [told, setTold] = useState<string | null>(null);
   const { columns } = words.one;
@@ -42,21 +46,47 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
                   told={told === line.step}
                   onTell={() => setTold(told === line.step ? null : line.step)}
                   onMark={() =>
-                    void mark.run({ id: newId(), batchId: batch.id, step: line.step, doneOn: days.today, note: null })
+                    void slip.propose({
+                      kind: 'mark',
+                      change: { id: newId(), batchId: batch.id, step: line.step, doneOn: days.today, note: null },
+                    })
                   }
                   onUnmark={() => void unmark.run({ batchId: batch.id, step: line.step })}
                 />
-                {told === line.step ? <Telling line={line} batch={batch} /> : null}
+                {told === line.step ? (
+                  <Telling line={line} batch={batch}>
+                    {line.kind === 'job' && line.state !== 'done' ? (
+                      <StepDays
+                        batch={batch}
+                        line={line}
+                        onSlip={(change) => void slip.propose(change)}
+                        problem={problem}
+                      />
+                    ) : null}
+                  </Telling>
+                ) : null}
               </Fragment>
             ))}
           </tbody>
         </table>
       </div>
-      <ChangeLines {...mark.state} />
+      <ChangeLines {...slip.state} ownFields={told === null ? [] : OWN_FIELDS} />
+      {slip.asked ? (
+        <SlipDialog
+          batch={batch.code}
+          view={slip.asked.view}
+          busy={slip.state.busy}
+          onConfirm={() => void slip.confirm()}
+          onBack={slip.back}
+        />
+      ) : null}
       <ChangeLines {...unmark.state} />
     </Section>
   );
 }
+
+/** Shown beside the fields of the step that is opened. */
+const OWN_FIELDS = ['doneOn', 'done', 'movedTo', 'moved'];
 
 interface LineRowProps {
   readonly line: TimetableLine;
@@ -115,7 +145,7 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
   );
 }
 
-function Telling({ line, batch }: { line: TimetableLine; batch: BatchDetail }) {
+function Telling({ line, batch, children }: { line: TimetableLine; batch: BatchDetail; children: ReactNode }) {
   const { batches: words } = useWords();
   const { what, why, caution } = stepWords(line.step, batch.method, batch.builderType);
   const rows = [
@@ -135,6 +165,7 @@ function Telling({ line, batch }: { line: TimetableLine; batch: BatchDetail }) {
             </Fragment>
           ))}
         </dl>
+        {children}
       </td>
     </tr>
   );

@@ -1,6 +1,7 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
-import type { LabelChoice, LabelOffer, PrintedFile, SheetKey } from '../../../shared/contract/print.ts';
+import type { LabelChoice, LabelOffer, PrintedFile, SheetKey, WaitingLabel } from '../../../shared/contract/print.ts';
+import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { labelSheet } from '../../../shared/model/label-sheet.ts';
 import { ask, shell } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
@@ -61,12 +62,17 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
   const wish = { batchId, sheet, qr: shows.qr, pencilLine: shows.pencilLine };
   const picture = useAnswer(['label-picture', wish], () => ask.print.previewLabel.query(wish));
   const first = /^\d{1,3}$/.test(startAt.trim()) ? Number(startAt) : 0;
-  const choice: LabelChoice = { batchId, boxIds: null, sheet, startAt: first, ...shows };
+  const waiting = offer.waiting.length;
+  const [onlyWaiting, setOnlyWaiting] = useState(waiting > 0 && waiting < offer.labels.length);
+  const only = onlyWaiting && waiting > 0;
+  const labels = only ? waiting : offer.labels.length;
+  const boxIds = only ? offer.waiting.map(({ boxId }) => boxId) : null;
+  const choice: LabelChoice = { batchId, boxIds, sheet, startAt: first, ...shows };
   const make = async (then: (file: PrintedFile) => Promise<string | null>) => {
     const file = await print.run(choice);
     if (!file) return;
     setStartAt(String(file.nextStartAt));
-    setOutcome((await then(file)) ?? words.ready(offer.labels.length, file.pages));
+    setOutcome((await then(file)) ?? words.ready(labels, file.pages));
   };
   return (
     <div className="columns">
@@ -80,21 +86,18 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
           hint={words.startHint}
           problem={problem('startAt')}
         />
+        <ChoiceField
+          label={words.which}
+          value={only ? 'waiting' : 'all'}
+          choices={[
+            { value: 'all' as const, text: words.allLabels(offer.labels.length) },
+            ...(waiting > 0 ? [{ value: 'waiting' as const, text: words.waitingLabels(waiting) }] : []),
+          ]}
+          onChange={(which) => setOnlyWaiting(which === 'waiting')}
+        />
+        <ChangedLabels waiting={offer.waiting} />
         <Shows shows={shows} setShows={setShows} problem={problem('qr')} />
-        <div className="acts">
-          <Button
-            variant="contained"
-            disabled={print.state.busy}
-            onClick={() => void make((file) => saveMade(file, words))}
-          >
-            {words.save}
-          </Button>
-          {shell.kind === 'loopback' ? (
-            <Button variant="outlined" disabled={print.state.busy} onClick={() => void make(openPdf)}>
-              {words.open}
-            </Button>
-          ) : null}
-        </div>
+        <PrintActs busy={print.state.busy} make={(then) => void make(then)} />
         {outcome ? (
           <p className="line-good" role="status">
             {outcome}
@@ -107,11 +110,32 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
         <SheetPicture
           sheet={labelSheet(sheet)}
           startAt={first}
-          labels={offer.labels.length}
+          labels={labels}
           onChoose={(n) => setStartAt(String(n))}
         />
         {picture.data ? <LabelPreview picture={picture.data} sheet={labelSheet(sheet)} /> : null}
       </div>
+    </div>
+  );
+}
+
+interface PrintActsProps {
+  readonly busy: boolean;
+  readonly make: (then: (file: PrintedFile) => Promise<string | null>) => void;
+}
+
+function PrintActs({ busy, make }: PrintActsProps) {
+  const { print: words } = useWords();
+  return (
+    <div className="acts">
+      <Button variant="contained" disabled={busy} onClick={() => make((file) => saveMade(file, words))}>
+        {words.save}
+      </Button>
+      {shell.kind === 'loopback' ? (
+        <Button variant="outlined" disabled={busy} onClick={() => make(openPdf)}>
+          {words.open}
+        </Button>
+      ) : null}
     </div>
   );
 }
@@ -143,6 +167,25 @@ function WhatAndSheet({
         onChange={setSheet}
       />
     </>
+  );
+}
+
+/** What is printed already and no longer right; boxes with the same changes in one line. */
+function ChangedLabels({ waiting }: { waiting: LabelOffer['waiting'] }) {
+  const { print: words } = useWords();
+  const changed = waiting.filter(({ printedOn }) => printedOn !== null);
+  if (changed.length === 0) return null;
+  const textOf = ({ changes }: WaitingLabel) =>
+    changes.map(({ part, was, now }) => words.changedPart(words.parts[part], was, now)).join(', ');
+  return (
+    <div className="line-notice" role="status">
+      {words.changed(changed.length)}
+      <ul>
+        {[...Map.groupBy(changed, textOf)].map(([text, boxes]) => (
+          <li key={text}>{words.changedLine(shortCodes(boxes.map(({ box }) => box)), text)}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

@@ -4,7 +4,8 @@ import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { MATERIAL_WORDS } from '../../../shared/text/english/methods.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
-import { newId, useAnswer, useChange } from '../../client/hooks.ts';
+import { newId, useAnswer } from '../../client/hooks.ts';
+import { useSlip } from '../../client/use-slip.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ClashLines } from '../../components/ClashLines.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
@@ -12,6 +13,7 @@ import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
+import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 
 /** What to do, and just as large what to leave alone. */
@@ -117,7 +119,7 @@ function Jobs({ jobs, kind, empty }: { jobs: readonly Job[]; kind: JobKind; empt
 function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
   const { today: words } = useWords();
   const days = useDays();
-  const mark = useChange(ask.batches.markStep.mutate);
+  const slip = useSlip();
   const when = {
     due: words.dueUntil(days.short(job.latest)),
     late: words.wasDue(days.short(job.latest)),
@@ -152,7 +154,16 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
               : ''}
           </p>
         ) : null}
-        <ChangeLines {...mark.state} />
+        <ChangeLines {...slip.state} />
+        {slip.asked ? (
+          <SlipDialog
+            batch={job.batch}
+            view={slip.asked.view}
+            busy={slip.state.busy}
+            onConfirm={() => void slip.confirm()}
+            onBack={slip.back}
+          />
+        ) : null}
       </div>
       {kind === 'tomorrow' ? null : (
         <div>
@@ -160,7 +171,10 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
             variant={kind === 'early' ? 'text' : 'outlined'}
             onClick={() =>
               job.opens === 'mark'
-                ? void mark.run({ id: newId(), batchId: job.batchId, step: job.step, doneOn: days.today, note: null })
+                ? void slip.propose({
+                    kind: 'mark',
+                    change: { id: newId(), batchId: job.batchId, step: job.step, doneOn: days.today, note: null },
+                  })
                 : goTo(addressOf(job))
             }
           >

@@ -14,6 +14,7 @@ import { queens } from './queens.ts';
 import { season } from './season.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
+import { slip } from './slip.ts';
 import { today } from './today.ts';
 import { yardSheet } from './yard-sheet.ts';
 
@@ -35,6 +36,7 @@ export const english = {
   number: 'Type a whole number, or leave it empty.',
   menu: menuWords,
   today,
+  slip,
   batches,
   hives,
   boxes,

@@ -1,4 +1,4 @@
-import type { OmittedPart } from '../../contract/print.ts';
+import type { LabelPart, OmittedPart } from '../../contract/print.ts';
 import { LABEL_SHEETS, type LabelSheet, type LabelSheetKey, labelsOnSheet } from '../../model/label-sheet.ts';
 
 const PARTS: Readonly<Record<OmittedPart, string>> = {
@@ -15,6 +15,23 @@ export const print = {
   what: 'For',
   batch: (code: string, n: number) => `${code}, ${n === 1 ? '1 box' : `${n} boxes`}`,
   unprinted: (n: number) => (n === 0 ? 'all printed' : `${n} not printed yet`),
+  which: 'Which labels',
+  allLabels: (n: number) => (n === 1 ? 'the 1 label' : `all ${n} labels`),
+  waitingLabels: (n: number) =>
+    n === 1 ? 'only the 1 that is new or changed' : `only the ${n} that are new or changed`,
+  changed: (n: number) =>
+    n === 1 ? '1 label is out of date since it was printed:' : `${n} labels are out of date since they were printed:`,
+  parts: {
+    box: 'box',
+    batch: 'batch',
+    mother: 'mother',
+    yearColour: 'year colour',
+    handsOffUntil: 'hands off until',
+    firstLookOn: 'first look',
+    sealedBroodLookOn: 'sealed brood',
+  } satisfies Record<LabelPart, string>,
+  changedPart: (part: string, was: string, now: string) => `${part} ${was} → ${now}`,
+  changedLine: (boxes: string, changes: string) => `${boxes}: ${changes}`,
   sheet: 'Sheet',
   sheets: Object.fromEntries(LABEL_SHEETS.map((sheet) => [sheet.key, sheetName(sheet)])) as Record<
     LabelSheetKey,

@@ -175,6 +175,8 @@ const NOTICES: Sentences<Notice> = {
     `${builder} has just given up cells and should rest until ${text(until)}.`,
   'emergence-near': ({ earliest }, text) =>
     `The first queen may come out on ${text(earliest)}. Look for holes before you hand out the rest.`,
+  'look-before-emergence': ({ step, earliest }, text) =>
+    `No queen of this batch can be out before ${text(earliest)}, but ${title(step)} is marked earlier. Kept as typed; right day, right batch?`,
   'day-in-future': ({ day }, text) => `${text(day)} is still to come. Kept as typed.`,
 };
 

@@ -66,3 +66,13 @@ test('keeps a day to come and says so', () => {
   const { notices } = mustOk(markStep(aDeskWithBatch('2026-05-01'), mark()));
   expect(notices).toEqual([{ kind: 'day-in-future', field: 'doneOn', day: '2026-05-03' }]);
 });
+
+test('a look before any queen can be out is kept, and named with the earliest day', () => {
+  const early = mark({ step: 'first-look', doneOn: '2026-05-14' });
+  const { batch, notices } = mustOk(markStep(aDeskWithBatch('2026-05-20'), early));
+  // Larvae of 4 May: no queen before 15 May, 15 days after the egg [COLOSS BEEBOOK].
+  expect(notices).toEqual([{ kind: 'look-before-emergence', step: 'first-look', earliest: '2026-05-15' }]);
+  expect(batch.timetable.lines.find((line) => line.step === 'first-look')?.doneOn).toBe('2026-05-14');
+  const onTheDay = mark({ step: 'emergence-check', doneOn: '2026-05-15' });
+  expect(mustOk(markStep(aDeskWithBatch('2026-05-20'), onTheDay)).notices).toEqual([]);
+});

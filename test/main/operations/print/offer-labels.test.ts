@@ -46,6 +46,20 @@ test('knows which labels are printed, and that a moved day makes them old', asyn
     ),
   );
   expect(offer().batches[0]?.unprinted).toBe(6);
+  const [first] = offer().waiting;
+  expect(first).toMatchObject({ boxId: 'box-1', box: 'K01', printedOn: '2026-05-14' });
+  // The oldest larva is 60 hours instead of 24: queens come 36 hours earlier, at midnight between two days.
+  expect(first?.changes).toContainEqual({ part: 'firstLookOn', was: 'Thu 28 May', now: 'Wed 27 May' });
+  expect(first?.changes.map(({ part }) => part)).toEqual(['handsOffUntil', 'firstLookOn', 'sealedBroodLookOn']);
+});
+
+test('labels never printed wait without a change, and those printed in the meantime do not', async () => {
+  const desk = aDeskWithBoxes();
+  const sheet = { sheet: SHEET, startAt: 1, qr: false, pencilLine: true, outline: false };
+  mustOk(await printLabels(desk, { batchId: 'batch-1', boxIds: ['box-2', 'box-3'], ...sheet }));
+  const { waiting } = offerLabels(desk, { batchId: 'batch-1', sheet: SHEET });
+  expect(waiting.map(({ box }) => box)).toEqual(['K01', 'K04', 'K05', 'K06']);
+  expect(waiting.every(({ printedOn, changes }) => printedOn === null && changes.length === 0)).toBe(true);
 });
 
 test('days on labels follow the order chosen, months in letters; a printed label stays right', async () => {
@@ -61,5 +75,10 @@ test('days on labels follow the order chosen, months in letters; a printed label
 });
 
 test('offers nothing where no cell is in a box', () => {
-  expect(offerLabels(aDesk(), { batchId: null, sheet: SHEET })).toEqual({ batches: [], labels: [], startAt: 1 });
+  expect(offerLabels(aDesk(), { batchId: null, sheet: SHEET })).toEqual({
+    batches: [],
+    labels: [],
+    waiting: [],
+    startAt: 1,
+  });
 });

@@ -128,6 +128,7 @@ const NOTICES: { readonly [Kind in Notice['kind']]: Extract<Notice, { kind: Kind
   'box-just-emptied': { kind: 'box-just-emptied', box: 'K01', from: '2026-06-10' },
   'builder-resting': { kind: 'builder-resting', builder: 'H12', until: '2026-05-19' },
   'emergence-near': { kind: 'emergence-near', earliest: '2026-05-15' },
+  'look-before-emergence': { kind: 'look-before-emergence', step: 'first-look', earliest: '2026-05-15' },
   'day-in-future': { kind: 'day-in-future', field: 'countedOn', day: '2026-05-14' },
 };
 
@@ -138,7 +139,7 @@ test.each(Object.values(NOTICES).map((notice) => [notice.kind, notice] as const)
     expect(sentence).toMatch(/^[A-Z0-9].*[.?]$/);
     expect(sentence).not.toMatch(/undefined|\[object|NaN|\d{4}-\d{2}-\d{2}/);
     for (const [name, fact] of Object.entries(notice)) {
-      if (['kind', 'field', 'result'].includes(name)) continue;
+      if (['kind', 'field', 'result', 'step'].includes(name)) continue;
       expect(sentence).toContain(isIsoDay(String(fact)) ? shortDay(String(fact)) : String(fact));
     }
   },

@@ -1,0 +1,66 @@
+import type { Refusal } from '../../../shared/contract/refusal.ts';
+import type { SlipChange, SlipView, SlipWindow } from '../../../shared/contract/slip.ts';
+import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import type { Batch } from '../../../shared/model/batch.ts';
+import type { Step } from '../../../shared/model/step.ts';
+import type { CalendarInput, Timetable } from '../../../shared/model/timetable.ts';
+import { compareTimetables, type StepWindow } from '../../engine/calendar/compare-timetables.ts';
+import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { calendarInput, factView, sightingOf, timetableOf } from '../batch-calendar.ts';
+import { labelRecords, staleLabels } from '../label-texts.ts';
+import type { Desk } from '../operation.ts';
+import { markRefusal, moveRefusal, movesWholeBatch } from './step-rules.ts';
+
+/** What a step marked or moved, or something seen, would do to every date of the batch. Nothing is written. */
+export function previewSlip({ workbook: { tables } }: Desk, slip: SlipChange): Result<SlipView, Refusal> {
+  const batch = tables.batches.get(slip.change.batchId);
+  if (!batch) return refuse({ kind: 'batch-not-found' });
+  const refusal = slipRefusal(tables, batch, slip);
+  if (refusal) return refuse(refusal);
+  const planned = planTimetable(withChange(tables, batch, slip));
+  if (!planned.ok) return planned;
+  return ok(slipView(tables, batch, planned.value, slip.kind === 'see' ? null : slip.change.step));
+}
+
+function slipRefusal(tables: Tables, batch: Batch, slip: SlipChange): Refusal | null {
+  if (slip.kind === 'mark') return markRefusal(tables, batch, slip.change);
+  return slip.kind === 'move' ? moveRefusal(tables, batch, slip.change) : null;
+}
+
+/** All the batch's calendar is reckoned from, with the new fact among it. */
+function withChange(tables: Tables, batch: Batch, slip: SlipChange): CalendarInput {
+  const input = calendarInput(tables, batch);
+  if (slip.kind === 'see') {
+    const { change } = slip;
+    return { ...input, seen: [...input.seen.filter(({ id }) => id !== change.id), sightingOf(change)] };
+  }
+  const { step } = slip.change;
+  if (slip.kind === 'mark') {
+    const others = input.done.filter((one) => one.step !== step);
+    return { ...input, done: [...others, { step, on: dayOfIso(slip.change.doneOn) }] };
+  }
+  const to = dayOfIso(slip.change.movedTo);
+  const moved = input.moved.filter((one) => one.step !== step);
+  return movesWholeBatch(tables, batch, step)
+    ? { ...input, moved, anchor: { step, on: to } }
+    : { ...input, moved: [...moved, { step, to, reason: slip.change.reason }] };
+}
+
+function slipView(tables: Tables, batch: Batch, after: Timetable, own: Step | null): SlipView {
+  const { lines } = compareTimetables(timetableOf(tables, batch), after);
+  return {
+    lines: lines.map((line) => ({ ...line, was: isoWindow(line.was), becomes: isoWindow(line.becomes) })),
+    otherStepsMoved: lines.filter(({ step, changed }) => changed && step !== own).length,
+    labelsOutOfDate: staleLabels(tables, labelRecords(tables, batch, after)).map(({ box }) => box),
+    contradictions: after.contradictions.map(({ one, other }) => ({ one: factView(one), other: factView(other) })),
+  };
+}
+
+const isoWindow = (window: StepWindow | null): SlipWindow | null =>
+  window && {
+    earliest: isoOfDay(window.earliest),
+    expected: isoOfDay(window.expected),
+    latest: isoOfDay(window.latest),
+  };

@@ -1,0 +1,63 @@
+import { Button } from '@mui/material';
+import { useState } from 'react';
+import type { BatchDetail } from '../../../shared/contract/batches.ts';
+import type { SlipChange } from '../../../shared/contract/slip.ts';
+import type { TimetableLine } from '../../../shared/contract/timetable.ts';
+import type { IsoDay } from '../../../shared/kernel/day.ts';
+import { newId } from '../../client/hooks.ts';
+import { DayField } from '../../components/DayField.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useToday, useWords } from '../../components/words.ts';
+
+interface StepDaysProps {
+  readonly batch: BatchDetail;
+  readonly line: TimetableLine;
+  readonly onSlip: (slip: SlipChange) => void;
+  /** The sentence about one of its fields, when the last change was refused for it. */
+  readonly problem: (...fields: readonly string[]) => string | null;
+}
+
+/** An open job was done on another day, or is put on another day of its window. */
+export function StepDays({ batch, line, onSlip, problem }: StepDaysProps) {
+  const { one } = useWords().batches;
+  const today = useToday();
+  const [doneOn, setDoneOn] = useState<IsoDay | null>(line.expected < today ? line.expected : today);
+  const [movedTo, setMovedTo] = useState<IsoDay | null>(line.expected);
+  const [reason, setReason] = useState('');
+  const about = { id: newId(), batchId: batch.id, step: line.step };
+  return (
+    <div className="row">
+      <form
+        className="stack"
+        style={{ flex: '1 1 220px' }}
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (doneOn) onSlip({ kind: 'mark', change: { ...about, doneOn, note: null } });
+        }}
+      >
+        <DayField label={one.doneOnDay} value={doneOn} onChange={setDoneOn} problem={problem('doneOn', 'done')} />
+        <div className="acts">
+          <Button type="submit" size="small" variant="outlined" disabled={doneOn === null}>
+            {one.markDoneThen}
+          </Button>
+        </div>
+      </form>
+      <form
+        className="stack"
+        style={{ flex: '1 1 220px' }}
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (movedTo) onSlip({ kind: 'move', change: { ...about, movedTo, reason } });
+        }}
+      >
+        <DayField label={one.moveTo} value={movedTo} onChange={setMovedTo} problem={problem('movedTo', 'moved')} />
+        <TextField label={one.moveReason} value={reason} onChange={setReason} />
+        <div className="acts">
+          <Button type="submit" size="small" variant="outlined" disabled={movedTo === null}>
+            {one.move}
+          </Button>
+        </div>
+      </form>
+    </div>
+  );
+}
