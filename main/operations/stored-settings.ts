@@ -9,6 +9,7 @@ export const DEFAULT_SETTINGS: Settings = {
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',
+  resultLetters: {},
   awayDays: [],
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
   // A planning figure the person can change: common practice, no source.

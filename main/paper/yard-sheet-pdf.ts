@@ -1,4 +1,4 @@
-import { RESULT_KEYS } from '../../shared/model/look-key.ts';
+import type { ResultKey } from '../../shared/model/look-key.ts';
 import { lookWords } from '../../shared/text/english/looks.ts';
 import { yardSheet as words } from '../../shared/text/english/yard-sheet.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
@@ -17,6 +17,8 @@ export interface YardSheetPaper {
   readonly day: string;
   readonly leaveAlone: readonly string[];
   readonly rows: readonly YardSheetRow[];
+  /** The keys of the evening's typing, to be ringed. */
+  readonly keys: readonly ResultKey[];
   readonly foot: string;
   readonly paper: 'a4' | 'letter';
   readonly large: boolean;
@@ -38,8 +40,6 @@ const FOOT_HEIGHT = 12;
 const CHANCE_ROWS = 4;
 const RULE = 0.1;
 const BOLD_RULE = 0.4;
-/** All letters but the dot, which only says that a box was not opened. */
-const KEYS = RESULT_KEYS.filter(({ key }) => key !== '.');
 
 type Sheet = YardSheetPaper & {
   readonly document: PaperDocument;
@@ -123,8 +123,8 @@ function drawRow(sheet: Sheet, row: YardSheetRow | null, y: number, afterBox: bo
   if (row?.kind === 'hands-off') return;
   document.rectangle(MARGIN + COLUMNS.tick, middle - 2.5, 5, 5, 0.25);
   if (row?.kind !== 'free') {
-    const step = (COLUMNS.strength - COLUMNS.keys - 2) / KEYS.length;
-    for (const [index, { key }] of KEYS.entries())
+    const step = (COLUMNS.strength - COLUMNS.keys - 2) / sheet.keys.length;
+    for (const [index, { key }] of sheet.keys.entries())
       document.text(key, 'regular', size.body, MARGIN + COLUMNS.keys + index * step, middle + size.body * 0.33 * POINT);
   }
   for (const [from, to] of [
@@ -137,7 +137,7 @@ function drawRow(sheet: Sheet, row: YardSheetRow | null, y: number, afterBox: bo
 
 function drawFoot(sheet: Sheet, page: string): void {
   const { document, width, height } = sheet;
-  const list = KEYS.map(({ key, result }) => `${key} ${lookWords[result].name}`).join(', ');
+  const list = sheet.keys.map(({ key, result }) => `${key} ${lookWords[result].name}`).join(', ');
   const y = height - MARGIN;
   const wish = { font: 'regular', from: 9, floor: 9, width: width - 2 * MARGIN, lines: 2 } as const;
   const fitted = fitText(words.keys(list), wish, document.measure);

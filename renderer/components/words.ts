@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react';
 import type { Day, IsoDay, WeekStart } from '../../shared/kernel/day.ts';
+import { RESULT_KEYS, type ResultKey } from '../../shared/model/look-key.ts';
 import { type DateOrder, fullDay, shortDay } from '../../shared/text/day-text.ts';
 import { celsiusText, type TemperatureUnit } from '../../shared/text/degrees.ts';
 import { english, type Words } from '../../shared/text/english/english.ts';
@@ -9,6 +10,7 @@ export interface Wording {
   readonly dateOrder: DateOrder;
   readonly weekStart: WeekStart;
   readonly temperature: TemperatureUnit;
+  readonly resultKeys: readonly ResultKey[];
   /** The day the workbook reckons with. */
   readonly today: IsoDay;
 }
@@ -18,6 +20,7 @@ export const WordingContext = createContext<Wording>({
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',
+  resultKeys: RESULT_KEYS,
   today: '1970-01-01',
 });
 
@@ -36,6 +39,9 @@ export function useDays() {
     full: (day: Day | IsoDay) => fullDay(day, dateOrder),
   };
 }
+
+/** The keys of the typing grid as the person has them. */
+export const useResultKeys = (): readonly ResultKey[] => useContext(WordingContext).resultKeys;
 
 /** A temperature kept in Celsius, in the degrees the person reads. */
 export function useDegrees(): (celsius: number) => string {

@@ -1,14 +1,15 @@
 import { Button } from '@mui/material';
 import { useColorScheme } from '@mui/material/styles';
-import { Suspense, useCallback, useEffect, useRef, useState } from 'react';
+import { Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Settings } from '../../shared/contract/settings.ts';
 import type { Command } from '../../shared/contract/shell.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import { resultKeysWith } from '../../shared/model/look-key.ts';
 import { english } from '../../shared/text/english/english.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer, useChange } from '../client/hooks.ts';
 import { useRoute } from '../components/routes.ts';
-import { useDays, useWords, WordingContext } from '../components/words.ts';
+import { useDays, useWords, type Wording, WordingContext } from '../components/words.ts';
 import { followCommand, useCommands } from './commands.ts';
 import { ErrorPage } from './ErrorPage.tsx';
 import { FirstStart } from './FirstStart.tsx';
@@ -22,18 +23,27 @@ export function App() {
   const isOpen = Boolean(state.data?.open);
   const settings = useAnswer(['settings', state.data?.open?.file], () => ask.settings.getSettings.query(), isOpen);
   useAppearance(settings.data);
+  const wording = useWording(settings.data, state.data?.open?.today);
   if (state.isError) return <p className="first-paint">{english.frame.notReached}</p>;
   if (!state.data) return <p className="first-paint">{english.frame.product}</p>;
   const { open } = state.data;
-  const wording = {
-    words: english,
-    dateOrder: settings.data?.dateOrder ?? ('day-first' as const),
-    weekStart: settings.data?.weekStart ?? ('monday' as const),
-    temperature: settings.data?.temperature ?? ('celsius' as const),
-    today: open?.today ?? '1970-01-01',
-  };
   return (
     <WordingContext value={wording}>{open ? <Frame open={open} /> : <FirstStart state={state.data} />}</WordingContext>
+  );
+}
+
+/** Made anew only when a choice changes, so that long tables are not drawn again for nothing. */
+function useWording(settings: Settings | undefined, today: string | undefined): Wording {
+  return useMemo(
+    () => ({
+      words: english,
+      dateOrder: settings?.dateOrder ?? 'day-first',
+      weekStart: settings?.weekStart ?? 'monday',
+      temperature: settings?.temperature ?? 'celsius',
+      resultKeys: resultKeysWith(settings?.resultLetters ?? {}),
+      today: today ?? '1970-01-01',
+    }),
+    [settings, today],
   );
 }
 

@@ -6,6 +6,7 @@ import type { HivesRefusal } from './hives.ts';
 import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
+import type { SettingsRefusal } from './settings.ts';
 import type { WorkbookRefusal } from './workbook.ts';
 
 /**
@@ -21,6 +22,7 @@ export type Refusal =
   | QueensRefusal
   | MethodsRefusal
   | PrintRefusal
+  | SettingsRefusal
   | CalendarRefusal
   | { readonly kind: 'no-workbook-open' }
   | { readonly kind: 'not-saved'; readonly reason: 'disk-full' | 'drive-error' | 'read-only' | 'file-replaced' }

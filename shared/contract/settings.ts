@@ -1,5 +1,13 @@
 import { z } from 'zod';
 import { IsoDayField } from '../model/fields.ts';
+import { LOOK_RESULTS, type LookResult } from '../model/look.ts';
+
+/** A key the person may choose: one letter of any alphabet, or the dot. Digits stay with the number pad. */
+const ResultLetterField = z
+  .string()
+  .trim()
+  .toUpperCase()
+  .regex(/^(?:\p{Lu}|\.)$/u);
 
 /** The person's choices that belong to the workbook. One row each; unknown keys in a file are kept and ignored. */
 export const Settings = z.object({
@@ -10,6 +18,8 @@ export const Settings = z.object({
   weekStart: z.enum(['monday', 'saturday', 'sunday']),
   /** Degrees are kept in Celsius; this is how they are read and typed. */
   temperature: z.enum(['celsius', 'fahrenheit']),
+  /** Keys of the typing grid that the person changed. */
+  resultLetters: z.partialRecord(z.enum(LOOK_RESULTS), ResultLetterField),
   /** Civil days on which the person is away, and weekdays (1 Monday to 7 Sunday) that suit. */
   awayDays: z.array(IsoDayField).max(2000),
   workWeekdays: z.array(z.int().min(1).max(7)).max(7),
@@ -23,3 +33,10 @@ export const Settings = z.object({
 });
 export type Settings = z.infer<typeof Settings>;
 export const SaveSettings = Settings.partial();
+
+export interface SettingsRefusal {
+  readonly kind: 'result-key-twice';
+  readonly field: 'resultLetters';
+  readonly key: string;
+  readonly results: readonly [LookResult, LookResult];
+}

@@ -21,6 +21,25 @@ async function typeEvening(page: Page): Promise<number> {
   return keys.length;
 }
 
+/** A scanner types fast and ends with Enter; a hand may type the code as well, without its zeros. */
+async function scanAndJump(page: Page): Promise<void> {
+  const current = () => page.locator('tr.current th').innerText();
+  await page.keyboard.type('K03', { delay: 2 });
+  await page.keyboard.press('Enter');
+  expect(await current()).toBe('K03');
+  await page.keyboard.type('/k6', { delay: 120 });
+  await page.getByText('Go to box k6… Enter goes there, Esc leaves.').waitFor();
+  await page.keyboard.press('Enter');
+  expect(await current()).toBe('K06');
+  await page.keyboard.type('K', { delay: 120 });
+  await page.keyboard.press('Enter');
+  await page.getByText('Box K is not in this list, or more than one begins so.').waitFor();
+  // The question before the rest is filled names the rows it would fill, and Escape leaves all as it was.
+  await page.keyboard.press('Control+d');
+  await page.getByText('Fill 0 untouched rows with “laying”?').waitFor();
+  await page.keyboard.press('Escape');
+}
+
 test('nine looks are typed, corrected, noted and kept', async () => {
   const house = await doors(() => browser)[0]?.open();
   if (!house) throw new Error('no door');
@@ -44,10 +63,18 @@ test('nine looks are typed, corrected, noted and kept', async () => {
     await page.keyboard.press('F4');
     await page.keyboard.type('ants');
     await page.keyboard.press('Enter');
+    await page.keyboard.press('Escape');
+    await scanAndJump(page);
     await page.keyboard.press('Control+Enter');
     await page
       .getByText('9 looks saved: 3 laying, 1 virgin, 2 no queen, 1 drone-layer, 1 queen, no eggs, 1 not looked.')
       .waitFor();
+    // Every row is in the workbook, and what the evening changed is told.
+    expect(await page.locator('[data-saved="saved"]').count()).toBe(9);
+    expect(await page.locator('[data-saved]:not([data-saved="saved"])').count()).toBe(0);
+    const end = page.getByRole('status', { name: 'What this changes' });
+    await end.getByText('Still to do').waitFor();
+    expect(await end.innerText()).toMatch(/First look for eggs, 26-01, K03, K06, K09/);
 
     await page.reload();
     await page.getByRole('grid').waitFor();

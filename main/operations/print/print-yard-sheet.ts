@@ -5,6 +5,7 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
+import { resultKeysWith } from '../../../shared/model/look-key.ts';
 import { type DateOrder, fullDay, paperDay } from '../../../shared/text/day-text.ts';
 import { lookWords } from '../../../shared/text/english/looks.ts';
 import { yardSheet as words } from '../../../shared/text/english/yard-sheet.ts';
@@ -21,7 +22,7 @@ export async function printYardSheet(
 ): Promise<Result<PaperFile, Refusal>> {
   const { workbook, today } = desk;
   const { tables } = workbook;
-  const order = storedSettings(tables.settings).dateOrder;
+  const { dateOrder: order, resultLetters } = storedSettings(tables.settings);
   const reader = new BoxReader(tables, today);
   const rows = tables.boxes
     .where({ retiredOn: null })
@@ -34,6 +35,8 @@ export async function printYardSheet(
     day: fullDay(today, order),
     leaveAlone: leaveAlone(desk, order),
     rows,
+    // A box that was not opened has nothing to ring.
+    keys: resultKeysWith(resultLetters).filter(({ result }) => result !== 'not-looked'),
     foot: words.foot(workbook.name, fullDay(today, order)),
     paper,
     large,

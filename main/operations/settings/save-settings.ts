@@ -1,12 +1,15 @@
 import type { z } from 'zod';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import type { SaveSettings, Settings } from '../../../shared/contract/settings.ts';
-import { ok, type Result } from '../../../shared/kernel/result.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import { keyUsedTwice } from '../../../shared/model/look-key.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
 
 /** Changes the named settings and leaves all others. */
 export function saveSettings({ workbook }: Desk, changes: z.infer<typeof SaveSettings>): Result<Settings, Refusal> {
+  const twice = keyUsedTwice(changes.resultLetters ?? {});
+  if (twice) return refuse({ kind: 'result-key-twice', field: 'resultLetters', ...twice });
   return workbook.change('Settings', ({ settings }) => {
     for (const [key, value] of Object.entries(changes)) {
       if (value !== undefined) settings.put(key, value);

@@ -1,8 +1,8 @@
 import { type KeyboardEvent, useState } from 'react';
 import type { LookRow } from '../../../shared/contract/boxes.ts';
-import { RESULT_KEYS } from '../../../shared/model/look-key.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { type RowState, SavedSign } from '../../components/SavedSign.tsx';
+import { useDays, useResultKeys, useWords } from '../../components/words.ts';
 import type { LookChange, Said } from './look-typing.ts';
 
 interface GridRowProps {
@@ -11,20 +11,21 @@ interface GridRowProps {
   /** The offered queen number while it is being confirmed. */
   readonly numbering: string | null;
   readonly said: Said | undefined;
+  readonly state: RowState | null;
   readonly onPick: () => void;
   readonly onNumber: (number: string) => void;
   readonly onLeave: () => void;
   readonly onMore: (change: LookChange) => void;
 }
 
-export function GridRow({ row, current, numbering, said, onPick, onNumber, onLeave, onMore }: GridRowProps) {
+export function GridRow({ row, current, numbering, said, state, onPick, onNumber, onLeave, onMore }: GridRowProps) {
   const { boxes, looks } = useWords();
   const { sheet } = boxes;
   const days = useDays();
   const last =
     row.lastResult && row.lastLookOn ? `${looks[row.lastResult].name}, ${days.short(row.lastLookOn)}` : sheet.noLook;
   const day = row.daysSinceEmergence === null ? '' : boxes.day(row.daysSinceEmergence);
-  const key = RESULT_KEYS.find((one) => one.result === row.typed?.result)?.key;
+  const key = useResultKeys().find((one) => one.result === row.typed?.result)?.key;
   return (
     <>
       <tr data-row className={current ? 'current' : undefined} onClick={onPick}>
@@ -52,6 +53,7 @@ export function GridRow({ row, current, numbering, said, onPick, onNumber, onLea
               ' '
             )}
           </span>
+          <SavedSign state={state} />
         </td>
         <td>
           {numbering === null ? (

@@ -1,4 +1,5 @@
 import type { LookRow, LookSheetView } from '../../../shared/contract/boxes.ts';
+import { EveningEnd } from '../../components/EveningEnd.tsx';
 import { useWords } from '../../components/words.ts';
 import { GridRow } from './GridRow.tsx';
 import { Legend } from './Legend.tsx';
@@ -10,16 +11,14 @@ import { useLookGrid } from './use-look-grid.ts';
 export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: string }) {
   const { boxes, looks } = useWords();
   const { sheet } = boxes;
-  const { rows, state, number, finished, typing, grid, act, giveNumber, onKeyDown } = useLookGrid(view, sheetDay);
+  const { rows, state, number, finished, changes, typing, code, grid, act, giveNumber, onKeyDown } = useLookGrid(
+    view,
+    sheetDay,
+  );
   const done = rows.filter((row) => row.typed).length;
   return (
     <>
       <Progress typing={typing} done={done} all={rows.length} />
-      {state.filling ? (
-        <p className="line-notice" role="alert">
-          {sheet.fillAsk(untouchedRows(rows).length, looks[state.filling].name)}
-        </p>
-      ) : null}
       <div className="table-scroll">
         {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: one key a cell is a grid by the ARIA authoring practices */}
         <table className="look-grid" role="grid" aria-label={sheet.grid} ref={grid} onKeyDown={onKeyDown}>
@@ -32,6 +31,7 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
                 current={index === state.current}
                 numbering={index === state.current && state.numbering ? number : null}
                 said={typing.said.get(row.id)}
+                state={typing.stateOf(row)}
                 onPick={() => act({ kind: 'go', to: index })}
                 onNumber={(typedNumber) => giveNumber(row, typedNumber)}
                 onLeave={() => act({ kind: 'leave' })}
@@ -41,8 +41,12 @@ export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: st
           </tbody>
         </table>
       </div>
-      <Legend />
-      {finished ? <Summary rows={rows} /> : null}
+      {finished ? <End rows={rows} changes={changes} /> : null}
+      <Legend
+        asking={state.filling ? sheet.fillAsk(untouchedRows(rows).length, looks[state.filling].name) : null}
+        typing={code.typing}
+        noSuchCode={code.noSuchCode}
+      />
     </>
   );
 }
@@ -74,15 +78,12 @@ function Head() {
   );
 }
 
-function Summary({ rows }: { rows: readonly LookRow[] }) {
+function End({ rows, changes }: { rows: readonly LookRow[]; changes: ReturnType<typeof useLookGrid>['changes'] }) {
   const { boxes, looks } = useWords();
   const typed = rows.flatMap((row) => row.typed ?? []);
   const counts = [...Map.groupBy(typed, (look) => look.result)].map(
     ([result, of]) => `${of.length} ${looks[result].name}`,
   );
-  return (
-    <p className="line-good" role="status">
-      {boxes.sheet.summary(typed.length, counts.join(', '))} <a href="#/today">{boxes.sheet.backToToday}</a>
-    </p>
-  );
+  const { before, after } = changes;
+  return <EveningEnd summary={boxes.sheet.summary(typed.length, counts.join(', '))} before={before} after={after} />;
 }

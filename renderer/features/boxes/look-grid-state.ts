@@ -1,15 +1,16 @@
 import type { LookRow } from '../../../shared/contract/boxes.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
-import { RESULT_KEYS } from '../../../shared/model/look-key.ts';
+import type { ResultKey } from '../../../shared/model/look-key.ts';
 
-export function resultOfKey(key: string): LookResult | null {
-  const upper = key.toUpperCase();
-  return RESULT_KEYS.find((one) => one.key === upper || one.digit === key)?.result ?? null;
+/** The number pad has a comma where the language writes decimals so; it stands for the dot. */
+export function resultOfKey(key: string, keys: readonly ResultKey[]): LookResult | null {
+  const upper = key === ',' ? '.' : key.toUpperCase();
+  return keys.find((one) => one.key === upper || one.digit === key)?.result ?? null;
 }
 
 /** Digits typed with Shift are other signs on most keyboards, so marking with Shift is by letters. */
 export const marksQueen = (event: { readonly key: string; readonly shiftKey: boolean }): boolean =>
-  event.shiftKey && /^[A-Z]$/.test(event.key);
+  event.shiftKey && /^\p{Lu}$/u.test(event.key);
 
 export interface GridState {
   readonly current: number;
@@ -66,10 +67,6 @@ export const firstOpenRow = (rows: readonly LookRow[]): number =>
   );
 
 export const untouchedRows = (rows: readonly LookRow[]): readonly LookRow[] => rows.filter((row) => row.typed === null);
-
-/** A scanned or typed box code: the row it means, or -1. */
-export const rowOfCode = (rows: readonly LookRow[], code: string): number =>
-  rows.findIndex((row) => row.code.toLowerCase() === code.trim().toLowerCase());
 
 /** The number after the offered one: 26-041 then 26-042. */
 export function numberAfter(number: string): string {

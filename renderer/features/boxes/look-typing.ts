@@ -5,6 +5,7 @@ import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
 import { ask } from '../../client/client.ts';
 import { newId } from '../../client/hooks.ts';
+import type { RowState } from '../../components/SavedSign.tsx';
 
 /** What a row changes; what it does not name stays as it was typed. */
 export interface LookChange {
@@ -39,7 +40,11 @@ export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void)
   const queue = useRef<Promise<void>>(Promise.resolve());
   const [said, setSaid] = useState<ReadonlyMap<string, Said>>(new Map());
   const [lastSaved, setLastSaved] = useState<{ readonly box: string; readonly result: LookResult } | null>(null);
-  const say = (boxId: string, what: Said) => setSaid((before) => new Map(before).set(boxId, what));
+  const [states, setStates] = useState<ReadonlyMap<string, RowState>>(new Map());
+  const say = (boxId: string, what: Said) => {
+    setSaid((before) => new Map(before).set(boxId, what));
+    setStates((before) => new Map(before).set(boxId, what.refusal || what.notReached ? 'not-saved' : 'saved'));
+  };
 
   /** A refused change is taken back here too, so that the row's next key does not carry it along. */
   const send = async (row: LookRow, before: Typed, typed: Typed, queenNumber: string | null) => {
@@ -63,12 +68,16 @@ export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void)
     const before = typedByRow.current.get(row.id) ?? row.typed ?? EMPTY;
     const typed = { ...before, ...change, id: before.id === '' ? newId() : before.id };
     typedByRow.current.set(row.id, typed);
+    setStates((before) => new Map(before).set(row.id, 'saving'));
     queue.current = queue.current.then(() => send(row, before, typed, queenNumber));
     return queue.current;
   };
 
   const toCheck = [...said.values()].filter((one) => one.refusal || one.notReached || one.notices.length > 0).length;
-  return { save, said, lastSaved, toCheck };
+  /** Resolves when everything typed so far is saved or refused. */
+  const settled = (): Promise<void> => queue.current;
+  const stateOf = (row: LookRow): RowState | null => states.get(row.id) ?? (row.typed ? 'saved' : null);
+  return { save, settled, stateOf, said, lastSaved, toCheck };
 }
 
 const EMPTY: Typed = { id: '', result: 'not-looked', strength: null, food: null, note: null };

@@ -1,9 +1,13 @@
-import { type KeyboardEvent, type RefObject, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { LookRow, LookSheetView } from '../../../shared/contract/boxes.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
+import { useTodayChanges } from '../../client/today-changes.ts';
+import { useResultKeys } from '../../components/words.ts';
+import { type Answers, answerTo } from './grid-keys.ts';
 import {
   firstOpenRow,
   type GridAct,
+  type GridState,
   gridAfter,
   marksQueen,
   numberAfter,
@@ -12,20 +16,23 @@ import {
   untouchedRows,
 } from './look-grid-state.ts';
 import { useLookTyping } from './look-typing.ts';
+import { useCodeTyping } from './use-code-typing.ts';
 
 /** What the grid shows and what its keys do: rows as typed, where the typing stands, and the saving behind it. */
 export function useLookGrid(view: LookSheetView, sheetDay: string) {
   const [rows, setRows] = useState(view.rows);
-  const [state, setState] = useState({ ...START, current: firstOpenRow(view.rows) });
+  const { state, at, act } = useGridState(view.rows);
   const [number, setNumber] = useState(view.nextQueenNumber);
   const [finished, setFinished] = useState(false);
   const typing = useLookTyping(sheetDay, (saved) =>
     setRows((before) => before.map((row) => (row.id === saved.id ? saved : row))),
   );
+  const changes = useTodayChanges();
   const grid = useRef<HTMLTableElement>(null);
-  const act = (one: GridAct) => setState((before) => gridAfter(before, one, rows.length));
   useFocusOnRow(grid, state.current, state.numbering, finished);
-  const typeResult = (row: LookRow, result: LookResult, mark: boolean) => {
+  const type = (result: LookResult, mark: boolean) => {
+    const row = rows[at.current.current];
+    if (!row) return;
     setFinished(false);
     void typing.save(row, { result, queenNumber: null });
     act({ kind: 'typed', mark });
@@ -39,68 +46,75 @@ export function useLookGrid(view: LookSheetView, sheetDay: string) {
     for (const row of untouchedRows(rows)) void typing.save(row, { result, queenNumber: null });
     act({ kind: 'last' });
   };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const row = rows[state.current];
-    const type = (result: LookResult, mark: boolean) => row && typeResult(row, result, mark);
-    if (event.target instanceof HTMLInputElement) {
-      if (leavesInput(event, row, grid.current, state.current)) act({ kind: 'down' });
-    } else if (event.key === 'F4') {
-      event.preventDefault();
-      rowElement(grid.current, state.current)?.querySelector<HTMLElement>('input[data-note]')?.focus();
-    } else if (row && answerTo(event, { filling: state.filling, act, fill, finish: () => setFinished(true), type }))
-      event.preventDefault();
-  };
-  return { rows, state, number, finished, typing, grid, act, giveNumber, onKeyDown };
+  const finish = () =>
+    void typing.settled().then(() => {
+      setFinished(true);
+      void changes.compare();
+    });
+  const { code, onKeyDown } = useGridKeys(view, grid, { at, act, fill, finish, type });
+  return { rows, state, number, finished, changes, typing, code, grid, act, giveNumber, onKeyDown };
 }
+
+/** Where the typing stands. The ref is there at once: two keys may come before the page is drawn again. */
+function useGridState(rows: readonly LookRow[]) {
+  const [state, setState] = useState({ ...START, current: firstOpenRow(rows) });
+  const at = useRef<GridState>(state);
+  const act = (one: GridAct) => {
+    at.current = gridAfter(at.current, one, rows.length);
+    setState(at.current);
+  };
+  return { state, at, act };
+}
+
+type Acts = Pick<Answers, 'act' | 'fill' | 'finish' | 'type'> & { readonly at: RefObject<GridState> };
+
+/** The keys of the grid: a field's own first, then a scanned code, then results and moves. */
+function useGridKeys(view: LookSheetView, grid: RefObject<HTMLTableElement | null>, { at, ...acts }: Acts) {
+  const keys = useResultKeys();
+  const codes = useMemo(() => view.rows.map((row) => row.code), [view.rows]);
+  const resultOf = (key: string) => resultOfKey(key, keys);
+  const code = useCodeTyping({
+    codes,
+    isResult: (key) => resultOf(key) !== null,
+    jump: (to) => acts.act({ kind: 'go', to }),
+    giveBack: (held) => {
+      for (const { key, shift } of held) {
+        const result = resultOf(key);
+        if (result) acts.type(result, marksQueen({ key, shiftKey: shift }));
+      }
+    },
+  });
+  const onKeyDown = (event: KeyboardEvent) => {
+    const row = rowElement(grid.current, at.current.current);
+    if (event.target instanceof HTMLInputElement) {
+      if (leavesInput(event, row)) acts.act({ kind: 'down' });
+      return;
+    }
+    if (!isPlain(event)) code.flush();
+    if (event.key === 'F4') row?.querySelector<HTMLElement>('input[data-note]')?.focus();
+    else if (
+      !at.current.filling &&
+      isPlain(event) &&
+      code.take({ key: event.key, shift: event.shiftKey, at: event.timeStamp })
+    ) {
+      // The key was part of a code.
+    } else if (!answerTo(event, { ...acts, filling: at.current.filling, resultOf })) return;
+    event.preventDefault();
+  };
+  return { code, onKeyDown };
+}
+
+const isPlain = (event: KeyboardEvent): boolean => !event.ctrlKey && !event.metaKey && !event.altKey;
 
 const rowElement = (grid: HTMLTableElement | null, index: number): HTMLElement | undefined =>
   grid?.querySelectorAll<HTMLElement>('tr[data-row]')[index];
 
 /** In strength, food and note Enter saves and goes down, Escape goes back to the result; true when to go down. */
-function leavesInput(
-  event: KeyboardEvent,
-  row: LookRow | undefined,
-  grid: HTMLTableElement | null,
-  current: number,
-): boolean {
+function leavesInput(event: KeyboardEvent, row: HTMLElement | undefined): boolean {
   if (!row || (event.key !== 'Enter' && event.key !== 'Escape') || event.ctrlKey) return false;
   event.preventDefault();
-  rowElement(grid, current)?.querySelector<HTMLElement>('[data-now]')?.focus();
+  row.querySelector<HTMLElement>('[data-now]')?.focus();
   return event.key === 'Enter';
-}
-
-interface Answers {
-  readonly filling: LookResult | null;
-  readonly act: (act: GridAct) => void;
-  readonly fill: (result: LookResult) => void;
-  readonly finish: () => void;
-  readonly type: (result: LookResult, mark: boolean) => void;
-}
-
-const MOVES: Readonly<Record<string, GridAct>> = {
-  ArrowUp: { kind: 'up' },
-  ArrowDown: { kind: 'down' },
-  Enter: { kind: 'down' },
-  Home: { kind: 'first' },
-  End: { kind: 'last' },
-  Escape: { kind: 'leave' },
-};
-
-/** True when the key meant something to the grid. */
-function answerTo(event: KeyboardEvent, { filling, act, fill, finish, type }: Answers): boolean {
-  const ctrl = event.ctrlKey || event.metaKey;
-  if (ctrl && event.key === 'Enter') finish();
-  else if (ctrl && event.key.toLowerCase() === 'd') act({ kind: 'ask-fill' });
-  else if (ctrl || event.altKey) return false;
-  else if (filling && event.key === 'Enter') fill(filling);
-  else if (MOVES[event.key]) act(MOVES[event.key] as GridAct);
-  else {
-    const result = resultOfKey(event.key);
-    if (!result) return false;
-    if (filling) act({ kind: 'fill-with', result });
-    else type(result, marksQueen(event));
-  }
-  return true;
 }
 
 function useFocusOnRow(

@@ -11,6 +11,7 @@ import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
 import { Methods } from './Methods.tsx';
 import { PlanningDays } from './PlanningDays.tsx';
+import { ResultKeys } from './ResultKeys.tsx';
 
 const TEXT_SIZES = [90, 100, 110, 120, 130, 140, 150, 160] as const;
 
@@ -31,6 +32,7 @@ export function Settings() {
           <PlanningDays settings={settings.data} />
         </div>
       </div>
+      <ResultKeys settings={settings.data} />
       <Methods />
     </Page>
   );

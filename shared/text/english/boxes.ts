@@ -88,6 +88,9 @@ export const boxes = {
     more: 'Tab strength and food',
     correct: 'Up corrects',
     fill: 'Ctrl+D fills the rest',
+    jump: (key: string) => `scan, or ${key} and a code: jumps to the box`,
+    jumping: (code: string) => `Go to box ${code}… Enter goes there, Esc leaves.`,
+    noSuchCode: (code: string) => `Box ${code} is not in this list, or more than one begins so.`,
     finish: 'Ctrl+Enter done',
     fillAsk: (n: number, result: string) =>
       `Fill ${n === 1 ? '1 untouched row' : `${n} untouched rows`} with “${result}”? Press a result key to choose another, Enter to fill, Esc to leave.`,
@@ -98,6 +101,5 @@ export const boxes = {
     before: 'set out',
     noLook: 'not looked yet',
     notSaved: 'not saved',
-    backToToday: 'See today',
   },
 } as const;

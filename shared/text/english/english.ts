@@ -2,6 +2,7 @@ import { batches } from './batches.ts';
 import { boxes } from './boxes.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashWords } from './clashes.ts';
+import { evening } from './evening.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
 import { hives } from './hives.ts';
@@ -21,6 +22,7 @@ import { yardSheet } from './yard-sheet.ts';
 /** All words of the window in English. Another language is an object of the same shape. */
 export const english = {
   frame,
+  evening,
   day: {
     hint: {
       'day-first': 'today, +3, 14 or 14 May',

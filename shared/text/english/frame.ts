@@ -34,6 +34,7 @@ export const frame = {
   cancel: 'Leave as it was',
   close: 'Close',
   save: 'Save',
+  rowStates: { saving: 'being saved', saved: 'saved', 'not-saved': 'not saved' },
   moreLines: (n: number) => `${n} more`,
   firstStart: {
     title: 'A workbook for your queens',

@@ -109,6 +109,8 @@ const REFUSALS: Sentences<Own> = {
     `Sealed: ${cells(placed)} are in boxes already, so ${sealed} sealed cannot be. Correct the count, or take cells out of boxes first.`,
   'day-before-start': ({ field, day, start }, text) =>
     `${fieldName(field)}: ${text(day)} lies before this batch began on ${text(start)}. Type that day or a later one.`,
+  'result-key-twice': ({ key, results: [one, other] }) =>
+    `Result keys: “${key}” cannot be both “${lookWords[one].name}” and “${lookWords[other].name}”. Give one of them another letter.`,
   'comb-needed': () => 'Comb: say whether the comb is drawn already or starts from foundation strips; the days differ.',
   'builder-in-use': ({ builder, batch, until }, text) =>
     `Builder: ${builder} holds the cells of ${batch} until ${text(until)}. Choose another builder, or start on that day or later.`,

@@ -13,6 +13,11 @@ export const settings = {
   weekStarts: { monday: 'Monday', saturday: 'Saturday', sunday: 'Sunday' },
   temperature: 'Degrees',
   temperatures: { celsius: 'Celsius (°C)', fahrenheit: 'Fahrenheit (°F)' },
+  resultKeys: 'Keys for what was seen',
+  resultKeysLine:
+    'Pressed in the evening, ringed on the yard sheet. A sheet printed before a change shows the old letters.',
+  resultColumns: { result: 'What was seen', key: 'Letter', digit: 'Number pad' },
+  resultKeyOf: (result: string) => `Letter for ${result}`,
   planning: 'Planning',
   cellsPerBuilder: 'Cells one builder should finish at once',
   restDays: 'Days a builder rests after a set',

@@ -33,6 +33,16 @@ describe('the yard sheet', () => {
     expect(words.some((word) => /^HANDS OFF to [A-Z][a-z]{2} May \d+$/.test(word))).toBe(true);
   });
 
+  test('has the letters of the evening to ring, as the person has them', async () => {
+    const desk = aDeskWithBoxes();
+    fill(desk, ({ settings }) => settings.put('resultLetters', { laying: 'Y' }));
+    const words = await wordsOf(desk, wish);
+    // Ten boxes, four of them free and without letters, and four blank lines.
+    expect(words.filter((word) => word === 'Y')).toHaveLength(10);
+    expect(words).not.toContain('L');
+    expect(words.some((word) => word.includes('Y laying, B proved'))).toBe(true);
+  });
+
   test('says which boxes and hives stay shut, and gives them nothing to ring', async () => {
     // Mating flights: boxes with virgins stay shut until the first look of the batch's timetable.
     const words = await wordsOf(onDay(aDeskWithBoxes(), '2026-05-20'), wish);

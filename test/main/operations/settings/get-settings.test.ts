@@ -9,6 +9,7 @@ const DEFAULTS = {
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',
+  resultLetters: {},
   awayDays: [],
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
   cellsPerBuilder: 20,

@@ -1,7 +1,9 @@
 import { expect, test } from 'vitest';
 import { getSettings } from '../../../../main/operations/settings/get-settings.ts';
 import { saveSettings } from '../../../../main/operations/settings/save-settings.ts';
+import { SaveSettings } from '../../../../shared/contract/settings.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
+import { refusalOf } from '../../../builders/running-batch.ts';
 
 test('only the settings named are changed', () => {
   const desk = aDesk();
@@ -18,4 +20,24 @@ test('keys of a later version of the program are kept', () => {
   fill(desk, ({ settings }) => settings.put('fromALaterVersion', { kept: true }));
   mustOk(saveSettings(desk, { theme: 'light' }));
   expect(desk.workbook.tables.settings.get('fromALaterVersion')).toEqual({ kept: true });
+});
+
+test('a letter for two results is refused, and nothing is saved', () => {
+  const desk = aDesk();
+  expect(refusalOf(saveSettings(desk, { resultLetters: { laying: 'V' } }))).toEqual({
+    kind: 'result-key-twice',
+    field: 'resultLetters',
+    key: 'V',
+    results: ['laying', 'virgin'],
+  });
+  expect(getSettings(desk).resultLetters).toEqual({});
+  mustOk(saveSettings(desk, { resultLetters: { laying: 'V', virgin: 'J' } }));
+  expect(getSettings(desk).resultLetters).toEqual({ laying: 'V', virgin: 'J' });
+});
+
+test('a key is one letter or the dot: digits stay with the number pad', () => {
+  const letter = (key: string) => SaveSettings.safeParse({ resultLetters: { laying: key } });
+  expect(letter('ä').data?.resultLetters).toEqual({ laying: 'Ä' });
+  expect(letter('.').success).toBe(true);
+  for (const key of ['1', '', 'ab', '/', ' ']) expect(letter(key).success, key).toBe(false);
 });

@@ -17,11 +17,13 @@ describe('the typing grid', () => {
     const keys = RESULT_KEYS.flatMap((one) => [one.key, one.digit]);
     expect(new Set(keys).size).toBe(2 * LOOK_RESULTS.length);
     for (const { result, key, digit } of RESULT_KEYS) {
-      expect(resultOfKey(key)).toBe(result);
-      expect(resultOfKey(key.toLowerCase())).toBe(result);
-      expect(resultOfKey(digit)).toBe(result);
+      expect(resultOfKey(key, RESULT_KEYS)).toBe(result);
+      expect(resultOfKey(key.toLowerCase(), RESULT_KEYS)).toBe(result);
+      expect(resultOfKey(digit, RESULT_KEYS)).toBe(result);
     }
-    expect(resultOfKey('z')).toBeNull();
+    expect(resultOfKey('z', RESULT_KEYS)).toBeNull();
+    // A number pad writes a comma where decimals have one.
+    expect(resultOfKey(',', RESULT_KEYS)).toBe('not-looked');
   });
 
   test('types thirty looks with thirty keys', () => {

@@ -72,6 +72,12 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
     firstEggsOn: '2026-06-10',
     provedOn: '2026-06-01',
   },
+  'result-key-twice': {
+    kind: 'result-key-twice',
+    field: 'resultLetters',
+    key: 'L',
+    results: ['laying', 'virgin'],
+  },
   'no-labels': { kind: 'no-labels', field: 'batchId' },
   'start-beyond-sheet': { kind: 'start-beyond-sheet', field: 'startAt', labels: 21 },
   'qr-does-not-fit': { kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: 18.2 },
