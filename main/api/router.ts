@@ -23,6 +23,7 @@ import {
 } from '../../shared/contract/boxes.ts';
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
+import { ExportTables } from '../../shared/contract/exchange.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
@@ -63,6 +64,7 @@ import { openCopy } from '../operations/copies/open-copy.ts';
 import { releaseCopies } from '../operations/copies/release-copies.ts';
 import { restoreCopy } from '../operations/copies/restore-copy.ts';
 import { setSecondPlace } from '../operations/copies/set-second-place.ts';
+import { exportTables } from '../operations/files/export-tables.ts';
 import { getHive } from '../operations/hives/get-hive.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
@@ -162,6 +164,9 @@ export const appRouter = group({
     printLabels: command(LabelChoice, printLabels),
     printYardSheet: command(PrintYardSheet, printYardSheet),
     printTimetable: command(PrintTimetable, printTimetable),
+  }),
+  files: group({
+    exportTables: command(ExportTables, exportTables),
   }),
   methods: group({
     getMethod: query(GetMethod, getMethod),

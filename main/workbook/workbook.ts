@@ -36,6 +36,7 @@ export interface TallyTable {
 export interface SettingTable {
   get(key: string): unknown;
   put(key: string, value: unknown): void;
+  all(): Readonly<Record<string, unknown>>;
 }
 
 export interface Tables {

@@ -3,7 +3,7 @@ import { ask } from '../client/client.ts';
 import { useAnswer } from '../client/hooks.ts';
 import { useWords } from '../components/words.ts';
 
-const PLACES = ['today', 'batches', 'hives', 'boxes', 'queens', 'season', 'print', 'class'] as const;
+const PLACES = ['today', 'batches', 'hives', 'boxes', 'queens', 'season', 'print', 'files', 'class'] as const;
 const FOOT = ['settings', 'help'] as const;
 
 export function SideBar({ place, open }: { place: string; open: NonNullable<WorkbookState['open']> }) {

@@ -12,6 +12,7 @@ const LookSheet = lazy(() => import('../features/boxes/LookSheet.tsx').then((m) 
 const Queens = lazy(() => import('../features/queens/Queens.tsx').then((m) => ({ default: m.Queens })));
 const Season = lazy(() => import('../features/season/Season.tsx').then((m) => ({ default: m.Season })));
 const Labels = lazy(() => import('../features/print/Labels.tsx').then((m) => ({ default: m.Labels })));
+const Files = lazy(() => import('../features/files/Files.tsx').then((m) => ({ default: m.Files })));
 const Class = lazy(() => import('../features/class/Class.tsx').then((m) => ({ default: m.Class })));
 const Settings = lazy(() => import('../features/settings/Settings.tsx').then((m) => ({ default: m.Settings })));
 const Help = lazy(() => import('../features/help/Help.tsx').then((m) => ({ default: m.Help })));
@@ -38,6 +39,8 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       return <Season />;
     case 'print':
       return <Labels key={query.toString()} batchId={query.get('batch')} />;
+    case 'files':
+      return <Files />;
     case 'class':
       return <Class />;
     case 'settings':

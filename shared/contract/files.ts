@@ -43,4 +43,8 @@ export interface CalendarMade extends MadeFile {
   readonly events: number;
 }
 
+export interface TablesMade extends MadeFile {
+  readonly rows: number;
+}
+
 export type FilesRefusal = { readonly kind: 'no-calendar-events'; readonly field: 'batchId' };

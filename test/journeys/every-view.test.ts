@@ -49,6 +49,7 @@ async function viewsOf(page: Page): Promise<readonly (readonly [string, string])
     ['Queens', '/queens'],
     ['Season', '/season'],
     ['Print', `/print?batch=${batch('26-01')}`],
+    ['Files', '/files'],
     ['Class', '/class'],
     ['Settings', '/settings'],
     ['Help and glossary', '/help'],

@@ -28,6 +28,7 @@ test('the table holds every feature of the workbook', () => {
       'today',
       'season',
       'print',
+      'files',
       'settings',
       'methods',
       'copies',

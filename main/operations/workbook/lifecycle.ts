@@ -2,6 +2,7 @@ import { type Day, dayOfIso, isIsoDay } from '../../../shared/kernel/day.ts';
 import type { Clock, Ids } from '../../ports/ports.ts';
 import type { Keeper, Workbook } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
+import { HELD_AT } from '../workbook-marks.ts';
 
 /** What the operations that open and close workbooks are handed: there may be none open yet. */
 export interface Lifecycle {
@@ -19,9 +20,6 @@ export interface DemoPlan {
   readonly day: Day;
   build(desk: Desk): void;
 }
-
-/** Setting that holds the day a demo is held at; no other workbook has it. */
-export const HELD_AT = 'heldAt';
 
 /** The day a workbook reckons with. A demo is held at one day, so that its jobs are always due today. */
 export function dayOf(workbook: Workbook, clock: Clock): Day {

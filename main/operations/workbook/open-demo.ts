@@ -3,8 +3,9 @@ import type { WorkbookState } from '../../../shared/contract/workbook.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
 import type { Workbook } from '../../workbook/workbook.ts';
+import { HELD_AT } from '../workbook-marks.ts';
 import { getWorkbookState } from './get-workbook-state.ts';
-import { HELD_AT, type Lifecycle } from './lifecycle.ts';
+import type { Lifecycle } from './lifecycle.ts';
 
 /** Opens the made-up yard, a file of its own, held at its own day. */
 export function openDemo(lifecycle: Lifecycle): Result<WorkbookState, Refusal> {

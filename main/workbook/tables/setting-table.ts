@@ -5,6 +5,9 @@ import type { WriteGuard } from './define-table.ts';
 /** Small values by key, kept as JSON. A key that is not there reads as null. */
 export function settingTable(db: BetterSqlite3.Database, guardWrite: WriteGuard): SettingTable {
   const one = db.prepare<[string], { readonly value: string }>('SELECT value FROM setting WHERE key = ?');
+  const every = db.prepare<[], { readonly key: string; readonly value: string }>(
+    'SELECT key, value FROM setting ORDER BY key',
+  );
   const put = db.prepare<[string, string]>(
     'INSERT INTO setting (key, value) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value',
   );
@@ -17,5 +20,6 @@ export function settingTable(db: BetterSqlite3.Database, guardWrite: WriteGuard)
       guardWrite();
       put.run(key, JSON.stringify(value));
     },
+    all: () => Object.fromEntries(every.all().map(({ key, value }) => [key, JSON.parse(value) as unknown])),
   };
 }

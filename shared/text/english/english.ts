@@ -16,6 +16,7 @@ import { season } from './season.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
+import { tablesOut, tableTitles } from './tables-out.ts';
 import { today } from './today.ts';
 import { yardSheet } from './yard-sheet.ts';
 
@@ -46,6 +47,8 @@ export const english = {
   season,
   print,
   yardSheet,
+  tablesOut,
+  tableTitles,
   handout,
   settings,
   cautions,

@@ -9,6 +9,7 @@ export const frame = {
     queens: 'Queens',
     season: 'Season',
     print: 'Print',
+    files: 'Files',
     class: 'Class',
     settings: 'Settings',
     help: 'Help',

@@ -1,0 +1,170 @@
+import type { Cell, CellKind, TableKey } from '../../../shared/contract/exchange.ts';
+import { isoOfDay } from '../../../shared/kernel/day.ts';
+import { type Batch, COUNTED_STAGES, type Count } from '../../../shared/model/batch.ts';
+import type { Colony } from '../../../shared/model/colony.ts';
+import { type BoxLook, LOOK_RESULTS } from '../../../shared/model/look.ts';
+import { type MatingBox, PLACEMENT_ENDS, type Placement } from '../../../shared/model/mating-box.ts';
+import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../../shared/model/method.ts';
+import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
+import { STEPS } from '../../../shared/model/step.ts';
+import type { BatchTally } from '../../../shared/model/tally.ts';
+import type { tableWords } from '../../../shared/text/english/tables-out.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { timetableOf } from '../batch-calendar.ts';
+
+/** One column of a sheet: its kind, unit, the words it may hold, and its cell in a row. */
+export interface ColumnOf<Row> {
+  readonly kind: CellKind;
+  readonly unit: string;
+  readonly choices: readonly string[];
+  cell(row: Row, tables: Tables): Cell;
+}
+
+interface RowOf {
+  readonly hives: Colony;
+  readonly batches: Batch;
+  readonly counts: Count;
+  readonly boxes: MatingBox;
+  readonly placements: Placement;
+  readonly looks: BoxLook;
+  readonly queens: Queen;
+  readonly tallies: BatchTally;
+}
+
+/** A column without words, or words without a column, does not compile. */
+type Columns = {
+  readonly [Key in TableKey]: { readonly [Heading in keyof (typeof tableWords)[Key]['columns']]: ColumnOf<RowOf[Key]> };
+};
+
+type CellOf<Row> = (row: Row, tables: Tables) => Cell;
+const column = <Row>(kind: CellKind, cell: CellOf<Row>, unit = '', choices: readonly string[] = []): ColumnOf<Row> => ({
+  kind,
+  unit,
+  choices,
+  cell,
+});
+const text = <Row>(cell: CellOf<Row>) => column('text', cell);
+const day = <Row>(cell: CellOf<Row>) => column('day', cell);
+const number = <Row>(cell: CellOf<Row>, unit = '') => column('number', cell, unit);
+const choice = <Row>(choices: readonly string[], cell: CellOf<Row>) => column('choice', cell, '', choices);
+
+const yardName = (tables: Tables, id: string | null) => (id === null ? null : (tables.yards.get(id)?.name ?? null));
+const hiveCode = (tables: Tables, id: string | null) => (id === null ? null : (tables.colonies.get(id)?.code ?? null));
+const batchCode = (tables: Tables, id: string | null) => (id === null ? null : (tables.batches.get(id)?.code ?? null));
+const boxCode = (tables: Tables, id: string | null) => (id === null ? null : (tables.boxes.get(id)?.code ?? null));
+const barNumber = (tables: Tables, id: string | null) => (id === null ? null : (tables.bars.get(id)?.number ?? null));
+const placementOf = (tables: Tables, id: string | null) => (id === null ? null : tables.placements.get(id));
+
+export const SHEET_COLUMNS: Columns = {
+  hives: {
+    id: text((hive) => hive.id),
+    code: text((hive) => hive.code),
+    name: text((hive) => hive.name),
+    yard: text((hive, tables) => yardName(tables, hive.yardId)),
+    place: text((hive) => hive.place),
+    mother_line: text((hive) => hive.motherLine),
+    roles: text((hive, tables) => rolesOf(tables, hive)),
+    note: text((hive) => hive.note),
+    ended_on: day((hive) => hive.endedOn),
+  },
+  batches: {
+    id: text((batch) => batch.id),
+    code: text((batch) => batch.code),
+    season: number((batch) => batch.season, 'year'),
+    method: choice(METHODS, (batch) => batch.method),
+    own_method: text((batch, { methodCopies }) =>
+      batch.methodCopyId === null ? null : (methodCopies.get(batch.methodCopyId)?.name ?? null),
+    ),
+    comb: choice(COMBS, (batch) => batch.comb),
+    builder_type: choice(BUILDER_TYPES, (batch) => batch.builderType),
+    breeder: text((batch, tables) => hiveCode(tables, batch.breederId)),
+    builder: text((batch, tables) => hiveCode(tables, batch.builderId)),
+    anchor_step: choice(STEPS, (batch) => batch.anchorStep),
+    anchor_on: day((batch) => batch.anchorOn),
+    larvae_given_on: day((batch, tables) => isoOfDay(timetableOf(tables, batch).larvaeGivenOn)),
+    larva_age_from_h: number((batch) => batch.larvaAgeFromHours, 'hours'),
+    larva_age_to_h: number((batch) => batch.larvaAgeToHours, 'hours'),
+    cells_planned: number((batch) => batch.cellsPlanned, 'cells'),
+    practice: column('yes-no', (batch) => batch.practice),
+    note: text((batch) => batch.note),
+    lesson: text((batch) => batch.lesson),
+    closed_on: day((batch) => batch.closedOn),
+  },
+  counts: {
+    id: text((count) => count.id),
+    batch: text((count, tables) => batchCode(tables, count.batchId)),
+    bar: number((count, tables) => barNumber(tables, count.barId)),
+    stage: choice(COUNTED_STAGES, (count) => count.stage),
+    cells: number((count) => count.cells, 'cells'),
+    counted_on: day((count) => count.countedOn),
+  },
+  boxes: {
+    id: text((box) => box.id),
+    code: text((box) => box.code),
+    yard: text((box, tables) => yardName(tables, box.yardId)),
+    row: text((box) => box.row),
+    walk_order: number((box) => box.walkOrder),
+    box_type: choice(BOX_TYPES, (box) => box.boxType),
+    note: text((box) => box.note),
+    retired_on: day((box) => box.retiredOn),
+  },
+  placements: {
+    id: text((placement) => placement.id),
+    box: text((placement, tables) => boxCode(tables, placement.boxId)),
+    batch: text((placement, tables) => batchCode(tables, placement.batchId)),
+    bar: number((placement, tables) => barNumber(tables, placement.barId)),
+    placed_on: day((placement) => placement.placedOn),
+    ended_on: day((placement) => placement.endedOn),
+    end_reason: choice(PLACEMENT_ENDS, (placement) => placement.endReason),
+  },
+  looks: {
+    id: text((look) => look.id),
+    box: text((look, tables) => boxCode(tables, look.boxId)),
+    batch: text((look, tables) => batchCode(tables, placementOf(tables, look.placementId)?.batchId ?? null)),
+    placement_id: text((look) => look.placementId),
+    looked_on: day((look) => look.lookedOn),
+    result: choice(LOOK_RESULTS, (look) => look.result),
+    strength: number((look) => look.strength, '1 to 5'),
+    food: number((look) => look.food, '1 to 5'),
+    note: text((look) => look.note),
+  },
+  queens: {
+    id: text((queen) => queen.id),
+    number: text((queen) => queen.number),
+    born_in: number((queen) => queen.bornIn, 'year'),
+    batch: text((queen, tables) => batchCode(tables, queen.batchId)),
+    born_in_box: text((queen, tables) => boxCode(tables, placementOf(tables, queen.placementId)?.boxId ?? null)),
+    breeder: text((queen, tables) => hiveCode(tables, queen.breederId)),
+    mother_line: text((queen) => queen.motherLine),
+    marked_on: day((queen) => queen.markedOn),
+    first_eggs_on: day((queen) => queen.firstEggsOn),
+    proved_on: day((queen) => queen.provedOn),
+    place: choice(QUEEN_PLACES, (queen) => queen.place),
+    box: text((queen, tables) => boxCode(tables, queen.boxId)),
+    hive: text((queen, tables) => hiveCode(tables, queen.colonyId)),
+    gone_to: text((queen) => queen.goneTo),
+    note: text((queen) => queen.note),
+  },
+  tallies: {
+    batch: text((tally, tables) => batchCode(tables, tally.batchId)),
+    given: number((tally) => tally.given, 'cells'),
+    taken: number((tally) => tally.taken, 'cells'),
+    entered_sealing: number((tally) => tally.enteredSealing, 'cells'),
+    sealed: number((tally) => tally.sealed, 'cells'),
+    placed: number((tally) => tally.placed, 'cells'),
+    emergence_known: number((tally) => tally.emergenceKnown, 'cells'),
+    emerged: number((tally) => tally.emerged, 'queens'),
+    mating_known: number((tally) => tally.matingKnown, 'queens'),
+    proved: number((tally) => tally.proved, 'queens'),
+    laying: number((tally) => tally.laying, 'queens'),
+  },
+};
+
+/** 2025 breeder; 2026 breeder, builder */
+function rolesOf(tables: Tables, hive: Colony): string | null {
+  const roles = tables.colonyRoles.where({ colonyId: hive.id });
+  const bySeason = Map.groupBy(roles, ({ season }) => season);
+  const lines = [...bySeason].toSorted(([a], [b]) => a - b);
+  const told = lines.map(([season, own]) => `${season} ${own.map(({ role }) => role).join(', ')}`);
+  return told.length === 0 ? null : told.join('; ');
+}

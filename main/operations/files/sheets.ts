@@ -1,0 +1,63 @@
+import { type Sheet, type SheetColumn, TABLE_KEYS, type TableKey } from '../../../shared/contract/exchange.ts';
+import { dictionaryWords, tableWords } from '../../../shared/text/english/tables-out.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { type ColumnOf, SHEET_COLUMNS } from './sheet-columns.ts';
+
+/** One table of the workbook as a sheet, rows in the order in which they were typed. */
+export function sheetOf(tables: Tables, key: TableKey): Sheet {
+  const rows: Readonly<Record<TableKey, () => readonly unknown[]>> = {
+    hives: tables.colonies.all,
+    batches: tables.batches.all,
+    counts: tables.counts.all,
+    boxes: tables.boxes.all,
+    placements: tables.placements.all,
+    looks: tables.boxLooks.all,
+    queens: tables.queens.all,
+    tallies: tables.tallies.all,
+  };
+  const columns = Object.values(SHEET_COLUMNS[key]) as readonly ColumnOf<unknown>[];
+  return {
+    key,
+    title: tableWords[key].title,
+    columns: columnsOf(key),
+    rows: rows[key]().map((row) => columns.map((column) => column.cell(row, tables))),
+  };
+}
+
+export const allSheets = (tables: Tables): readonly Sheet[] => TABLE_KEYS.map((key) => sheetOf(tables, key));
+
+function columnsOf(key: TableKey): readonly SheetColumn[] {
+  const meanings: Readonly<Record<string, string>> = tableWords[key].columns;
+  return Object.entries<ColumnOf<never>>(SHEET_COLUMNS[key]).map(([heading, { kind, unit, choices }]) => ({
+    heading,
+    kind,
+    unit,
+    choices,
+    meaning: meanings[heading] ?? '',
+  }));
+}
+
+/** What every column of every table means, as a table of its own. */
+export function dictionarySheet(): Sheet {
+  return {
+    key: 'dictionary',
+    title: dictionaryWords.title,
+    columns: Object.entries(dictionaryWords.columns).map(([heading, meaning]) => ({
+      heading,
+      kind: 'text',
+      unit: '',
+      choices: [],
+      meaning,
+    })),
+    rows: TABLE_KEYS.flatMap((key) =>
+      columnsOf(key).map(({ heading, kind, unit, choices, meaning }) => [
+        key,
+        heading,
+        kind,
+        unit,
+        choices.join(' '),
+        meaning,
+      ]),
+    ),
+  };
+}

@@ -1,0 +1,207 @@
+import fc from 'fast-check';
+import type { Tables } from '../../main/workbook/workbook.ts';
+import type { Day } from '../../shared/kernel/day.ts';
+import { isoOfDay } from '../../shared/kernel/day.ts';
+import { Bar, Batch, COUNTED_STAGES, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
+import { Colony, ColonyRole, ROLES } from '../../shared/model/colony.ts';
+import { LabelPrint } from '../../shared/model/label-print.ts';
+import { BoxLook, HiveLook, LOOK_RESULTS } from '../../shared/model/look.ts';
+import { MatingBox, PLACEMENT_ENDS, Placement } from '../../shared/model/mating-box.ts';
+import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../shared/model/method.ts';
+import { MethodCopy } from '../../shared/model/method-copy.ts';
+import { Observation } from '../../shared/model/observation.ts';
+import { QUEEN_PLACES, Queen } from '../../shared/model/queen.ts';
+import { OBSERVATION_KINDS, STEPS } from '../../shared/model/step.ts';
+import { Yard } from '../../shared/model/yard.ts';
+import { aBar, aBatch } from './batch.ts';
+import { aColony } from './colony.ts';
+import { aDesk, fill } from './desk.ts';
+import { aBox, aPlacement } from './mating-box.ts';
+
+// Whole signs only: a lone half of a surrogate pair is no text, and UTF-8 cannot hold one.
+export const text = (maxLength: number, minLength = 0) =>
+  fc
+    .string({ unit: 'grapheme', minLength, maxLength })
+    .map((raw) => raw.trim().slice(0, maxLength))
+    .filter((t) => t.isWellFormed() && t.length >= minLength);
+export const maybe = <Value>(some: fc.Arbitrary<Value>) => fc.option(some, { nil: null });
+const isoDay = fc.integer({ min: 0, max: 47_846 }).map((day) => isoOfDay(day as Day)); // 1970 to 2100
+const hours = fc.double({ min: 0, max: 400, noNaN: true }).map((value) => value + 0);
+export const count = fc.integer({ min: 0, max: 200 });
+const five = maybe(fc.integer({ min: 1, max: 5 }));
+const season = fc.integer({ min: 1950, max: 2200 });
+const id = fc.stringMatching(/^[A-Za-z0-9_-]{1,64}$/).filter((value) => value.length <= 64);
+const code = text(12, 1);
+const name = text(60, 1);
+const note = maybe(text(200));
+export const given = <Value>(value: Value) => fc.constant(value);
+
+/** For each table: records of every shape its schema allows, pointing to the rows that `aFilledDesk` holds. */
+export const RECORDS = {
+  yards: [Yard, fc.record({ id, name, note })],
+  colonies: [
+    Colony,
+    fc.record({
+      id,
+      code,
+      name: maybe(name),
+      yardId: given(null),
+      place: maybe(text(60)),
+      motherLine: maybe(name),
+      note,
+      endedOn: maybe(isoDay),
+    }),
+  ],
+  colonyRoles: [ColonyRole, fc.record({ id, colonyId: given('colony-1'), season, role: fc.constantFrom(...ROLES) })],
+  methodCopies: [
+    MethodCopy,
+    fc.record({
+      id,
+      origin: fc.constantFrom(...METHODS),
+      name,
+      changes: fc.array(
+        fc.record({
+          step: fc.constantFrom(...STEPS),
+          earliestDay: fc.integer({ min: -30, max: 60 }),
+          expectedDay: fc.double({ min: 0.5, max: 60, noNaN: true }),
+          latestDay: fc.integer({ min: -30, max: 60 }),
+          title: maybe(name),
+          note,
+        }),
+        { maxLength: 5 },
+      ),
+    }),
+  ],
+  batches: [
+    Batch,
+    fc.record({
+      id,
+      code,
+      season,
+      method: fc.constantFrom(...METHODS),
+      methodCopyId: given(null),
+      comb: maybe(fc.constantFrom(...COMBS)),
+      builderType: fc.constantFrom(...BUILDER_TYPES),
+      breederId: maybe(given('colony-1')),
+      builderId: maybe(given('colony-1')),
+      anchorStep: fc.constantFrom(...STEPS),
+      anchorOn: isoDay,
+      larvaAgeFromHours: maybe(fc.integer({ min: 0, max: 96 })),
+      larvaAgeToHours: maybe(fc.integer({ min: 0, max: 96 })),
+      cellsPlanned: maybe(count),
+      practice: fc.boolean(),
+      note,
+      lesson: note,
+      closedOn: maybe(isoDay),
+    }),
+  ],
+  bars: [Bar, fc.record({ id, batchId: given('batch-1'), number: fc.integer({ min: 2, max: 99 }) })],
+  counts: [
+    Count,
+    fc.record({
+      id,
+      batchId: given('batch-1'),
+      barId: given('bar-1'),
+      stage: fc.constantFrom(...COUNTED_STAGES),
+      cells: count,
+      countedOn: isoDay,
+    }),
+  ],
+  stepsDone: [
+    StepDone,
+    fc.record({ id, batchId: given('batch-1'), step: fc.constantFrom(...STEPS), doneOn: isoDay, note }),
+  ],
+  stepMoves: [
+    StepMove,
+    fc.record({ id, batchId: given('batch-1'), step: fc.constantFrom(...STEPS), movedTo: isoDay, reason: text(200) }),
+  ],
+  observations: [
+    Observation,
+    fc.record({
+      id,
+      batchId: given('batch-1'),
+      what: fc.constantFrom(...OBSERVATION_KINDS),
+      seenOn: isoDay,
+      fromHours: maybe(hours),
+      toHours: maybe(hours),
+      note,
+    }),
+  ],
+  boxes: [
+    MatingBox,
+    fc.record({
+      id,
+      code,
+      yardId: given(null),
+      row: maybe(text(30)),
+      walkOrder: fc.integer({ min: 0, max: 100_000 }),
+      boxType: fc.constantFrom(...BOX_TYPES),
+      note,
+      retiredOn: maybe(isoDay),
+    }),
+  ],
+  placements: [
+    Placement,
+    fc.record({
+      id,
+      boxId: given('box-2'),
+      batchId: given('batch-1'),
+      barId: maybe(given('bar-1')),
+      placedOn: isoDay,
+      endedOn: maybe(isoDay),
+      endReason: maybe(fc.constantFrom(...PLACEMENT_ENDS)),
+    }),
+  ],
+  boxLooks: [
+    BoxLook,
+    fc.record({
+      id,
+      boxId: given('box-1'),
+      placementId: maybe(given('placement-1')),
+      lookedOn: isoDay,
+      result: fc.constantFrom(...LOOK_RESULTS),
+      strength: five,
+      food: five,
+      note,
+    }),
+  ],
+  hiveLooks: [
+    HiveLook,
+    fc.record({ id, colonyId: given('colony-1'), lookedOn: isoDay, strength: five, food: five, note: text(200) }),
+  ],
+  queens: [
+    Queen,
+    fc.record({
+      id,
+      number: code,
+      bornIn: season,
+      placementId: maybe(given('placement-1')),
+      batchId: maybe(given('batch-1')),
+      breederId: maybe(given('colony-1')),
+      motherLine: maybe(name),
+      markedOn: maybe(isoDay),
+      firstEggsOn: maybe(isoDay),
+      provedOn: maybe(isoDay),
+      place: fc.constantFrom(...QUEEN_PLACES),
+      boxId: maybe(given('box-1')),
+      colonyId: maybe(given('colony-1')),
+      goneTo: maybe(name),
+      note,
+    }),
+  ],
+  labelPrints: [LabelPrint, fc.record({ id, placementId: given('placement-1'), printedOn: isoDay, words: text(300) })],
+} as const satisfies Partial<Record<keyof Tables, unknown>>;
+
+/** A desk with one of each row that those records point to. */
+export function aFilledDesk() {
+  const desk = aDesk();
+  fill(desk, ({ colonies, batches, bars, boxes, placements }) => {
+    colonies.insert(aColony({ code: 'first colony' }));
+    batches.insert(aBatch({ code: 'first batch!' }));
+    bars.insert(aBar());
+    boxes.insert(aBox({ code: 'first box' }));
+    boxes.insert(aBox({ id: 'box-2', code: 'second box' }));
+    placements.insert(aPlacement());
+  });
+  return desk;
+}
