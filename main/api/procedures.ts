@@ -34,6 +34,13 @@ export const command = <Input extends z.ZodType, Value>(
   change: (desk: Desk, input: z.output<Input>) => Answer<Value>,
 ) => t.procedure.input(unchecked(input)).mutation(({ ctx, input: raw }) => onDesk(ctx, input, raw, change));
 
+/** A change of the open workbook that needs no input. */
+export const plainCommand = <Value>(change: (desk: Desk) => Result<Value, Refusal>) =>
+  t.procedure.mutation(({ ctx }): Result<Value, Refusal> => {
+    const desk = deskOf(ctx);
+    return desk === null ? refuse({ kind: 'no-workbook-open' }) : change(desk);
+  });
+
 /** A question that can be asked while no workbook is open. */
 export const lifecycleQuery = <Output>(answer: (lifecycle: Lifecycle) => Output) =>
   t.procedure.query(({ ctx }) => answer(ctx));

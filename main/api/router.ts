@@ -24,6 +24,7 @@ import {
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
+import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
@@ -65,6 +66,11 @@ import { releaseCopies } from '../operations/copies/release-copies.ts';
 import { restoreCopy } from '../operations/copies/restore-copy.ts';
 import { setSecondPlace } from '../operations/copies/set-second-place.ts';
 import { exportTables } from '../operations/files/export-tables.ts';
+import { getRecord } from '../operations/history/get-record.ts';
+import { getUndoState } from '../operations/history/get-undo-state.ts';
+import { listSteps } from '../operations/history/list-steps.ts';
+import { redo } from '../operations/history/redo.ts';
+import { undo } from '../operations/history/undo.ts';
 import { getHive } from '../operations/hives/get-hive.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
@@ -95,6 +101,7 @@ import {
   group,
   lifecycleCommand,
   lifecycleQuery,
+  plainCommand,
   plainLifecycleCommand,
   plainQuery,
   query,
@@ -167,6 +174,13 @@ export const appRouter = group({
   }),
   files: group({
     exportTables: command(ExportTables, exportTables),
+  }),
+  history: group({
+    undo: plainCommand(undo),
+    redo: plainCommand(redo),
+    getUndoState: plainQuery(getUndoState),
+    listSteps: query(ListSteps, listSteps),
+    getRecord: query(GetRecord, getRecord),
   }),
   methods: group({
     getMethod: query(GetMethod, getMethod),

@@ -1,11 +1,15 @@
 import type BetterSqlite3 from 'better-sqlite3';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
+import type { JournalStep } from '../../shared/model/journal.ts';
 import { MARKS } from './file-marks.ts';
+import { journalSteps, type StepToWrite } from './journal/journal-steps.ts';
+import { watchTables } from './journal/journal-triggers.ts';
+import { stepToTurn, type Turn, turnStep } from './journal/turn-step.ts';
 import { makeSafetyCopy, writeCheckedCopy } from './safety-copy.ts';
 import { codeOf, notSavedReason } from './save-trouble.ts';
 import { tablesOf } from './tables/all-tables.ts';
-import type { Tables, Workbook } from './workbook.ts';
+import type { ChangeNaming, Tables, Workbook } from './workbook.ts';
 
 export interface LiveFacts {
   readonly name: string;
@@ -31,9 +35,9 @@ export interface LastChange {
 
 /** The open workbook over one connection; `db` is already set up and of the present version. */
 export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Workbook {
-  let connection = connectionOf(db);
-  let isClosed = false;
   const readOnly = facts.readOnlyBecause !== null;
+  let connection = connectionOf(db, readOnly);
+  let isClosed = false;
 
   /** After an error at the end of a save the rows may or may not be in the file: open it again and look. */
   function reachedTheFile(changeNumber: number): boolean {
@@ -43,7 +47,7 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
 
   function reconnected(): boolean {
     try {
-      connection = connectionOf(facts.reconnect());
+      connection = connectionOf(facts.reconnect(), readOnly);
       return true;
     } catch (error) {
       if (codeOf(error) === null) throw error;
@@ -51,9 +55,18 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
     }
   }
 
+  const save: Save = (savingOver) => {
+    const obstacle = obstacleTo(facts, isClosed);
+    if (obstacle) return obstacle;
+    if (connection.isWriting()) throw new Error('A change inside a change.');
+    if (!connection.db.open && !reconnected()) return notSaved('drive-error');
+    return connection.write(savingOver(connection), facts.now, reachedTheFile);
+  };
+
   return {
     ...whatItIs(facts),
     ...copying(() => connection.db, facts),
+    ...changing(save),
     get changeNumber() {
       return lastChangeOf(connection.tables)?.number ?? 0;
     },
@@ -63,13 +76,8 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
     get tables() {
       return connection.tables;
     },
-    change(label, work) {
-      if (isClosed) return refuse({ kind: 'no-workbook-open' });
-      if (readOnly) return notSaved('read-only');
-      if (connection.isWriting()) throw new Error(`A change inside a change: ${label}.`);
-      if (!facts.stillInPlace()) return notSaved('file-replaced');
-      if (!connection.db.open && !reconnected()) return notSaved('drive-error');
-      return connection.write(work, facts.now, reachedTheFile);
+    get journal() {
+      return connection.steps;
     },
     close() {
       isClosed = true;
@@ -118,15 +126,60 @@ function copied<Value>(copy: () => Value): Result<Value, Refusal> {
   }
 }
 
-function connectionOf(db: BetterSqlite3.Database) {
+function obstacleTo({ readOnlyBecause, stillInPlace }: LiveFacts, isClosed: boolean) {
+  if (isClosed) return refuse({ kind: 'no-workbook-open' } as const);
+  if (readOnlyBecause !== null) return notSaved('read-only');
+  return stillInPlace() ? null : notSaved('file-replaced');
+}
+
+/** What is done inside one transaction, and the name of the step it makes. */
+interface Saving<Value> {
+  readonly work: (tables: Tables) => Result<Value, Refusal>;
+  readonly step: (value: Value) => StepToWrite;
+  /** The answer when the rows do not fit those that something else has written; left out where that is our own mistake. */
+  readonly contradicted?: () => Result<Value, Refusal>;
+}
+
+function changeStep<Value>(naming: ChangeNaming<Value>, tables: Tables, value: Value): StepToWrite {
+  const words = typeof naming === 'function' ? naming(tables, value) : naming;
+  return { kind: words.did === 'build-demo' ? 'begin' : 'change', ofStep: null, words };
+}
+
+/** Takes the last step back, or does it again; itself a step of the journal. */
+function turning({ db, steps }: Connection, way: Turn): Saving<JournalStep> {
+  let chosen: Result<JournalStep, Refusal> = refuse({ kind: 'nothing-to-undo' });
+  const changedSince = () =>
+    chosen.ok ? refuse({ kind: 'changed-since', way, words: chosen.value.words } as const) : chosen;
+  return {
+    work() {
+      chosen = stepToTurn(steps, way);
+      return chosen.ok && !turnStep(db, chosen.value.id, way) ? changedSince() : chosen;
+    },
+    step: ({ id, words }) => ({ kind: way, ofStep: id, words }),
+    contradicted: changedSince,
+  };
+}
+
+type Connection = ReturnType<typeof connectionOf>;
+type Save = <Value>(savingOver: (connection: Connection) => Saving<Value>) => Result<Value, Refusal>;
+
+const changing = (save: Save): Pick<Workbook, 'change' | 'undo' | 'redo'> => ({
+  change: (naming, work) => save(({ tables }) => ({ work, step: (value) => changeStep(naming, tables, value) })),
+  undo: () => save((over) => turning(over, 'undo')),
+  redo: () => save((over) => turning(over, 'redo')),
+});
+
+function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
   let writing = false;
   const tables = tablesOf(db, () => {
     if (!writing) throw new Error('Written outside a change of the workbook.');
   });
+  const steps = journalSteps(db);
+  if (!readOnly) watchTables(db);
 
   /** BEGIN, work, COMMIT. Whatever goes wrong, no transaction is left open. */
   function write<Value>(
-    work: (tables: Tables) => Result<Value, Refusal>,
+    { work, step, contradicted }: Saving<Value>,
     now: () => string,
     reachedTheFile: (changeNumber: number) => boolean,
   ): Result<Value, Refusal> {
@@ -136,12 +189,15 @@ function connectionOf(db: BetterSqlite3.Database) {
       writing = true;
       const result = work(tables);
       if (!result.ok) return result;
+      const at = now();
+      if (steps.hasOpenChanges()) steps.write(step(result.value), at);
       const number = (lastChangeOf(tables)?.number ?? 0) + 1;
-      tables.settings.put(MARKS.lastChange, { number, at: now() } satisfies LastChange);
+      tables.settings.put(MARKS.lastChange, { number, at } satisfies LastChange);
       committing = { number, result };
       db.exec('COMMIT');
       return result;
     } catch (error) {
+      if (contradicted && codeOf(error)?.startsWith('SQLITE_CONSTRAINT')) return contradicted();
       const reason = notSavedReason(error);
       if (reason === null) throw error;
       if (reason === 'drive-error' && committing !== null && reachedTheFile(committing.number))
@@ -153,7 +209,7 @@ function connectionOf(db: BetterSqlite3.Database) {
     }
   }
 
-  return { db, tables, write, isWriting: () => writing };
+  return { db, tables, steps, write, isWriting: () => writing };
 }
 
 function rollBackQuietly(db: BetterSqlite3.Database): void {

@@ -5,6 +5,7 @@ import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
 import type { Colony, ColonyRole } from '../../shared/model/colony.ts';
+import type { ChangeWords, JournalStep } from '../../shared/model/journal.ts';
 import type { LabelPrint } from '../../shared/model/label-print.ts';
 import type { BoxLook, HiveLook } from '../../shared/model/look.ts';
 import type { MatingBox, Placement } from '../../shared/model/mating-box.ts';
@@ -13,6 +14,7 @@ import type { Observation } from '../../shared/model/observation.ts';
 import type { Queen } from '../../shared/model/queen.ts';
 import type { BatchTally } from '../../shared/model/tally.ts';
 import type { Yard } from '../../shared/model/yard.ts';
+import type { JournalReader } from './journal/journal-steps.ts';
 
 /** One kind of record in the open workbook. Every method is one prepared statement. */
 export interface Table<Row extends { readonly id: Id }> {
@@ -60,6 +62,9 @@ export interface Tables {
   readonly settings: SettingTable;
 }
 
+/** What a step did; a function where that is known only once the work is done. It sees the tables as the work left them. */
+export type ChangeNaming<Value> = ChangeWords | ((tables: Tables, value: Value) => ChangeWords);
+
 export interface Workbook {
   readonly name: string;
   readonly file: string;
@@ -75,15 +80,21 @@ export interface Workbook {
   readonly savedAt: string | null;
   /** For reading. */
   readonly tables: Tables;
+  /** What was changed and when, for reading. */
+  readonly journal: JournalReader;
   /**
-   * One named change, one transaction: all of it is on disk when this returns `ok`, none of it when it is refused.
-   * A full disk or a failing drive comes back as the refusal `not-saved`.
+   * One named step, one transaction: all of it is on disk when this returns `ok`, none of it when it is refused.
+   * A full disk or a failing drive comes back as the refusal `not-saved`. A change that wrote nothing makes no step.
    */
-  change<Value>(label: string, work: (tables: Tables) => Result<Value, Refusal>): Result<Value, Refusal>;
+  change<Value>(step: ChangeNaming<Value>, work: (tables: Tables) => Result<Value, Refusal>): Result<Value, Refusal>;
   /** A checked safety copy in the program's own folder, before something that could go wrong; null when not on disk. */
   keepCopy(purpose: CopyPurpose): Result<string | null, Refusal>;
   /** All rows into a new file of that name, checked; for when this one can no longer be written. */
   saveAs(file: string): Result<null, Refusal>;
+  /** Takes the last step back, as one step of its own; answers what was taken back. */
+  undo(): Result<JournalStep, Refusal>;
+  /** Does again what was taken back last, as one step of its own; answers what was done again. */
+  redo(): Result<JournalStep, Refusal>;
   close(): void;
 }
 

@@ -2,6 +2,7 @@ import type { CalendarRefusal } from '../model/timetable.ts';
 import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
 import type { CopiesRefusal } from './copies.ts';
+import type { HistoryRefusal } from './history.ts';
 import type { HivesRefusal } from './hives.ts';
 import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
@@ -23,6 +24,7 @@ export type Refusal =
   | MethodsRefusal
   | PrintRefusal
   | SettingsRefusal
+  | HistoryRefusal
   | CalendarRefusal
   | { readonly kind: 'no-workbook-open' }
   | { readonly kind: 'not-saved'; readonly reason: 'disk-full' | 'drive-error' | 'read-only' | 'file-replaced' }

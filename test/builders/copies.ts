@@ -29,7 +29,7 @@ export function aKeeperWithClock(computer: Computer = aComputer()) {
 
 export function addYard(workbook: Workbook | null, id: string): void {
   if (workbook === null) throw new Error('No workbook is open.');
-  mustOk(workbook.change('a yard', ({ yards }) => ok(yards.insert(aYard({ id, name: `Yard ${id}` })))));
+  mustOk(workbook.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard({ id, name: `Yard ${id}` })))));
 }
 
 export const yardsIn = (workbook: Workbook | null): readonly string[] =>

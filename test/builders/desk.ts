@@ -29,7 +29,7 @@ export function aDesk({ today = '2026-06-01' }: { readonly today?: IsoDay } = {}
 /** Puts rows into the desk's workbook, past the operations; throws if that is refused. */
 export function fill(desk: Desk, write: (tables: Tables) => void): void {
   mustOk(
-    desk.workbook.change('test data', (tables) => {
+    desk.workbook.change({ did: 'other' }, (tables) => {
       write(tables);
       return ok(null);
     }),

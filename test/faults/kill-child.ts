@@ -26,7 +26,7 @@ const say = (line: string) => writeSync(1, `${line}\n`);
 for (let change = workbook.tables.batches.all().length + 1; ; change += 1) {
   const bars = ROWS_PER_CHANGE[change % ROWS_PER_CHANGE.length] ?? 1;
   if (manner === 'boasting') say(`A ${change}`);
-  const saved = workbook.change('kill', (tables) => {
+  const saved = workbook.change({ did: 'other' }, (tables) => {
     say(`B ${change}`);
     // The batch says how many bars belong to it, so that half a change can be told.
     tables.batches.insert(aBatch({ id: `batch-${change}`, code: `k-${change}`, cellsPlanned: bars }));

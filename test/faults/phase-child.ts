@@ -30,7 +30,7 @@ switch (phase) {
   case 'close': {
     const opened = openWorkbookFile(file, setting);
     if (!opened.ok) throw new Error(opened.refusal.kind);
-    const saved = opened.value.change('the last entry', ({ yards }) =>
+    const saved = opened.value.change({ did: 'other' }, ({ yards }) =>
       ok(yards.insert({ id: 'last', name: 'Last', note: 'typed just before closing' })),
     );
     if (!saved.ok) throw new Error(saved.refusal.kind);

@@ -5,6 +5,7 @@ import { faults as kill } from './kill.fault.ts';
 import { faults as hostileCallers } from './loopback.fault.ts';
 import { faults as phases } from './phases.fault.ts';
 import { faults as twoProcesses } from './two-processes.fault.ts';
+import { faults as undoWalks } from './undo.fault.ts';
 
 /** The long form is `npm run faults`. */
 const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) => Promise<readonly FaultReport[]>>> = {
@@ -13,6 +14,7 @@ const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) 
   'kill -9 in mid-save': kill,
   'kill -9 while a workbook is begun, brought up to date, or closed': phases,
   'two processes at one workbook': twoProcesses,
+  'taking everything back, and doing it again': undoWalks,
 };
 
 for (const [what, faults] of Object.entries(HARNESSES)) {

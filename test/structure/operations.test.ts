@@ -32,6 +32,7 @@ test('the table holds every feature of the workbook', () => {
       'settings',
       'methods',
       'copies',
+      'history',
     ]),
   );
   expect(procedures.length).toBeGreaterThan(35);

@@ -10,8 +10,13 @@ export function editBatch(
   desk: Desk,
   { batchId, ...changes }: z.infer<typeof EditBatch>,
 ): Result<BatchChanged, Refusal> {
-  return changeBatch(desk, 'Batch notes', batchId, ({ batches }, batch) => {
-    batches.update({ ...batch, ...changes });
-    return ok([]);
-  });
+  return changeBatch(
+    desk,
+    (batch) => ({ did: 'edit-batch', batch }),
+    batchId,
+    ({ batches }, batch) => {
+      batches.update({ ...batch, ...changes });
+      return ok([]);
+    },
+  );
 }

@@ -9,7 +9,8 @@ import { earlyLookNotice, markRefusal, stillReadable } from './step-rules.ts';
 
 /** Marks a step as done on a day. Later open steps follow; this one never moves again. */
 export function markStep(desk: Desk, input: z.infer<typeof MarkStep>): Result<BatchChanged, Refusal> {
-  return changeBatch(desk, 'Step done', input.batchId, (tables, batch) => {
+  const naming = (batch: string) => ({ did: 'mark-step', batch, step: input.step }) as const;
+  return changeBatch(desk, naming, input.batchId, (tables, batch) => {
     const refusal = markRefusal(tables, batch, input);
     if (refusal) return refuse(refusal);
     const early = earlyLookNotice(tables, batch, input.step, input.doneOn);

@@ -8,7 +8,8 @@ import { moveRefusal, movesWholeBatch, stillReadable } from './step-rules.ts';
 
 /** Puts an open step on a day of the person's choice, inside its window: biology sets the window, not the person. */
 export function moveStep(desk: Desk, input: z.infer<typeof MoveStep>): Result<BatchChanged, Refusal> {
-  return changeBatch(desk, 'Move a step', input.batchId, (tables, batch) => {
+  const naming = (batch: string) => ({ did: 'move-step', batch, step: input.step }) as const;
+  return changeBatch(desk, naming, input.batchId, (tables, batch) => {
     const refusal = moveRefusal(tables, batch, input);
     if (refusal) return refuse(refusal);
     const wholeBatch = movesWholeBatch(tables, batch, input.step);

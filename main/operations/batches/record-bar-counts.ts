@@ -19,7 +19,9 @@ const ENOUGH_CELLS = 8;
 
 /** Writes one typed row of counts. null clears a count, 0 is one; what contradicts is refused, what is odd is kept. */
 export function recordBarCounts(desk: Desk, row: Row): Result<BatchChanged, Refusal> {
-  return changeBatch(desk, 'Counts', row.batchId, (tables, batch) => {
+  const naming = (batch: string, { bars }: Tables) =>
+    ({ did: 'record-bar-counts', batch, bar: bars.get(row.barId)?.number ?? null }) as const;
+  return changeBatch(desk, naming, row.batchId, (tables, batch) => {
     const refusal = rowRefusal(tables, batch, row);
     if (refusal) return refuse(refusal);
     for (const stage of COUNTED_STAGES) writeCount(tables, desk.ids, row, stage);

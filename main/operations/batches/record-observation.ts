@@ -9,12 +9,18 @@ import { stillReadable } from './step-rules.ts';
 
 /** Notes something really seen; every open step follows it. Facts that contradict each other are kept and shown. */
 export function recordObservation(desk: Desk, observation: Observation): Result<BatchChanged, Refusal> {
-  return changeBatch(desk, 'Seen', observation.batchId, (tables, batch) => {
-    if (tables.observations.get(observation.id)) tables.observations.update(observation);
-    else tables.observations.insert(observation);
-    const unreadable = stillReadable(tables, batch);
-    if (unreadable) return refuse(unreadable);
-    const future = dayOfIso(observation.seenOn) > desk.today;
-    return ok(future ? [{ kind: 'day-in-future', field: 'seenOn', day: observation.seenOn } as const] : []);
-  });
+  const { what } = observation;
+  return changeBatch(
+    desk,
+    (batch) => ({ did: 'record-observation', batch, what }),
+    observation.batchId,
+    (tables, batch) => {
+      if (tables.observations.get(observation.id)) tables.observations.update(observation);
+      else tables.observations.insert(observation);
+      const unreadable = stillReadable(tables, batch);
+      if (unreadable) return refuse(unreadable);
+      const future = dayOfIso(observation.seenOn) > desk.today;
+      return ok(future ? [{ kind: 'day-in-future', field: 'seenOn', day: observation.seenOn } as const] : []);
+    },
+  );
 }

@@ -10,9 +10,15 @@ export function removeObservation(
   desk: Desk,
   { batchId, observationId }: z.infer<typeof RemoveObservation>,
 ): Result<BatchChanged, Refusal> {
-  return changeBatch(desk, 'Not seen', batchId, ({ observations }) => {
-    if (observations.get(observationId)?.batchId !== batchId) return refuse({ kind: 'observation-not-found' });
-    observations.remove(observationId);
-    return ok([]);
-  });
+  const what = desk.workbook.tables.observations.get(observationId)?.what ?? null;
+  return changeBatch(
+    desk,
+    (batch) => ({ did: 'remove-observation', batch, what }),
+    batchId,
+    ({ observations }) => {
+      if (observations.get(observationId)?.batchId !== batchId) return refuse({ kind: 'observation-not-found' });
+      observations.remove(observationId);
+      return ok([]);
+    },
+  );
 }

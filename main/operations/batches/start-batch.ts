@@ -18,7 +18,8 @@ import { readBatch } from './read-batch.ts';
 
 /** Starts a batch from one form, with hives that are not in the workbook yet and its bars, in one change. */
 export function startBatch(desk: Desk, input: BatchStart): Result<BatchChanged, Refusal> {
-  return desk.workbook.change('Start a batch', (tables) => {
+  const step = (_: Tables, { batch }: BatchChanged) => ({ did: 'start-batch', batch: batch.code }) as const;
+  return desk.workbook.change(step, (tables) => {
     const early = combRefusal(input) ?? codeRefusal(tables, input) ?? hiveRefusal(tables, input);
     if (early) return refuse(early);
     const planned = planTimetable(plainInput(tables, input, null));

@@ -7,8 +7,13 @@ import { changeBatch } from './change-batch.ts';
 
 /** Takes a done mark back; the step is open again. */
 export function unmarkStep(desk: Desk, { batchId, step }: z.infer<typeof UnmarkStep>): Result<BatchChanged, Refusal> {
-  return changeBatch(desk, 'Step not done', batchId, ({ stepsDone }) => {
-    for (const mark of stepsDone.where({ batchId, step })) stepsDone.remove(mark.id);
-    return ok([]);
-  });
+  return changeBatch(
+    desk,
+    (batch) => ({ did: 'unmark-step', batch, step }),
+    batchId,
+    ({ stepsDone }) => {
+      for (const mark of stepsDone.where({ batchId, step })) stepsDone.remove(mark.id);
+      return ok([]);
+    },
+  );
 }

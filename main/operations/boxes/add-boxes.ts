@@ -11,7 +11,7 @@ export function addBoxes(desk: Desk, input: z.infer<typeof AddBoxes>): Result<Bo
   const codes = readBoxCodes(input.codes);
   if (codes === null) return refuse({ kind: 'box-codes-unreadable', field: 'codes', text: input.codes });
   if (input.ids.length < codes.length) return refuse({ kind: 'wrong-number-of-ids', needed: codes.length });
-  return desk.workbook.change('Add boxes', (tables) => {
+  return desk.workbook.change({ did: 'add-boxes', boxes: input.codes }, (tables) => {
     const taken = codes.find((code) => tables.boxes.where({ code }).length > 0);
     if (taken !== undefined) return refuse({ kind: 'box-code-taken', field: 'codes', code: taken });
     if (input.yardId !== null && !tables.yards.get(input.yardId))

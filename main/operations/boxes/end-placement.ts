@@ -11,7 +11,9 @@ import { keepTally } from '../tally-keeping.ts';
 
 /** The queen was caught, the box failed or was united: the box is free again and the cell's story is complete. */
 export function endPlacement(desk: Desk, input: z.infer<typeof EndPlacement>): Result<BoxesChanged, Refusal> {
-  return desk.workbook.change('Free a box', (tables) => {
+  const step = (_: Tables, { boxes }: BoxesChanged) =>
+    ({ did: 'end-placement', box: boxes[0]?.code ?? '', reason: input.reason }) as const;
+  return desk.workbook.change(step, (tables) => {
     const placement = tables.placements.get(input.placementId);
     if (!placement) return refuse({ kind: 'placement-not-found' });
     if (input.endedOn < placement.placedOn)

@@ -21,7 +21,9 @@ export function placeCells(desk: Desk, input: Placing): Result<BoxesChanged, Ref
   const codes = readBoxCodes(input.boxes);
   if (codes === null) return refuse({ kind: 'box-codes-unreadable', field: 'boxes', text: input.boxes });
   if (input.ids.length < codes.length) return refuse({ kind: 'wrong-number-of-ids', needed: codes.length });
-  return desk.workbook.change('Put cells in boxes', (tables) => {
+  const step = ({ batches }: Tables) =>
+    ({ did: 'place-cells', batch: batches.get(input.batchId)?.code ?? '', boxes: input.boxes }) as const;
+  return desk.workbook.change(step, (tables) => {
     const batch = tables.batches.get(input.batchId);
     if (!batch) return refuse({ kind: 'batch-not-found' });
     const found = findBoxes(tables, codes);

@@ -23,7 +23,10 @@ const EGGS_SOONEST_DAYS = 7;
 
 /** One row of the evening's typing. Typing the same box and day again corrects the look; it never makes a second one. */
 export function recordLook(desk: Desk, typed: TypedLook): Result<LookSaved, Refusal> {
-  return desk.workbook.change('Look', (tables) => {
+  const { result, queen } = typed;
+  const step = (_: Tables, { row }: LookSaved) =>
+    ({ did: 'record-look', box: row.code, result, queen: queen?.number ?? null }) as const;
+  return desk.workbook.change(step, (tables) => {
     const box = tables.boxes.get(typed.boxId);
     if (!box) return refuse({ kind: 'box-not-found', field: 'boxId', code: typed.boxId });
     const placement = placementOn(tables, box, typed.lookedOn);

@@ -5,7 +5,7 @@ import type { Desk } from '../operation.ts';
 
 /** Writes a yard, new or known; two yards never share a name. */
 export function saveYard({ workbook }: Desk, yard: Yard): Result<Yard, Refusal> {
-  return workbook.change('Yard', ({ yards }) => {
+  return workbook.change({ did: 'save-yard', yard: yard.name }, ({ yards }) => {
     const other = yards.where({ name: yard.name })[0];
     if (other && other.id !== yard.id) return refuse({ kind: 'yard-name-in-use', field: 'name', name: yard.name });
     if (yards.get(yard.id)) yards.update(yard);

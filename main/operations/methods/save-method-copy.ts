@@ -10,7 +10,7 @@ const SOME_DAY = dayOfIso('2026-05-01');
 
 /** Writes the person's own copy of a method; it keeps its origin, and holds only what differs. */
 export function saveMethodCopy({ workbook }: Desk, copy: MethodCopy): Result<MethodCopy, Refusal> {
-  return workbook.change('Method copy', ({ methodCopies }) => {
+  return workbook.change({ did: 'save-method-copy', method: copy.name }, ({ methodCopies }) => {
     const known = methodCopies.get(copy.id);
     if (methodCopies.all().some((other) => other.id !== copy.id && other.name === copy.name))
       return refuse({ kind: 'method-name-in-use', field: 'name', name: copy.name });

@@ -39,7 +39,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
     return refuse({ kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: pdf.neededMillimetres });
   const records = new Map(labelRecords(tables, batch).map((label) => [label.placementId, labelAsText(label)]));
   const nextStartAt = ((startAt - 1 + labels.length) % onSheet) + 1;
-  return desk.workbook.change('Print labels', (written) => {
+  return desk.workbook.change({ did: 'print-labels', batch: batch.code }, (written) => {
     for (const label of labels)
       written.labelPrints.insert({
         id: desk.ids.next(),

@@ -7,7 +7,7 @@ import { queenLine } from './list-queens.ts';
 
 /** Writes a queen, new or known. A number belongs to one queen for good. */
 export function saveQueen(desk: Desk, queen: Queen): Result<QueenLine, Refusal> {
-  return desk.workbook.change('Queen', (tables) => {
+  return desk.workbook.change({ did: 'save-queen', queen: queen.number }, (tables) => {
     const other = tables.queens.where({ number: queen.number })[0];
     if (other && other.id !== queen.id)
       return refuse({ kind: 'queen-number-taken', field: 'number', number: queen.number });

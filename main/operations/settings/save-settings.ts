@@ -10,7 +10,7 @@ import { storedSettings } from '../stored-settings.ts';
 export function saveSettings({ workbook }: Desk, changes: z.infer<typeof SaveSettings>): Result<Settings, Refusal> {
   const twice = keyUsedTwice(changes.resultLetters ?? {});
   if (twice) return refuse({ kind: 'result-key-twice', field: 'resultLetters', ...twice });
-  return workbook.change('Settings', ({ settings }) => {
+  return workbook.change({ did: 'save-settings' }, ({ settings }) => {
     for (const [key, value] of Object.entries(changes)) {
       if (value !== undefined) settings.put(key, value);
     }

@@ -16,7 +16,7 @@ export function openDemo(lifecycle: Lifecycle): Result<WorkbookState, Refusal> {
 
 function buildInto(workbook: Workbook, { demo, ids }: Lifecycle): void {
   demo.build({ workbook, today: demo.day, ids });
-  const held = workbook.change('hold the demo at its day', (tables) => {
+  const held = workbook.change({ did: 'build-demo' }, (tables) => {
     tables.settings.put(HELD_AT, isoOfDay(demo.day));
     return ok(null);
   });

@@ -2,6 +2,7 @@ import type { Notice, Refusal } from '../../contract/refusal.ts';
 import type { Day, IsoDay } from '../../kernel/day.ts';
 import type { CalendarRefusal } from '../../model/timetable.ts';
 import { calendarRefusalSentence } from './calendar-refusals.ts';
+import { changeSentence } from './history.ts';
 import { lookWords } from './looks.ts';
 import { STEP_TEXTS } from './steps.ts';
 
@@ -94,6 +95,10 @@ const REFUSALS: Sentences<Own> = {
     `Copy: ${file} is damaged or not what it was when it was made. It was left as it is. Choose another copy.`,
   'second-place-same': ({ folder }) =>
     `Second place: ${folder} holds the workbook or its first copies already. Choose a folder on another drive.`,
+  'nothing-to-undo': () => 'Nothing to undo: this workbook has no change left that could be taken back.',
+  'nothing-to-redo': () => 'Nothing to redo: what was undone was followed by a new change, or nothing was undone.',
+  'changed-since': ({ way, words }) =>
+    `“${changeSentence(words)}” cannot be ${way === 'undo' ? 'undone' : 'done again'}: something else has changed the same rows since. Nothing was touched. Correct it by hand where it stands.`,
   'batch-not-found': () => 'This batch is no longer in the workbook. Go back to the list of batches.',
   'batch-code-taken': ({ code }) =>
     `Code: there is a batch ${code} already. Leave the code empty for the next free one.`,

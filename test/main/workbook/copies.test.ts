@@ -155,7 +155,7 @@ describe('looking into a copy', () => {
     expect(keeper.current).toBe(looked);
     expect(looked).toMatchObject({ readOnly: true, readOnlyBecause: 'copy' });
     expect(yardsIn(looked)).toEqual(['a']);
-    expect(looked.change('x', ({ yards }) => ok(yards.insert(aYard({ id: 'c' }))))).toEqual(
+    expect(looked.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard({ id: 'c' }))))).toEqual(
       refuse({ kind: 'not-saved', reason: 'read-only' }),
     );
     expect(keeper.copies.lookingAt?.id).toBe(copy.id);
@@ -363,9 +363,11 @@ test('when a fifth of all records is gone since the last copy, old copies stay u
     return keeper.copies.list().hold;
   };
   const add = (id: string) =>
-    void mustOk(keeper.current?.change('add', ({ colonies }) => ok(colonies.insert(hive(id)))) ?? ok(undefined));
+    void mustOk(
+      keeper.current?.change({ did: 'other' }, ({ colonies }) => ok(colonies.insert(hive(id)))) ?? ok(undefined),
+    );
   const remove = (id: string) =>
-    void mustOk(keeper.current?.change('remove', ({ colonies }) => ok(colonies.remove(id))) ?? ok(undefined));
+    void mustOk(keeper.current?.change({ did: 'other' }, ({ colonies }) => ok(colonies.remove(id))) ?? ok(undefined));
   const ids = Array.from({ length: 20 }, (_, hiveNumber) => `h${hiveNumber}`);
   expect(change(add, ids)).toBeNull();
   expect(change(remove, ids.slice(0, 4))).toBeNull();

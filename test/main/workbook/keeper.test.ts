@@ -79,7 +79,7 @@ describe('which workbook is open', () => {
       refuse({ kind: 'file-exists', field: 'name', file: join(documents, 'Queens.ripecell') }),
     );
     expect(keeper.current).toBe(first);
-    expect(first.change('still there', ({ yards }) => ok(yards.insert(aYard()))).ok).toBe(true);
+    expect(first.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard()))).ok).toBe(true);
   });
 
   test('a documents folder that is missing is made, and one that cannot be made is a refusal', () => {
@@ -114,7 +114,7 @@ describe('which workbook is open', () => {
 
 describe('the demo', () => {
   const build = (name: string) => (demo: Workbook) => {
-    mustOk(demo.change('build', ({ yards }) => ok(yards.insert(aYard({ name })))));
+    mustOk(demo.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard({ name })))));
   };
   const neverBuild = () => {
     throw new Error('built again');

@@ -13,7 +13,7 @@ import { aYard } from '../../builders/yard.ts';
 describe('a change of the workbook', () => {
   test('is kept whole when it is ok', () => {
     const { workbook } = aDesk();
-    const saved = workbook.change('two yards', (tables) => {
+    const saved = workbook.change({ did: 'other' }, (tables) => {
       tables.yards.insert(aYard({ id: 'a', name: 'A' }));
       tables.yards.insert(aYard({ id: 'b', name: 'B' }));
       return ok('saved');
@@ -24,7 +24,7 @@ describe('a change of the workbook', () => {
 
   test('leaves nothing behind when it is refused half way', () => {
     const { workbook } = aDesk();
-    const refused = workbook.change('a yard', (tables) => {
+    const refused = workbook.change({ did: 'other' }, (tables) => {
       tables.yards.insert(aYard());
       return refuse({ kind: 'batch-not-found' });
     });
@@ -36,7 +36,7 @@ describe('a change of the workbook', () => {
   test('leaves nothing behind when it throws, and the next change works', () => {
     const desk = aDesk();
     const throwing = () =>
-      desk.workbook.change('a yard', (tables) => {
+      desk.workbook.change({ did: 'other' }, (tables) => {
         tables.yards.insert(aYard());
         throw new Error('our own mistake');
       });
@@ -50,7 +50,7 @@ describe('a change of the workbook', () => {
     const { workbook } = aDesk();
     expect(() => workbook.tables.yards.insert(aYard())).toThrow('outside a change');
     expect(() => workbook.tables.settings.put('theme', 'dark')).toThrow('outside a change');
-    workbook.change('a change', () => ok(null));
+    workbook.change({ did: 'other' }, () => ok(null));
     expect(() => workbook.tables.yards.insert(aYard())).toThrow('outside a change');
   });
 
@@ -58,13 +58,13 @@ describe('a change of the workbook', () => {
     const folder = aFolder();
     const workbook = aWorkbookFile(folder);
     workbook.close();
-    expect(workbook.change('late', () => ok(null))).toEqual(refuse({ kind: 'no-workbook-open' }));
+    expect(workbook.change({ did: 'other' }, () => ok(null))).toEqual(refuse({ kind: 'no-workbook-open' }));
     mustOk(openWorkbookFile(workbook.file, anOpenSetting(folder))).close();
   });
 
   test('cannot stand inside another', () => {
     const { workbook } = aDesk();
-    const nested = () => workbook.change('outer', () => workbook.change('inner', () => ok(null)));
+    const nested = () => workbook.change({ did: 'other' }, () => workbook.change({ did: 'other' }, () => ok(null)));
     expect(nested).toThrow('A change inside a change');
   });
 });
@@ -118,15 +118,15 @@ describe('a drive error at the end of a save', () => {
     const open = () => new Database(file.file);
     const db = open();
     const workbook = liveWorkbook(db, { ...FACTS, file: file.file, reconnect: open });
-    mustOk(workbook.change('first', () => ok(null)));
+    mustOk(workbook.change({ did: 'other' }, () => ok(null)));
     aFailingCommit(db, when, 'SQLITE_IOERR_FSYNC');
-    const result = workbook.change('a yard', ({ yards }) => {
+    const result = workbook.change({ did: 'other' }, ({ yards }) => {
       yards.insert(aYard());
       return ok('saved');
     });
     expect(result).toEqual(saved ? ok('saved') : refuse({ kind: 'not-saved', reason: 'drive-error' }));
     expect(workbook.tables.yards.all()).toHaveLength(saved ? 1 : 0);
-    mustOk(workbook.change('another', ({ yards }) => ok(yards.insert(aYard({ id: 'b', name: 'Heath' })))));
+    mustOk(workbook.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard({ id: 'b', name: 'Heath' })))));
     workbook.close();
   });
 
@@ -142,7 +142,7 @@ describe('a drive error at the end of a save', () => {
     const db = new Database(file.file);
     const workbook = liveWorkbook(db, { ...FACTS, file: file.file, reconnect });
     aFailingCommit(db, 'before', 'SQLITE_IOERR_WRITE');
-    const addYard = () => workbook.change('a yard', ({ yards }) => ok(yards.insert(aYard())));
+    const addYard = () => workbook.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard())));
     expect(addYard()).toEqual(refuse({ kind: 'not-saved', reason: 'drive-error' }));
     expect(addYard()).toEqual(refuse({ kind: 'not-saved', reason: 'drive-error' }));
     driveIsBack = true;
@@ -161,7 +161,7 @@ describe('a drive error at the end of a save', () => {
     const db = new Database(':memory:');
     migrate(db, readMigrations(MIGRATIONS_FOLDER));
     const workbook = liveWorkbook(db, FACTS);
-    const failing = workbook.change('a yard', () => {
+    const failing = workbook.change({ did: 'other' }, () => {
       throw Object.assign(new Error('simulated'), { code });
     });
     expect(failing).toEqual(refuse({ kind: 'not-saved', reason }));

@@ -28,7 +28,7 @@ import { aYard } from '../../builders/yard.ts';
 const sha256 = (file: string) => createHash('sha256').update(readFileSync(file)).digest('hex');
 
 const addYard = (workbook: Workbook, name: string) =>
-  workbook.change('a yard', (tables) => {
+  workbook.change({ did: 'other' }, (tables) => {
     tables.yards.insert(aYard({ id: `yard-${name}`, name }));
     return ok(null);
   });

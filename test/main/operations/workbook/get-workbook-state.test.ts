@@ -23,7 +23,7 @@ test('an open workbook is named with its day, its season and the instant of the 
   const { file } = workbook;
   const state = { name: 'Queens', file, kind: 'real', readOnly: false, ...ORDINARY, today: '2027-01-02', season: 2027 };
   expect(getWorkbookState(lifecycle).open).toEqual({ ...state, savedAt: null });
-  mustOk(workbook.change('a yard', ({ yards }) => ok(yards.insert(aYard()))));
+  mustOk(workbook.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard()))));
   expect(getWorkbookState(lifecycle).open).toEqual({ ...state, savedAt: NOON });
 });
 

@@ -1,0 +1,65 @@
+import type { IsoDay } from '../kernel/day.ts';
+import type { LookResult } from './look.ts';
+import type { PlacementEnd } from './mating-box.ts';
+import type { ObservationKind, Step } from './step.ts';
+
+/** What one change did, as facts with the names of that day. Each has its sentence in shared/text/english/history.ts. */
+export type ChangeWords =
+  | { readonly did: 'start-batch' | 'edit-batch' | 'close-batch' | 'print-labels'; readonly batch: string }
+  | { readonly did: 'add-bar' | 'record-bar-counts'; readonly batch: string; readonly bar: number | null }
+  | { readonly did: 'mark-step' | 'unmark-step' | 'move-step'; readonly batch: string; readonly step: Step }
+  | {
+      readonly did: 'record-observation' | 'remove-observation';
+      readonly batch: string;
+      readonly what: ObservationKind | null;
+    }
+  | { readonly did: 'add-boxes'; readonly boxes: string }
+  | { readonly did: 'place-cells'; readonly batch: string; readonly boxes: string }
+  | {
+      readonly did: 'record-look';
+      readonly box: string;
+      readonly result: LookResult;
+      /** The number given to the queen with it. */
+      readonly queen: string | null;
+    }
+  | { readonly did: 'end-placement'; readonly box: string; readonly reason: PlacementEnd }
+  | { readonly did: 'retire-box'; readonly box: string }
+  | { readonly did: 'save-yard'; readonly yard: string }
+  | { readonly did: 'save-hive'; readonly hive: string }
+  | { readonly did: 'set-roles'; readonly hive: string; readonly season: number }
+  | { readonly did: 'record-hive-look'; readonly hive: string; readonly on: IsoDay }
+  | { readonly did: 'save-queen'; readonly queen: string }
+  | { readonly did: 'save-method-copy'; readonly method: string }
+  | { readonly did: 'save-settings' }
+  /** The made-up yard was told; nothing before this is taken back. */
+  | { readonly did: 'build-demo' }
+  /** A change without words of its own. */
+  | { readonly did: 'other' };
+
+export type StepKind = 'change' | 'undo' | 'redo' | 'begin';
+
+/** One step of the journal. */
+export interface JournalStep {
+  readonly id: number;
+  /** Instant, ISO 8601 UTC. */
+  readonly at: string;
+  readonly kind: StepKind;
+  /** The step that an undo or redo is about. */
+  readonly ofStep: number | null;
+  readonly words: ChangeWords;
+  /** A change that is taken back at present. */
+  readonly undone: boolean;
+}
+
+/** The columns of a stored row and their values. */
+export type StoredRow = Readonly<Record<string, string | number | null>>;
+
+/** What one step did to one row: added (no old), changed, or removed (no new). */
+export interface JournalChange {
+  readonly id: number;
+  readonly stepId: number;
+  readonly table: string;
+  readonly rowId: string;
+  readonly old: StoredRow | null;
+  readonly new: StoredRow | null;
+}

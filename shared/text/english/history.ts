@@ -1,0 +1,251 @@
+import type { ChangeWords, JournalStep } from '../../model/journal.ts';
+import type { DateOrder } from '../day-text.ts';
+import { shortDay } from '../day-text.ts';
+import { boxes } from './boxes.ts';
+import { hives } from './hives.ts';
+import { lookWords } from './looks.ts';
+import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
+import { queens } from './queens.ts';
+import { SIGHTING_WORDS } from './sightings.ts';
+import { STEP_TEXTS } from './steps.ts';
+
+type WordsOf<Did, Words = ChangeWords> = Words extends { readonly did: infer One }
+  ? Did extends One
+    ? Words
+    : never
+  : never;
+type Sentences = { readonly [Did in ChangeWords['did']]: (words: WordsOf<Did>) => string };
+
+const bar = (number: number | null) => (number === null ? 'a bar' : `bar ${number}`);
+const sighting = (what: keyof typeof SIGHTING_WORDS | null) =>
+  what === null ? 'a sighting' : SIGHTING_WORDS[what].name;
+
+/** What a change did, short enough for a button: "K07 laying". A change without words does not compile. */
+const CHANGES: Sentences = {
+  'start-batch': ({ batch }) => `Start batch ${batch}`,
+  'edit-batch': ({ batch }) => `Notes on ${batch}`,
+  'close-batch': ({ batch }) => `Close ${batch}`,
+  'print-labels': ({ batch }) => `Labels of ${batch} noted as printed`,
+  'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
+  'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,
+  'mark-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” done`,
+  'unmark-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” open again`,
+  'move-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” moved`,
+  'record-observation': ({ batch, what }) => `${batch}, ${sighting(what)}`,
+  'remove-observation': ({ batch, what }) => `${batch}, not seen after all: ${sighting(what)}`,
+  'add-boxes': ({ boxes: codes }) => `Add boxes ${codes}`,
+  'place-cells': ({ batch, boxes: codes }) => `Cells of ${batch} into ${codes}`,
+  'record-look': ({ box, result, queen }) =>
+    `${box} ${lookWords[result].name}${queen === null ? '' : `, queen ${queen}`}`,
+  'end-placement': ({ box, reason }) => `${box} freed, ${boxes.ends[reason]}`,
+  'retire-box': ({ box }) => `${box} taken out of use`,
+  'save-yard': ({ yard }) => `Yard ${yard}`,
+  'save-hive': ({ hive }) => `Hive ${hive}`,
+  'set-roles': ({ hive, season }) => `Role of ${hive} in ${season}`,
+  'record-hive-look': ({ hive }) => `Look into ${hive}`,
+  'save-queen': ({ queen }) => `Queen ${queen}`,
+  'save-method-copy': ({ method }) => `Method ${method}`,
+  'save-settings': () => 'Settings',
+  'build-demo': () => 'The invented yard was set up',
+  other: () => 'A change',
+};
+
+/** A file that a later program wrote may hold kinds of change that this one has no words for. */
+export function changeSentence(words: ChangeWords): string {
+  const sentence = CHANGES[words.did] as ((words: ChangeWords) => string) | undefined;
+  return sentence ? sentence(words) : CHANGES.other({ did: 'other' });
+}
+
+/** A line of the history: an undo says what it took back. */
+export function stepSentence({ kind, words }: Pick<JournalStep, 'kind' | 'words'>): string {
+  const said = changeSentence(words);
+  if (kind === 'undo') return `Undone: ${said}`;
+  return kind === 'redo' ? `Done again: ${said}` : said;
+}
+
+interface RowWords {
+  readonly name: string;
+  readonly fields: Readonly<Record<string, string>>;
+}
+
+/** Names of rows and their fields as they stand in the file, for the history of a record. */
+export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
+  batch: {
+    name: 'Batch',
+    fields: {
+      code: 'Code',
+      season: 'Season',
+      method: 'Method',
+      method_copy_id: 'Own method',
+      comb: 'Comb',
+      builder_type: 'Builder is',
+      breeder_id: 'Breeder',
+      builder_id: 'Builder',
+      anchor_step: 'Known step',
+      anchor_on: 'Its day',
+      larva_age_from_hours: 'Youngest larva, hours',
+      larva_age_to_hours: 'Oldest larva, hours',
+      cells_planned: 'Cells planned',
+      practice: 'For practice',
+      note: 'Note',
+      lesson: 'To remember',
+      closed_on: 'Closed on',
+    },
+  },
+  bar: { name: 'Bar', fields: { batch_id: 'Batch', number: 'Bar' } },
+  count: {
+    name: 'Count',
+    fields: { batch_id: 'Batch', bar_id: 'Bar', stage: 'Stage', cells: 'Cells', counted_on: 'Counted on' },
+  },
+  step_done: { name: 'Step done', fields: { batch_id: 'Batch', step: 'Step', done_on: 'Done on', note: 'Note' } },
+  step_move: {
+    name: 'Step moved',
+    fields: { batch_id: 'Batch', step: 'Step', moved_to: 'Moved to', reason: 'Reason' },
+  },
+  observation: {
+    name: 'Seen',
+    fields: {
+      batch_id: 'Batch',
+      what: 'What',
+      seen_on: 'Seen on',
+      from_hours: 'Youngest, hours',
+      to_hours: 'Oldest, hours',
+      note: 'Note',
+    },
+  },
+  mating_box: {
+    name: 'Box',
+    fields: {
+      code: 'Code',
+      yard_id: 'Yard',
+      row: 'Row',
+      walk_order: 'Place in the walk',
+      box_type: 'Type',
+      note: 'Note',
+      retired_on: 'Out of use since',
+    },
+  },
+  placement: {
+    name: 'Cell in the box',
+    fields: {
+      box_id: 'Box',
+      batch_id: 'Batch',
+      bar_id: 'Bar',
+      placed_on: 'Put in on',
+      ended_on: 'Freed on',
+      end_reason: 'Because',
+    },
+  },
+  box_look: {
+    name: 'Look',
+    fields: {
+      box_id: 'Box',
+      placement_id: 'Cell',
+      looked_on: 'Day',
+      result: 'Result',
+      strength: 'Strength',
+      food: 'Food',
+      note: 'Note',
+    },
+  },
+  queen: {
+    name: 'Queen',
+    fields: {
+      number: 'Number',
+      born_in: 'Born in',
+      placement_id: 'Cell',
+      batch_id: 'Batch',
+      breeder_id: 'Mother',
+      mother_line: 'Mother line',
+      marked_on: 'Marked on',
+      first_eggs_on: 'First eggs on',
+      proved_on: 'Proved on',
+      place: 'Now',
+      box_id: 'Box',
+      colony_id: 'Hive',
+      gone_to: 'To whom',
+      note: 'Note',
+    },
+  },
+  colony: {
+    name: 'Hive',
+    fields: {
+      code: 'Code',
+      name: 'Name',
+      yard_id: 'Yard',
+      place: 'Place',
+      mother_line: 'Mother line',
+      note: 'Note',
+      ended_on: 'Ended on',
+    },
+  },
+  colony_role: { name: 'Role', fields: { colony_id: 'Hive', season: 'Season', role: 'Role' } },
+  hive_look: {
+    name: 'Look',
+    fields: { colony_id: 'Hive', looked_on: 'Day', strength: 'Strength', food: 'Food', note: 'What was seen' },
+  },
+};
+
+export const rowName = (table: string): string => ROW_WORDS[table]?.name ?? spelled(table);
+
+export const fieldName = (table: string, field: string): string => ROW_WORDS[table]?.fields[field] ?? spelled(field);
+
+/** A name of the file as plain words, where nobody has given it better ones. */
+const spelled = (name: string): string => {
+  const words = name.replace(/_id$/, '').replaceAll('_', ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+};
+
+const named = (texts: Readonly<Record<string, { readonly name: string }>>) => (value: string) => texts[value]?.name;
+
+/** Values that are kept as words of a list, by table and field, or by field alone. */
+const VALUE_WORDS: Readonly<Record<string, (value: string) => string | undefined>> = {
+  'box_look.result': named(lookWords),
+  'observation.what': named(SIGHTING_WORDS),
+  method: named(METHOD_WORDS),
+  step: (value) => STEP_TEXTS[value as keyof typeof STEP_TEXTS]?.title,
+  anchor_step: (value) => STEP_TEXTS[value as keyof typeof STEP_TEXTS]?.title,
+  comb: named(COMB_WORDS),
+  builder_type: named(BUILDER_TYPE_WORDS),
+  box_type: named(BOX_TYPE_WORDS),
+  end_reason: (value) => (boxes.ends as Readonly<Record<string, string>>)[value],
+  role: (value) => (hives.roles as Readonly<Record<string, string>>)[value],
+  'queen.place': (value) => (queens.places as Readonly<Record<string, string>>)[value],
+  'batch.practice': (value) => (value === '1' ? 'yes' : 'no'),
+};
+
+const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+/** A stored value as it is said: words of lists, days in letters; nothing where nothing was known. */
+export function fieldValue(table: string, field: string, value: string | number | null, order: DateOrder): string {
+  if (value === null) return history.nothing;
+  const text = String(value);
+  const words = VALUE_WORDS[`${table}.${field}`] ?? VALUE_WORDS[field];
+  if (words) return words(text) ?? text;
+  if ((field.endsWith('_on') || field === 'moved_to') && ISO_DAY.test(text)) return shortDay(text, order);
+  return text;
+}
+
+export const history = {
+  title: 'History',
+  line: 'Every change of this workbook, the latest first. Nothing is ever taken out of it: an undo is a line of its own.',
+  empty: 'Nothing was changed yet.',
+  columns: { when: 'When', what: 'What was done', state: 'Now' },
+  takenBack: 'taken back',
+  stands: '',
+  undo: 'Undo',
+  redo: 'Redo',
+  undoThat: (step: string) => `Undo: ${step}`,
+  redoThat: (step: string) => `Redo: ${step}`,
+  undone: (step: string) => `Undone: ${step}.`,
+  doneAgain: (step: string) => `Done again: ${step}.`,
+  older: 'Show older ones',
+  nothing: 'nothing',
+  /** On the page of a batch, box or hive. */
+  ofThis: 'History',
+  ofThisEmpty: 'Nothing was changed here since the history began.',
+  added: 'added',
+  removed: 'removed',
+  fromTo: (old: string, fresh: string) => `${old} → ${fresh}`,
+  all: 'The whole history',
+} as const;

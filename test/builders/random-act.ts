@@ -1,0 +1,216 @@
+import { Chance } from '../../main/demo/chance.ts';
+import { addBar } from '../../main/operations/batches/add-bar.ts';
+import { closeBatch } from '../../main/operations/batches/close-batch.ts';
+import { editBatch } from '../../main/operations/batches/edit-batch.ts';
+import { markStep } from '../../main/operations/batches/mark-step.ts';
+import { moveStep } from '../../main/operations/batches/move-step.ts';
+import { recordBarCounts } from '../../main/operations/batches/record-bar-counts.ts';
+import { recordObservation } from '../../main/operations/batches/record-observation.ts';
+import { removeObservation } from '../../main/operations/batches/remove-observation.ts';
+import { startBatch } from '../../main/operations/batches/start-batch.ts';
+import { unmarkStep } from '../../main/operations/batches/unmark-step.ts';
+import { addBoxes } from '../../main/operations/boxes/add-boxes.ts';
+import { endPlacement } from '../../main/operations/boxes/end-placement.ts';
+import { placeCells } from '../../main/operations/boxes/place-cells.ts';
+import { recordLook } from '../../main/operations/boxes/record-look.ts';
+import { retireBox } from '../../main/operations/boxes/retire-box.ts';
+import { recordHiveLook } from '../../main/operations/hives/record-hive-look.ts';
+import { saveHive } from '../../main/operations/hives/save-hive.ts';
+import { saveYard } from '../../main/operations/hives/save-yard.ts';
+import { setRoles } from '../../main/operations/hives/set-roles.ts';
+import { saveMethodCopy } from '../../main/operations/methods/save-method-copy.ts';
+import type { Desk } from '../../main/operations/operation.ts';
+import { saveQueen } from '../../main/operations/queens/save-queen.ts';
+import { saveSettings } from '../../main/operations/settings/save-settings.ts';
+import { addDays, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import { ROLES } from '../../shared/model/colony.ts';
+import { LOOK_RESULTS } from '../../shared/model/look.ts';
+import { PLACEMENT_ENDS } from '../../shared/model/mating-box.ts';
+import { QUEEN_PLACES } from '../../shared/model/queen.ts';
+import { aColony } from './colony.ts';
+import { aQueen } from './queen.ts';
+import { aStart } from './running-batch.ts';
+
+type Act = (desk: Desk, draw: Draw) => { readonly ok: boolean };
+
+/** Chance with the draws a person's typing needs. */
+export class Draw extends Chance {
+  below(most: number): number {
+    return Math.floor(this.next() * most);
+  }
+  from<Value>(values: readonly Value[]): Value | null {
+    return values[this.below(values.length)] ?? null;
+  }
+  count(most: number): number | null {
+    return this.happens(0.2) ? null : this.below(most);
+  }
+  day(first: string, span: number): string {
+    return isoOfDay(addDays(dayOfIso(first), this.below(span)));
+  }
+  note(): string | null {
+    return this.happens(0.5) ? null : `note ${this.below(5)} “ä” \\ '`;
+  }
+}
+
+const batchId = ({ workbook }: Desk, draw: Draw) => draw.from(workbook.tables.batches.all())?.id ?? 'none';
+const boxId = ({ workbook }: Desk, draw: Draw) => draw.from(workbook.tables.boxes.all())?.id ?? 'none';
+const hiveId = ({ workbook }: Desk, draw: Draw) => draw.from(workbook.tables.colonies.all())?.id ?? 'none';
+
+const start: Act = (desk, draw) => {
+  const known = desk.workbook.tables.colonies.all();
+  return startBatch(
+    desk,
+    aStart({
+      id: desk.ids.next(),
+      anchorOn: draw.day('2026-05-04', 3),
+      cellsPlanned: draw.count(30),
+      bars: 1 + draw.below(3),
+      breederId: draw.happens(0.5) ? (draw.from(known)?.id ?? null) : null,
+      newBreeder: draw.happens(0.4) ? { id: desk.ids.next(), code: `H${draw.below(90)}` } : null,
+      newBuilder: draw.happens(0.6) ? { id: desk.ids.next(), code: `B${draw.below(90)}` } : null,
+      note: draw.note(),
+    }),
+  );
+};
+
+/** A batch whose counts and cells are likely to go through. */
+const count: Act = (desk, draw) => {
+  const bar = draw.from(desk.workbook.tables.bars.all());
+  return recordBarCounts(desk, {
+    batchId: bar?.batchId ?? 'none',
+    barId: bar?.id ?? 'none',
+    countedOn: '2026-05-12',
+    given: draw.happens(0.8) ? 12 : draw.count(20),
+    taken: draw.count(12),
+    removed: draw.count(2),
+    sealed: draw.count(9),
+  });
+};
+
+const place: Act = (desk, draw) =>
+  placeCells(desk, {
+    batchId: batchId(desk, draw),
+    boxes: desk.workbook.tables.boxes.get(boxId(desk, draw))?.code ?? 'K01',
+    ids: [desk.ids.next()],
+    placedOn: draw.day('2026-05-14', 3),
+    barId: null,
+  });
+
+const look: Act = (desk, draw) =>
+  recordLook(desk, {
+    id: desk.ids.next(),
+    boxId: boxId(desk, draw),
+    lookedOn: draw.day('2026-05-26', 8),
+    result: draw.pick(LOOK_RESULTS),
+    strength: draw.happens(0.5) ? null : 1 + draw.below(5),
+    food: null,
+    note: draw.note(),
+    queen: draw.happens(0.3) ? { id: desk.ids.next(), number: `26-${draw.below(40)}` } : null,
+  });
+
+const stepOf = (desk: Desk, draw: Draw) => ({
+  id: desk.ids.next(),
+  batchId: batchId(desk, draw),
+  step: draw.pick(['count-taken', 'count-sealed', 'place-cells', 'first-look'] as const),
+});
+
+const observe: Act = (desk, draw) =>
+  recordObservation(desk, {
+    id: draw.from(desk.workbook.tables.observations.all())?.id ?? desk.ids.next(),
+    batchId: batchId(desk, draw),
+    what: draw.pick(['cells-sealed', 'cells-open', 'first-eggs', 'cells-torn-down'] as const),
+    seenOn: draw.day('2026-05-08', 6),
+    fromHours: draw.happens(0.5) ? null : draw.below(40) / 2,
+    toHours: null,
+    note: draw.note(),
+  });
+
+const queen: Act = (desk, draw) => {
+  const known = draw.happens(0.5) ? draw.from(desk.workbook.tables.queens.all()) : null;
+  const fresh = aQueen({ id: desk.ids.next(), number: `26-${draw.below(40)}` });
+  return saveQueen(desk, { ...(known ?? fresh), place: draw.pick(QUEEN_PLACES), note: draw.note() });
+};
+
+/** Every operation that writes, but printing; each with what a person might type, right and wrong. */
+export const ACTS: Readonly<Record<string, Act>> = {
+  start,
+  count,
+  place,
+  look,
+  observe,
+  queen,
+  'add a bar': (desk, draw) => addBar(desk, { batchId: batchId(desk, draw), barId: desk.ids.next() }),
+  'close a batch': (desk, draw) =>
+    closeBatch(desk, { batchId: batchId(desk, draw), closedOn: draw.day('2026-07-01', 5), lesson: draw.note() }),
+  'edit a batch': (desk, draw) =>
+    editBatch(desk, { batchId: batchId(desk, draw), note: draw.note(), lesson: null, practice: draw.happens(0.5) }),
+  'mark a step': (desk, draw) =>
+    markStep(desk, { ...stepOf(desk, draw), doneOn: draw.day('2026-05-06', 9), note: null }),
+  'take a mark back': (desk, draw) => {
+    const done = draw.from(desk.workbook.tables.stepsDone.all());
+    return unmarkStep(desk, { batchId: done?.batchId ?? 'none', step: done?.step ?? 'count-taken' });
+  },
+  'move a step': (desk, draw) => {
+    const { id, batchId: batch } = stepOf(desk, draw);
+    const [step, first] = draw.pick([
+      ['place-cells', '2026-05-12'],
+      ['first-look', '2026-05-26'],
+    ] as const);
+    return moveStep(desk, { id, batchId: batch, step, movedTo: draw.day(first, 6), reason: 'rain' });
+  },
+  'take a sighting back': (desk, draw) => {
+    const seen = draw.from(desk.workbook.tables.observations.all());
+    return removeObservation(desk, { batchId: seen?.batchId ?? 'none', observationId: seen?.id ?? 'none' });
+  },
+  'add boxes': (desk, draw) => {
+    const first = draw.below(60);
+    const codes = `K${first}-K${first + 3}`;
+    const ids = Array.from({ length: 4 }, () => desk.ids.next());
+    return addBoxes(desk, { ids, codes, yardId: null, row: null, boxType: 'mini' });
+  },
+  'free a box': (desk, draw) =>
+    endPlacement(desk, {
+      placementId: draw.from(desk.workbook.tables.placements.where({ endedOn: null }))?.id ?? 'none',
+      endedOn: draw.day('2026-06-20', 5),
+      reason: draw.pick(PLACEMENT_ENDS),
+    }),
+  'retire a box': (desk, draw) => retireBox(desk, { boxId: boxId(desk, draw), retiredOn: '2026-07-01' }),
+  'save a yard': (desk, draw) =>
+    saveYard(desk, { id: `yard-${draw.below(3)}`, name: `Yard ${draw.below(4)}`, note: draw.note() }),
+  'save a hive': (desk, draw) => {
+    const known = draw.happens(0.5) ? draw.from(desk.workbook.tables.colonies.all()) : null;
+    const fresh = aColony({ id: desk.ids.next(), code: `H${draw.below(90)}` });
+    return saveHive(desk, { ...(known ?? fresh), note: draw.note() });
+  },
+  'set roles': (desk, draw) => {
+    const roles = ROLES.filter(() => draw.happens(0.4));
+    return setRoles(desk, { colonyId: hiveId(desk, draw), season: 2026, roles, ids: roles.map(() => desk.ids.next()) });
+  },
+  'look into a hive': (desk, draw) =>
+    recordHiveLook(desk, {
+      id: draw.from(desk.workbook.tables.hiveLooks.all())?.id ?? desk.ids.next(),
+      colonyId: hiveId(desk, draw),
+      lookedOn: draw.day('2026-05-01', 30),
+      strength: 3,
+      food: null,
+      note: draw.note() ?? 'calm',
+    }),
+  'save a method': (desk, draw) =>
+    saveMethodCopy(desk, {
+      id: `method-${draw.below(2)}`,
+      origin: 'larva-grafting',
+      name: `Mine ${draw.below(3)}`,
+      changes: [],
+    }),
+  'save settings': (desk, draw) =>
+    saveSettings(desk, { cellsPerBuilder: 10 + draw.below(5), awayDays: [draw.day('2026-05-01', 30)] }),
+};
+
+/** What an evening is full of comes more often. */
+const OFTEN = ['count', 'place', 'look', 'count', 'place', 'look', 'look'];
+
+/** One operation at random, named; `ok` false when it was refused, as a person's typing is now and then. */
+export function randomAct(desk: Desk, draw: Draw): { readonly ok: boolean; readonly what: string } {
+  const what = draw.pick([...Object.keys(ACTS), ...OFTEN]);
+  return { ok: ACTS[what]?.(desk, draw).ok ?? false, what };
+}

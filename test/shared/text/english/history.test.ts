@@ -1,0 +1,110 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import type { ChangeWords } from '../../../../shared/model/journal.ts';
+import { STEPS } from '../../../../shared/model/step.ts';
+import {
+  changeSentence,
+  fieldName,
+  fieldValue,
+  ROW_WORDS,
+  rowName,
+  stepSentence,
+} from '../../../../shared/text/english/history.ts';
+
+const batch = '26-07';
+/** One of each kind; a kind left out does not compile. */
+const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords, string] } = {
+  'start-batch': [{ did: 'start-batch', batch }, 'Start batch 26-07'],
+  'edit-batch': [{ did: 'edit-batch', batch }, 'Notes on 26-07'],
+  'close-batch': [{ did: 'close-batch', batch }, 'Close 26-07'],
+  'print-labels': [{ did: 'print-labels', batch }, 'Labels of 26-07 noted as printed'],
+  'add-bar': [{ did: 'add-bar', batch, bar: 3 }, 'Add bar 3 to 26-07'],
+  'record-bar-counts': [{ did: 'record-bar-counts', batch, bar: 2 }, 'Counts of 26-07, bar 2'],
+  'mark-step': [{ did: 'mark-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” done'],
+  'unmark-step': [{ did: 'unmark-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” open again'],
+  'move-step': [{ did: 'move-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” moved'],
+  'record-observation': [{ did: 'record-observation', batch, what: 'cells-sealed' }, '26-07, cells sealed'],
+  'remove-observation': [
+    { did: 'remove-observation', batch, what: 'cells-sealed' },
+    '26-07, not seen after all: cells sealed',
+  ],
+  'add-boxes': [{ did: 'add-boxes', boxes: 'K01-K18' }, 'Add boxes K01-K18'],
+  'place-cells': [{ did: 'place-cells', batch, boxes: 'K01-K09' }, 'Cells of 26-07 into K01-K09'],
+  'record-look': [{ did: 'record-look', box: 'K07', result: 'laying', queen: null }, 'K07 laying'],
+  'end-placement': [{ did: 'end-placement', box: 'K07', reason: 'caught' }, 'K07 freed, queen caught'],
+  'retire-box': [{ did: 'retire-box', box: 'K07' }, 'K07 taken out of use'],
+  'save-yard': [{ did: 'save-yard', yard: 'Orchard' }, 'Yard Orchard'],
+  'save-hive': [{ did: 'save-hive', hive: 'H12' }, 'Hive H12'],
+  'set-roles': [{ did: 'set-roles', hive: 'H12', season: 2026 }, 'Role of H12 in 2026'],
+  'record-hive-look': [{ did: 'record-hive-look', hive: 'H12', on: '2026-05-04' }, 'Look into H12'],
+  'save-queen': [{ did: 'save-queen', queen: '26-041' }, 'Queen 26-041'],
+  'save-method-copy': [{ did: 'save-method-copy', method: 'Mine' }, 'Method Mine'],
+  'save-settings': [{ did: 'save-settings' }, 'Settings'],
+  'build-demo': [{ did: 'build-demo' }, 'The invented yard was set up'],
+  other: [{ did: 'other' }, 'A change'],
+};
+
+test.each(Object.values(ONE_OF_EACH))('%o reads “%s”', (words, sentence) => {
+  expect(changeSentence(words)).toBe(sentence);
+});
+
+test('a queen’s number stands with the look that gave it, and an undo says what it took back', () => {
+  const words = { did: 'record-look', box: 'K07', result: 'laying', queen: '26-041' } as const;
+  expect(changeSentence(words)).toBe('K07 laying, queen 26-041');
+  expect(stepSentence({ kind: 'change', words })).toBe('K07 laying, queen 26-041');
+  expect(stepSentence({ kind: 'undo', words })).toBe('Undone: K07 laying, queen 26-041');
+  expect(stepSentence({ kind: 'redo', words })).toBe('Done again: K07 laying, queen 26-041');
+});
+
+test('a kind of change that only a later program knows is still a line', () => {
+  expect(changeSentence({ did: 'fly-to-the-moon' } as never)).toBe('A change');
+});
+
+describe('rows and fields', () => {
+  const columns = readFileSync(new URL('../../../golden/workbook-columns.txt', import.meta.url), 'utf8')
+    .split('\n')
+    .map((line) => line.split(' ')[0]?.split('.') ?? []);
+
+  test.each(Object.entries(ROW_WORDS))(
+    '%s: every column but the id has a name, and no name is idle',
+    (table, words) => {
+      const there = columns.filter(([of, column]) => of === table && column !== 'id').map(([, column]) => column);
+      expect(there.length).toBeGreaterThan(0);
+      expect(Object.keys(words.fields).toSorted()).toEqual(there.toSorted());
+    },
+  );
+
+  test('without words of their own are still spelled plainly', () => {
+    expect(rowName('feeding_note')).toBe('Feeding note');
+    expect(fieldName('feeding_note', 'colony_id')).toBe('Colony');
+  });
+
+  test.each([
+    ['box_look', 'result', 'drone-layer', 'drone-layer'],
+    ['box_look', 'result', 'none', 'no queen'],
+    ['observation', 'what', 'cells-browned', 'cell tips browned'],
+    ['batch', 'method', 'larva-grafting', 'Larva grafting'],
+    ['batch', 'practice', 1, 'yes'],
+    ['batch', 'comb', 'drawn', 'drawn comb'],
+    ['batch', 'builder_type', 'queenless', 'queenless throughout'],
+    ['mating_box', 'box_type', 'mini', 'mini box'],
+    ['placement', 'end_reason', 'united', 'united'],
+    ['colony_role', 'role', 'drone-mother', 'drone mother'],
+    ['queen', 'place', 'caged', 'in a cage'],
+    ['colony', 'place', 'row 2', 'row 2'],
+    ['count', 'cells', 0, '0'],
+    ['count', 'cells', null, 'nothing'],
+    ['placement', 'placed_on', '2026-05-14', 'Thu 14 May'],
+    ['batch', 'note', '2026-05-14', '2026-05-14'],
+  ] as const)('%s.%s %s is said as “%s”', (table, field, value, said) => {
+    expect(fieldValue(table, field, value, 'day-first')).toBe(said);
+  });
+
+  test('a day follows the order a person wants', () => {
+    expect(fieldValue('count', 'counted_on', '2026-05-14', 'month-first')).toBe('Thu May 14');
+  });
+
+  test('every step of the timetable is called by its title', () => {
+    for (const step of STEPS) expect(fieldValue('step_done', 'step', step, 'day-first')).not.toBe(step);
+  });
+});
