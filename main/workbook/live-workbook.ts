@@ -40,11 +40,10 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
   let isClosed = false;
 
   /** After an error at the end of a save the rows may or may not be in the file: open it again and look. */
-  function reachedTheFile(changeNumber: number): boolean {
+  const reachedTheFile = (changeNumber: number): boolean => {
     closeQuietly(connection.db);
     return reconnected() && lastChangeOf(connection.tables)?.number === changeNumber;
-  }
-
+  };
   function reconnected(): boolean {
     try {
       connection = connectionOf(facts.reconnect(), readOnly);
@@ -58,7 +57,6 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
   const save: Save = (savingOver) => {
     const obstacle = obstacleTo(facts, isClosed);
     if (obstacle) return obstacle;
-    if (connection.isWriting()) throw new Error('A change inside a change.');
     if (!connection.db.open && !reconnected()) return notSaved('drive-error');
     return connection.write(savingOver(connection), facts.now, reachedTheFile);
   };
@@ -183,6 +181,7 @@ function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
     now: () => string,
     reachedTheFile: (changeNumber: number) => boolean,
   ): Result<Value, Refusal> {
+    if (writing) throw new Error('A change inside a change.');
     let committing: { readonly number: number; readonly result: Result<Value, Refusal> } | null = null;
     try {
       db.exec('BEGIN IMMEDIATE');
@@ -209,7 +208,7 @@ function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
     }
   }
 
-  return { db, tables, steps, write, isWriting: () => writing };
+  return { db, tables, steps, write };
 }
 
 function rollBackQuietly(db: BetterSqlite3.Database): void {
