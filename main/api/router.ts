@@ -40,6 +40,7 @@ import { getBatch } from '../operations/batches/get-batch.ts';
 import { getBatchForm } from '../operations/batches/get-batch-form.ts';
 import { listBatches } from '../operations/batches/list-batches.ts';
 import { listClashes } from '../operations/batches/list-clashes.ts';
+import { listStartDays } from '../operations/batches/list-start-days.ts';
 import { markStep } from '../operations/batches/mark-step.ts';
 import { moveStep } from '../operations/batches/move-step.ts';
 import { previewBatch } from '../operations/batches/preview-batch.ts';
@@ -124,6 +125,7 @@ export const appRouter = group({
     previewBatch: resultQuery(BatchPreview, previewBatch),
     previewClashes: resultQuery(BatchPreview, previewClashes),
     previewSlip: resultQuery(SlipChange, previewSlip),
+    listStartDays: resultQuery(BatchPreview, listStartDays),
     listClashes: query(ListClashes, listClashes),
     startBatch: command(BatchStart, startBatch),
     recordBarCounts: command(BarCounts, recordBarCounts),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
-import type { ClashOf } from '../model/clash.ts';
+import type { ClashOf, StartDayOf } from '../model/clash.ts';
 import { IdField } from '../model/fields.ts';
 
 /** Clashes of one batch, or of all. */
@@ -12,5 +12,19 @@ export interface ClashList {
     readonly batchIds: readonly string[];
   })[];
   /** What the batches, hives and boxes in the clashes are called, by id. */
+  readonly names: Readonly<Record<string, string>>;
+}
+
+/** One day on which a batch could start. */
+export interface StartDayLine extends StartDayOf<IsoDay> {
+  /** When its ripe cells would move; null for a method that moves none. */
+  readonly placeOn: IsoDay | null;
+  readonly emergesOn: IsoDay;
+}
+
+export interface StartDayList {
+  /** Every day of the span, in order. */
+  readonly days: readonly StartDayLine[];
+  /** Codes of the batches that take the builder, by id. */
   readonly names: Readonly<Record<string, string>>;
 }

@@ -24,6 +24,7 @@ import {
   methodChoices,
   startingForm,
 } from './batch-form.ts';
+import { StartDays } from './StartDays.tsx';
 import { TimetablePreview } from './TimetablePreview.tsx';
 
 /** One form of six fields, and beside it the days it gives. */
@@ -82,6 +83,7 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
         </div>
       </form>
       <div>
+        {input ? <StartDays input={input} onTake={(day) => change({ day })} /> : null}
         {input ? <ClashesPreview input={input} /> : null}
         <Section title={words.form.timetable}>
           {input ? <TimetablePreview input={input} /> : <p className="soft">{words.form.noTimetable}</p>}

@@ -20,6 +20,21 @@ export const clashWords = {
   one: 'Clashes of this batch',
   none: 'Nothing stands in the way.',
   thisBatch: 'this batch',
+  whichDay: 'Which day to start?',
+  columns: { day: 'Day', means: 'What it would mean' },
+  take: 'Take',
+  takeDay: (day: string) => `Take ${day}`,
+  taken: 'taken',
+  good: 'Good.',
+  goodDays: (good: number, of: number) =>
+    `${good === 1 ? 'One good day' : `${good} good days`} in the coming ${of}, those that fit best first.`,
+  noGoodDay: (of: number) => `None of the coming ${of} days suits in everything. See what each would mean.`,
+  showAll: (days: number) => `Show all ${days} days`,
+  showGood: 'Show the good days only',
+  shifted: (steps: readonly string[]) =>
+    `${steps.map((step) => `“${step}”`).join(' and ')} on another day of ${steps.length === 1 ? 'its' : 'their'} window.`,
+  gives: (place: string | null, emerges: string) =>
+    place === null ? `Queens out ${emerges}.` : `Cells move ${place}, queens out ${emerges}.`,
 } as const;
 
 /** One sentence per clash: what, with its dates, and what would resolve it. */
