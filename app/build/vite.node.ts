@@ -16,7 +16,11 @@ export default defineConfig({
     minify: false,
     sourcemap: true,
     rolldownOptions: {
-      input: { electron: join(root, 'app/electron/electron.ts'), loopback: join(root, 'app/loopback/loopback.ts') },
+      input: {
+        electron: join(root, 'app/electron/electron.ts'),
+        loopback: join(root, 'app/loopback/loopback.ts'),
+        'reckoning-worker': join(root, 'app/adapters/reckoning-worker.ts'),
+      },
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
     },
   },

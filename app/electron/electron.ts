@@ -7,6 +7,7 @@ import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
 import { type Places, placesOf } from '../adapters/places.ts';
+import { startReckoningThread } from '../adapters/reckoning-thread.ts';
 import { reportToConsole } from '../adapters/report.ts';
 import { answerCalls } from './calls.ts';
 import { CommandLine } from './command-line.ts';
@@ -52,6 +53,7 @@ function start(): void {
       core = createCore({
         clock: computerClock,
         ids: randomIds,
+        reckon: startReckoningThread(join(OUT, 'main/reckoning-worker.js')).reckon,
         places: { ...places, migrations: join(OUT, 'migrations') },
         report: reportToConsole,
       });

@@ -9,6 +9,7 @@ import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
 import { placesOf } from '../adapters/places.ts';
+import { startReckoningThread } from '../adapters/reckoning-thread.ts';
 import { reportToConsole } from '../adapters/report.ts';
 import { Doorkeeper } from './doorkeeper.ts';
 import { answerRequest } from './requests.ts';
@@ -42,16 +43,18 @@ const LIMITS = {
 const MOST_CONNECTIONS = 64;
 
 export async function startLoopback(setting: LoopbackSetting): Promise<Loopback> {
+  const thread = startReckoningThread(join(setting.out, 'main/reckoning-worker.js'));
   const core = createCore({
     clock: setting.clock ?? computerClock,
     ids: setting.ids ?? randomIds,
+    reckon: thread.reckon,
     places: { ...placesOf(setting.data), migrations: join(setting.out, 'migrations') },
     report: reportToConsole,
   });
   const server = createServer(LIMITS);
   server.maxConnections = MOST_CONNECTIONS;
   await listen(server, setting.port ?? 0).catch(async (error: unknown) => {
-    await core.close();
+    await Promise.all([core.close(), thread.stop()]);
     throw error;
   });
   const { port } = server.address() as AddressInfo;
@@ -66,7 +69,7 @@ export async function startLoopback(setting: LoopbackSetting): Promise<Loopback>
     async close() {
       server.closeAllConnections();
       await new Promise<void>((resolve) => server.close(() => resolve()));
-      await core.close();
+      await Promise.all([core.close(), thread.stop()]);
     },
   };
 }

@@ -3,6 +3,7 @@ import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import { buildDemo, DEMO_DAY } from '../demo/build-demo.ts';
+import { type Reckoner, reckonHere } from '../engine/yield/reckon.ts';
 import type { Lifecycle } from '../operations/workbook/lifecycle.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
 import type { Clock, Ids } from '../ports/ports.ts';
@@ -15,6 +16,8 @@ import { PROGRAM_VERSION } from './version.ts';
 export interface CoreSetting {
   readonly clock: Clock;
   readonly ids: Ids;
+  /** Where rates are reckoned; in this thread when missing. */
+  readonly reckon?: Reckoner;
   readonly places: {
     /** Where workbooks are put unless the person says otherwise. */
     readonly documents: string;
@@ -38,7 +41,7 @@ export interface Core {
 }
 
 /** Starts the core: the workbook in use last is open when this returns, if it is where it was. */
-export function createCore({ clock, ids, places, report = () => {} }: CoreSetting): Core {
+export function createCore({ clock, ids, reckon = reckonHere(), places, report = () => {} }: CoreSetting): Core {
   const keeper = startKeeper({
     documents: places.documents,
     programData: places.programData,
@@ -50,6 +53,7 @@ export function createCore({ clock, ids, places, report = () => {} }: CoreSettin
     keeper,
     clock,
     ids,
+    reckon,
     version: PROGRAM_VERSION,
     demo: { day: DEMO_DAY, build: buildDemo },
   };

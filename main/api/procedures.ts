@@ -19,7 +19,7 @@ export const plainQuery = <Output>(answer: (desk: Desk) => Output) =>
 /** A question to the open workbook: plain data comes back. */
 export const query = <Input extends z.ZodType, Output>(
   input: Input,
-  answer: (desk: Desk, input: z.output<Input>) => Output,
+  answer: (desk: Desk, input: z.output<Input>) => Output | Promise<Output>,
 ) => t.procedure.input(unchecked(input)).query(({ ctx, input: raw }) => answer(openDesk(ctx), valid(input, raw)));
 
 /** A question whose input may be refused, such as a preview of what is being typed: a Result comes back. */

@@ -25,6 +25,7 @@ import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
 import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
+import { BatchAsked, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
@@ -89,6 +90,11 @@ import { listQueens } from '../operations/queens/list-queens.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
 import { compareStage } from '../operations/season/compare-stage.ts';
+import { getBatchExpectation } from '../operations/season/get-batch-expectation.ts';
+import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.ts';
+import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
+import { getPlanForm } from '../operations/season/get-plan-form.ts';
+import { previewPlan } from '../operations/season/preview-plan.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
 import { getToday } from '../operations/today/get-today.ts';
@@ -166,6 +172,11 @@ export const appRouter = group({
   season: group({
     compareSeason: query(CompareSeason, compareSeason),
     compareStage: query(CompareStage, compareStage),
+    getBatchesToSettle: query(CompareStage, getBatchesToSettle),
+    getPlanForm: plainQuery(getPlanForm),
+    previewPlan: query(PlanChoice, previewPlan),
+    getBatchExpectation: query(BatchAsked, getBatchExpectation),
+    getHiveStanding: query(HiveAsked, getHiveStanding),
   }),
   print: group({
     offerLabels: query(OfferLabels, offerLabels),

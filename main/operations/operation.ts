@@ -1,4 +1,5 @@
 import type { Day } from '../../shared/kernel/day.ts';
+import type { Reckoner } from '../engine/yield/reckon.ts';
 import type { Ids } from '../ports/ports.ts';
 import type { Workbook } from '../workbook/workbook.ts';
 
@@ -7,4 +8,6 @@ export interface Desk {
   readonly workbook: Workbook;
   readonly today: Day;
   readonly ids: Ids;
+  /** Answers the questions about rates that take a while, off the main thread. */
+  readonly reckon: Reckoner;
 }

@@ -36,7 +36,7 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
     case 'queens':
       return <Queens queenId={query.get('queen')} />;
     case 'season':
-      return <Season />;
+      return <Season tab={query.get('tab')} />;
     case 'print':
       return <Labels key={query.toString()} batchId={query.get('batch')} />;
     case 'files':

@@ -5,6 +5,8 @@ export type CompareFactor = (typeof COMPARE_FACTORS)[number];
 
 export const CompareSeason = z.object({
   factor: z.enum(COMPARE_FACTORS),
+  /** A second factor to part the groups by; null = one factor only. */
+  and: z.enum(COMPARE_FACTORS).nullable(),
   /** null = all seasons. */
   season: z.int().nullable(),
   leaveOutPractice: z.boolean(),
@@ -12,7 +14,12 @@ export const CompareSeason = z.object({
 
 /** The stages in which batches have a rate of their own; the whole way is their product. */
 export const WEIGHED_STAGES = ['take', 'sealing', 'emergence', 'mating'] as const;
-export const CompareStage = CompareSeason.extend({ stage: z.enum(WEIGHED_STAGES) });
+export type WeighedStage = (typeof WEIGHED_STAGES)[number];
+export const CompareStage = CompareSeason.extend({
+  stage: z.enum(WEIGHED_STAGES),
+  /** The factor whose mix is allowed for beside the plain comparison; null = none. */
+  allowingFor: z.enum(COMPARE_FACTORS).nullable(),
+});
 
 /** How sure it is that one group is better than another; the words are in shared/text. */
 export const CERTAINTIES = ['cannot-tell', 'leaning', 'probably', 'very-likely', 'as-good-as-certain'] as const;
@@ -30,7 +37,7 @@ export interface WeighedGroup {
 }
 
 export interface StageComparison {
-  readonly stage: (typeof WEIGHED_STAGES)[number];
+  readonly stage: WeighedStage;
   /** Best mean first. */
   readonly groups: readonly WeighedGroup[];
   /** The two best means against each other; null with fewer than two groups. */
@@ -41,7 +48,34 @@ export interface StageComparison {
     readonly certainty: Certainty;
     /** Named the best only when that is at least nine tenths sure and rests on three batches. */
     readonly isBest: boolean;
+    /** How far apart they lie, as shares; about 9 times in 10 between lower and upper. */
+    readonly difference: { readonly mean: number; readonly lower: number; readonly upper: number };
+    /** It is fairly sure that any difference is too small to act on. */
+    readonly noMatter: boolean;
+    /** The same two allowing for another factor; null when none was asked for. */
+    readonly allowing: AllowedComparison | null;
   } | null;
+}
+
+/** Two groups compared allowing for the mix of another factor. */
+export type AllowedComparison =
+  | { readonly kind: 'too-few' | 'not-connected'; readonly factor: CompareFactor }
+  | {
+      readonly kind: 'weighed';
+      readonly factor: CompareFactor;
+      /** The group that does better when the other factor is allowed for. */
+      readonly better: string;
+      readonly probability: number;
+      readonly certainty: Certainty;
+      /** It turns the plain comparison round, and one of the two is fairly sure. */
+      readonly disagrees: boolean;
+    };
+
+/** How many more batches of each of the leading two would settle which is better. */
+export interface Settling {
+  /** null = more than `most` each. */
+  readonly more: number | null;
+  readonly most: number;
 }
 
 export const RATE_STAGES = ['take', 'sealing', 'emergence', 'mating', 'through'] as const;
@@ -58,10 +92,18 @@ export interface RateFigure {
   readonly interval: { readonly lower: number; readonly upper: number } | null;
 }
 
+/** One factor's part of a group: a key or a name of the person's own. */
+export interface GroupPart {
+  readonly factor: CompareFactor;
+  readonly id: string;
+  readonly label: string;
+}
+
 export interface CompareRow {
   readonly groupId: string;
-  /** What the person calls it: method key, hive code, season, month number or box type key. */
+  /** What the person calls it: method key, hive code, season, month number or box type key; both with two factors. */
   readonly label: string;
+  readonly parts: readonly GroupPart[];
   readonly batchIds: readonly string[];
   readonly rates: Readonly<Record<RateStage, RateFigure>>;
   /** One point per batch and stage, for the ticks under the bar. */

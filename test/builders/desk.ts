@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import { reckonHere } from '../../main/engine/yield/reckon.ts';
 import type { Desk } from '../../main/operations/operation.ts';
 import type { Ids } from '../../main/ports/ports.ts';
 import { openMemoryWorkbook } from '../../main/workbook/memory-workbook.ts';
@@ -23,7 +24,12 @@ export function countedIds(prefix = 'id'): Ids {
 
 /** An empty workbook in memory, a fixed day and counted ids: everything an operation needs. */
 export function aDesk({ today = '2026-06-01' }: { readonly today?: IsoDay } = {}): Desk {
-  return { workbook: openMemoryWorkbook(readMigrations(MIGRATIONS_FOLDER)), today: dayOfIso(today), ids: countedIds() };
+  return {
+    workbook: openMemoryWorkbook(readMigrations(MIGRATIONS_FOLDER)),
+    today: dayOfIso(today),
+    ids: countedIds(),
+    reckon: reckonHere(),
+  };
 }
 
 /** Puts rows into the desk's workbook, past the operations; throws if that is refused. */

@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
+import { reckonHere } from '../../main/engine/yield/reckon.ts';
 import type { Lifecycle } from '../../main/operations/workbook/lifecycle.ts';
 import { startKeeper } from '../../main/workbook/keeper.ts';
 import { readMigrations } from '../../main/workbook/migrations.ts';
@@ -49,6 +50,7 @@ export function aLifecycle(changes: Partial<Lifecycle> = {}, computer: Computer 
     keeper,
     clock: aClock(),
     ids: countedIds(),
+    reckon: reckonHere(),
     version: '0.1.0',
     demo: {
       day: dayOfIso('2025-07-10'),

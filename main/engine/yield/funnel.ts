@@ -46,12 +46,20 @@ export function funnelSum(
   return total;
 }
 
+/** A stage of which the rate is taken as known. */
+export interface FixedStage {
+  readonly rate: number;
+  readonly concentration: number;
+  readonly mostGoOn: number | null;
+}
+
 /** The chain without tables, for one set of rates: rows are made as they are needed and never kept. */
-export function fixedFunnel(
-  given: number,
-  stages: readonly { readonly rate: number; readonly concentration: number; readonly mostGoOn: number | null }[],
-): Float64Array {
-  let chances = certain(given);
+export const fixedFunnel = (given: number, stages: readonly FixedStage[]): Float64Array =>
+  fixedChain(certain(given), stages);
+
+/** The same when how many went in is itself uncertain. */
+export function fixedChain(entered: Float64Array, stages: readonly FixedStage[]): Float64Array {
+  let chances = entered;
   for (const { rate, concentration, mostGoOn } of stages) {
     const next = new Float64Array(chances.length);
     for (let n = 0; n < chances.length; n += 1) {

@@ -34,15 +34,31 @@ const LEAST_INTEGRAL = 1e-300;
  * nothing. Not for groups that were only tried together with something else; see the connection test.
  */
 export function groupRates(groups: readonly (readonly BatchCount[])[]): GroupRates {
+  return ratesOf(solveGroups(groups));
+}
+
+/** The same from a model that was weighed already. */
+export const ratesOf = ({ grid, likelihoods, cells, groups }: SolvedGroups): GroupRates =>
+  collect(grid, likelihoods, cells, groups);
+
+/** The model weighed on its grid: what every answer about the groups is summed up from. */
+export interface SolvedGroups {
+  readonly grid: RateGrid;
+  readonly likelihoods: readonly GroupLikelihood[];
+  readonly cells: readonly Cell[];
+  /** How many groups there are. */
+  readonly groups: number;
+}
+
+export function solveGroups(groups: readonly (readonly BatchCount[])[]): SolvedGroups {
   const largest = Math.max(0, ...groups.map((batches) => batches.reduce((sum, batch) => sum + batch.of, 0)));
   const grid = rateGrid(largest > FINE_ABOVE ? USUAL_STEP / 2 : USUAL_STEP);
   const likelihoods = batchLikelihoods(grid, groups);
-  const cells = weighCells(grid, likelihoods, groups.length);
-  return collect(grid, likelihoods, cells, groups.length);
+  return { grid, likelihoods, cells: weighCells(grid, likelihoods, groups.length), groups: groups.length };
 }
 
 /** One point of the grid of mean, spread between and spread within, with its weight and each group's integral. */
-interface Cell {
+export interface Cell {
   readonly prior: GroupPrior;
   readonly within: number;
   readonly weight: number;
@@ -137,7 +153,7 @@ function addComparisons(
 }
 
 /** Probability of lying below each node, half of the node's own counted in. */
-function cumulativeAtMiddle(density: Float64Array): Float64Array {
+export function cumulativeAtMiddle(density: Float64Array): Float64Array {
   let sum = 0;
   return density.map((share) => {
     sum += share;
@@ -145,10 +161,10 @@ function cumulativeAtMiddle(density: Float64Array): Float64Array {
   });
 }
 
-const posterior = (prior: Float64Array, likelihood: Float64Array, integral: number): Float64Array =>
+export const posterior = (prior: Float64Array, likelihood: Float64Array, integral: number): Float64Array =>
   prior.map((share, node) => (share * (likelihood[node] ?? 0)) / integral);
 
-function dot(a: Float64Array, b: Float64Array): number {
+export function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let node = 0; node < a.length; node += 1) sum += (a[node] ?? 0) * (b[node] ?? 0);
   return sum;

@@ -10,6 +10,16 @@ export interface RateNode {
 const STEP = 0.05;
 const NEGLIGIBLE = 1e-9;
 
+/** Nodes lighter than this change no forecast by a queen. */
+const LIGHT = 1e-6;
+
+/** The same belief without its lightest nodes: what plans are reckoned with. */
+export function heavyNodes(nodes: readonly RateNode[]): readonly RateNode[] {
+  const kept = nodes.filter(({ weight }) => weight > LIGHT);
+  const total = kept.reduce((sum, { weight }) => sum + weight, 0) || 1;
+  return kept.map((node) => ({ ...node, weight: node.weight / total }));
+}
+
 /** What is known of a group's rate, from the rows (by spread within) of groupRates. */
 export function nodesOfJoint(joint: readonly Float64Array[]): readonly RateNode[] {
   const nodes = joint[0]?.length ?? 0;

@@ -33,6 +33,7 @@ function compareRow(group: readonly Counted[]): CompareRow {
   return {
     groupId: group[0]?.group.id ?? '',
     label: group[0]?.group.label ?? '',
+    parts: group[0]?.group.parts ?? [],
     batchIds: group.map((one) => one.batch.id),
     rates: rates as Record<RateStage, RateFigure>,
     batchPoints: group.flatMap(({ batch, tally }) =>

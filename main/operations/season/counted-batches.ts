@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { CompareFactor, CompareSeason } from '../../../shared/contract/season.ts';
+import type { CompareFactor, CompareSeason, GroupPart } from '../../../shared/contract/season.ts';
 import { dateOfDay } from '../../../shared/kernel/day.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
@@ -11,7 +11,13 @@ import { tallyOf } from '../batch-lines.ts';
 export interface Counted {
   readonly batch: Batch;
   readonly tally: BatchTally;
-  readonly group: { readonly id: string; readonly label: string };
+  readonly group: Group;
+}
+
+interface Group {
+  readonly id: string;
+  readonly label: string;
+  readonly parts: readonly GroupPart[];
 }
 
 /** The batches a comparison rests on; practice and other seasons left out as asked. */
@@ -20,12 +26,21 @@ export function countedBatches(tables: Tables, input: z.infer<typeof CompareSeas
     .all()
     .filter((batch) => input.season === null || batch.season === input.season)
     .filter((batch) => !(input.leaveOutPractice && batch.practice))
-    .map((batch) => ({ batch, tally: tallyOf(tables, batch), group: groupOf(tables, batch, input.factor) }));
+    .map((batch) => ({ batch, tally: tallyOf(tables, batch), group: groupOf(tables, batch, input) }));
 }
 
-const UNKNOWN = { id: 'unknown', label: '' };
+function groupOf(tables: Tables, batch: Batch, { factor, and }: z.infer<typeof CompareSeason>): Group {
+  const factors = and === null || and === factor ? [factor] : [factor, and];
+  const parts = factors.map((one) => ({ factor: one, ...levelOf(tables, batch, one) }));
+  return { id: parts.map(({ id }) => id).join(' '), label: parts.map(({ label }) => label).join(' '), parts };
+}
 
-function groupOf(tables: Tables, batch: Batch, factor: CompareFactor): Counted['group'] {
+type Level = Omit<GroupPart, 'factor'>;
+
+const UNKNOWN: Level = { id: 'unknown', label: '' };
+
+/** Which method, builder, season ... a batch belongs to. */
+export function levelOf(tables: Tables, batch: Batch, factor: CompareFactor): Level {
   switch (factor) {
     case 'method':
       return methodGroup(tables, batch);
@@ -44,18 +59,18 @@ function groupOf(tables: Tables, batch: Batch, factor: CompareFactor): Counted['
   }
 }
 
-function methodGroup(tables: Tables, batch: Batch): Counted['group'] {
+function methodGroup(tables: Tables, batch: Batch): Level {
   const copy = batch.methodCopyId === null ? null : tables.methodCopies.get(batch.methodCopyId);
   return copy ? { id: copy.id, label: copy.name } : { id: batch.method, label: batch.method };
 }
 
-function hiveGroup(tables: Tables, colonyId: string | null): Counted['group'] {
+function hiveGroup(tables: Tables, colonyId: string | null): Level {
   const colony = colonyId === null ? null : tables.colonies.get(colonyId);
   return colony ? { id: colony.id, label: colony.code } : UNKNOWN;
 }
 
 /** A batch goes with the type most of its boxes are of. */
-function boxTypeGroup(tables: Tables, batch: Batch): Counted['group'] {
+function boxTypeGroup(tables: Tables, batch: Batch): Level {
   const types = tables.placements
     .where({ batchId: batch.id })
     .flatMap((placement) => tables.boxes.get(placement.boxId)?.boxType ?? []);

@@ -1,4 +1,5 @@
 import { type Day, dayOfIso, isIsoDay } from '../../../shared/kernel/day.ts';
+import type { Reckoner } from '../../engine/yield/reckon.ts';
 import type { Clock, Ids } from '../../ports/ports.ts';
 import type { Keeper, Workbook } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
@@ -9,6 +10,7 @@ export interface Lifecycle {
   readonly keeper: Keeper;
   readonly clock: Clock;
   readonly ids: Ids;
+  readonly reckon: Reckoner;
   /** The program's version; a demo built by another version is built anew. */
   readonly version: string;
   readonly demo: DemoPlan;
@@ -28,7 +30,12 @@ export function dayOf(workbook: Workbook, clock: Clock): Day {
 }
 
 /** What all other operations are handed, or null while no workbook is open. */
-export function deskOf({ keeper, clock, ids }: Pick<Lifecycle, 'keeper' | 'clock' | 'ids'>): Desk | null {
+export function deskOf({
+  keeper,
+  clock,
+  ids,
+  reckon,
+}: Pick<Lifecycle, 'keeper' | 'clock' | 'ids' | 'reckon'>): Desk | null {
   const workbook = keeper.current;
-  return workbook === null ? null : { workbook, today: dayOf(workbook, clock), ids };
+  return workbook === null ? null : { workbook, today: dayOf(workbook, clock), ids, reckon };
 }

@@ -14,8 +14,8 @@ export function openDemo(lifecycle: Lifecycle): Result<WorkbookState, Refusal> {
   return opened.ok ? ok(getWorkbookState(lifecycle)) : opened;
 }
 
-function buildInto(workbook: Workbook, { demo, ids }: Lifecycle): void {
-  demo.build({ workbook, today: demo.day, ids });
+function buildInto(workbook: Workbook, { demo, ids, reckon }: Lifecycle): void {
+  demo.build({ workbook, today: demo.day, ids, reckon });
   const held = workbook.change({ did: 'build-demo' }, (tables) => {
     tables.settings.put(HELD_AT, isoOfDay(demo.day));
     return ok(null);

@@ -11,6 +11,7 @@ import { useDays, useWords } from '../../components/words.ts';
 import { BarCounts } from './BarCounts.tsx';
 import { BatchBoxes } from './BatchBoxes.tsx';
 import { BatchClashes } from './BatchClashes.tsx';
+import { BatchExpected } from './BatchExpected.tsx';
 import { BatchNotes } from './BatchNotes.tsx';
 import { BatchSightings } from './BatchSightings.tsx';
 import { Timetable } from './Timetable.tsx';
@@ -41,6 +42,7 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
         <div>
           <BarCounts batch={batch} focus={open === 'counts'} />
           <BatchBoxes batch={batch} focus={open === 'place'} />
+          <BatchExpected batch={batch} />
           <BatchSightings batch={batch} focus={open === 'seen'} />
           <BatchNotes batch={batch} />
         </div>

@@ -1,3 +1,4 @@
+import type { HiveStageStanding } from '../../../shared/contract/forecast.ts';
 import type { HiveDetail, SeasonFigures } from '../../../shared/contract/hives.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { SmallStream } from '../../charts/Stream.tsx';
@@ -12,11 +13,13 @@ import { useDays, useWords } from '../../components/words.ts';
 import { DayLine } from './DayLine.tsx';
 import { HiveLooks } from './HiveLooks.tsx';
 import { HiveRoles } from './HiveRoles.tsx';
+import { HiveStandingTable } from './HiveStandingTable.tsx';
 
 /** One hive: what lies ahead of it, how it does as builder and as mother, and what was seen in it. */
 export function HivePage({ colonyId }: { colonyId: string }) {
   const { hives: words } = useWords();
   const answer = useAnswer(['hive', colonyId], () => ask.hives.getHive.query({ colonyId }));
+  const standing = useAnswer(['hive-standing', colonyId], () => ask.season.getHiveStanding.query({ colonyId }));
   if (answer.data === null) return <Page title={words.title}>{words.one.gone}</Page>;
   if (!answer.data) return <Page title="…">{null}</Page>;
   const hive = answer.data;
@@ -25,8 +28,8 @@ export function HivePage({ colonyId }: { colonyId: string }) {
       <Standing hive={hive} />
       <DayLine days={hive.dayLine} />
       <div className="columns">
-        <Figures title={words.one.asBuilder} figures={hive.asBuilder} />
-        <Figures title={words.one.asMother} figures={hive.asBreeder} />
+        <Figures title={words.one.asBuilder} figures={hive.asBuilder} standing={standing.data?.asBuilder ?? []} />
+        <Figures title={words.one.asMother} figures={hive.asBreeder} standing={standing.data?.asMother ?? []} />
         <HiveLooks hive={hive} />
         <HiveRoles hive={hive} />
       </div>
@@ -58,7 +61,13 @@ function Standing({ hive }: { hive: HiveDetail }) {
   );
 }
 
-function Figures({ title, figures }: { title: string; figures: readonly SeasonFigures[] }) {
+interface FiguresProps {
+  readonly title: string;
+  readonly figures: readonly SeasonFigures[];
+  readonly standing: readonly HiveStageStanding[];
+}
+
+function Figures({ title, figures, standing }: FiguresProps) {
   const { hives: words } = useWords();
   const { columns } = words.one;
   return (
@@ -78,6 +87,7 @@ function Figures({ title, figures }: { title: string; figures: readonly SeasonFi
           ]}
         />
       )}
+      <HiveStandingTable title={title} standing={standing} />
     </Section>
   );
 }

@@ -1,90 +1,50 @@
 import { lazy, Suspense, useState } from 'react';
 import {
-  COMPARE_FACTORS,
-  type CompareFactor,
   type CompareRow,
+  type GroupPart,
   RATE_STAGES,
   type RateStage,
   type SeasonComparison,
 } from '../../../shared/contract/season.ts';
 import type { BoxType, Method } from '../../../shared/model/method.ts';
 import { monthName } from '../../../shared/text/day-text.ts';
-import { perCent } from '../../../shared/text/share-text.ts';
 import { compareDots } from '../../charts/compare-layout.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
-import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Figure } from '../../components/Figure.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
+import { CompareControls, FIRST_ASKED } from './CompareControls.tsx';
 import { FindingText } from './FindingText.tsx';
-import { useWeighed } from './weighed.ts';
+import { type Asked, useWeighed } from './weighed.ts';
 
 const CompareChart = lazy(() => import('../../charts/CompareChart.tsx').then((m) => ({ default: m.CompareChart })));
 
 /** What did better, per method, builder, breeder, season, month or box type: figures first, picture below. */
 export function Compare() {
   const { season: words } = useWords();
-  const [factor, setFactor] = useState<CompareFactor>('method');
-  const [season, setSeason] = useState<number | null>(null);
+  const [asked, setAsked] = useState<Asked>(FIRST_ASKED);
   const [stage, setStage] = useState<RateStage>('take');
-  const [leaveOutPractice, setLeaveOut] = useState(true);
   const [chosen, setChosen] = useState<string | null>(null);
-  const answer = useAnswer(['compare', factor, season, leaveOutPractice], () =>
-    ask.season.compareSeason.query({ factor, season, leaveOutPractice }),
-  );
+  const { allowingFor: _beside, ...plain } = asked;
+  const answer = useAnswer(['compare', plain], () => ask.season.compareSeason.query(plain));
   const comparison = answer.data;
   return (
     <>
-      <div className="row" style={{ marginBottom: 22 }}>
-        <ChoiceField
-          label={words.by}
-          value={factor}
-          choices={COMPARE_FACTORS.map((value) => ({ value, text: words.factors[value] }))}
-          onChange={setFactor}
-        />
-        <ChoiceField
-          label={words.in}
-          value={season === null ? '' : String(season)}
-          choices={[
-            { value: '', text: words.allSeasons },
-            ...(comparison?.seasons ?? []).map((year) => ({ value: String(year), text: String(year) })),
-          ]}
-          onChange={(value) => setSeason(value === '' ? null : Number(value))}
-        />
-        <ChoiceField
-          label={words.stage}
-          value={stage}
-          choices={RATE_STAGES.map((value) => ({
-            value,
-            text: `${words.stages[value].name}: ${words.stages[value].line}`,
-          }))}
-          onChange={setStage}
-        />
-        <label className="check" style={{ minHeight: 40 }}>
-          <input type="checkbox" checked={leaveOutPractice} onChange={(event) => setLeaveOut(event.target.checked)} />
-          {words.leaveOut}
-        </label>
-      </div>
+      <CompareControls
+        asked={asked}
+        onAsk={setAsked}
+        stage={stage}
+        onStage={setStage}
+        seasons={comparison?.seasons ?? []}
+      />
       {comparison && comparison.rows.length === 0 ? <p>{words.empty}</p> : null}
       {comparison && comparison.rows.length > 0 ? (
-        <Comparison
-          comparison={comparison}
-          asked={{ factor, season, leaveOutPractice }}
-          stage={stage}
-          chosen={chosen}
-          onChoose={setChosen}
-        />
+        <Comparison comparison={comparison} asked={asked} stage={stage} chosen={chosen} onChoose={setChosen} />
       ) : null}
     </>
   );
-}
-
-interface Asked {
-  readonly factor: CompareFactor;
-  readonly season: number | null;
-  readonly leaveOutPractice: boolean;
 }
 
 interface ComparisonProps {
@@ -97,7 +57,7 @@ interface ComparisonProps {
 
 function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonProps) {
   const { season: words } = useWords();
-  const nameOf = useGroupName(comparison.factor);
+  const nameOf = useGroupName();
   const weighed = useWeighed({ ...asked, stage });
   const dots = compareDots(comparison.rows, stage, nameOf, weighed?.groups);
   const row = comparison.rows.find((one) => one.groupId === chosen);
@@ -114,7 +74,7 @@ function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonPr
             </Suspense>
           ) : null}
           <figcaption>
-            <FindingText dots={dots} stage={stage} weighed={weighed} /> {words.ticks} {words.caveat}{' '}
+            <FindingText dots={dots} stage={stage} asked={asked} weighed={weighed} /> {words.ticks} {words.caveat}{' '}
             {comparison.runningLeftOut > 0 ? `${words.running(comparison.runningLeftOut)} ` : ''}
             {words.assumed}
           </figcaption>
@@ -125,14 +85,15 @@ function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonPr
 }
 
 /** Groups come as keys; the page knows their words. */
-function useGroupName(factor: CompareFactor): (row: CompareRow) => string {
+function useGroupName(): (row: CompareRow) => string {
   const words = useWords();
-  return (row) => {
-    if (row.groupId === 'unknown') return words.season.unknown;
-    if (factor === 'method') return words.methods[row.label as Method]?.name ?? row.label;
-    if (factor === 'boxType') return words.boxTypes[row.label as BoxType]?.name ?? row.label;
-    return factor === 'month' ? monthName(Number(row.label)) : row.label;
+  const nameOfPart = ({ factor, id, label }: GroupPart) => {
+    if (id === 'unknown') return words.season.unknown;
+    if (factor === 'method') return words.methods[label as Method]?.name ?? label;
+    if (factor === 'boxType') return words.boxTypes[label as BoxType]?.name ?? label;
+    return factor === 'month' ? monthName(Number(label)) : label;
   };
+  return (row) => row.parts.map(nameOfPart).join(', ');
 }
 
 function FigureTable({

@@ -1,29 +1,34 @@
 import { Button } from '@mui/material';
-import { useState } from 'react';
 import { Page } from '../../components/Page.tsx';
+import { goTo } from '../../components/routes.ts';
 import { useWords } from '../../components/words.ts';
 import { Compare } from './Compare.tsx';
+import { HowMany } from './HowMany.tsx';
 import { Plan } from './Plan.tsx';
 
-export function Season() {
+const PAGES = { compare: <Compare />, queens: <HowMany />, plan: <Plan /> } as const;
+type Tab = keyof typeof PAGES;
+const TABS = Object.keys(PAGES) as Tab[];
+
+/** What did better, how many to start, and what is on. */
+export function Season({ tab }: { tab: string | null }) {
   const { season: words } = useWords();
-  const [tab, setTab] = useState<'compare' | 'plan'>('compare');
-  const tabButton = (one: 'compare' | 'plan') => (
-    <Button variant={tab === one ? 'contained' : 'outlined'} aria-pressed={tab === one} onClick={() => setTab(one)}>
-      {words[one]}
-    </Button>
-  );
+  const open = TABS.find((one) => one === tab) ?? 'compare';
   return (
     <Page
       title={words.title}
-      acts={
-        <>
-          {tabButton('compare')}
-          {tabButton('plan')}
-        </>
-      }
+      acts={TABS.map((one) => (
+        <Button
+          key={one}
+          variant={one === open ? 'contained' : 'outlined'}
+          aria-pressed={one === open}
+          onClick={() => goTo(`/season?tab=${one}`)}
+        >
+          {words.tabs[one]}
+        </Button>
+      ))}
     >
-      {tab === 'compare' ? <Compare /> : <Plan />}
+      {PAGES[open]}
     </Page>
   );
 }

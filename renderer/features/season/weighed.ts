@@ -1,23 +1,33 @@
 import {
   type CompareFactor,
   type RateStage,
+  type Settling,
   type StageComparison,
   WEIGHED_STAGES,
+  type WeighedStage,
 } from '../../../shared/contract/season.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 
-interface Asked {
+/** What the person chose to compare. */
+export interface Asked {
   readonly factor: CompareFactor;
+  readonly and: CompareFactor | null;
+  readonly allowingFor: CompareFactor | null;
   readonly season: number | null;
   readonly leaveOutPractice: boolean;
-  readonly stage: RateStage;
 }
 
 /** The chosen stage weighed group against group; null while it is being reckoned, and for the whole way. */
-export function useWeighed({ stage, ...asked }: Asked): StageComparison | null {
+export function useWeighed({ stage, ...asked }: Asked & { readonly stage: RateStage }): StageComparison | null {
   const weighable = WEIGHED_STAGES.find((one) => one === stage);
   const input = { ...asked, stage: weighable ?? 'take' };
   const answer = useAnswer(['weighed', input], () => ask.season.compareStage.query(input), weighable !== undefined);
   return weighable && answer.data?.stage === weighable && !answer.isPlaceholderData ? answer.data : null;
+}
+
+/** How many more batches would settle it; null while that is being reckoned, or where it is settled. */
+export function useSettling(asked: Asked & { readonly stage: WeighedStage }, open: boolean): Settling | null {
+  const answer = useAnswer(['settling', asked], () => ask.season.getBatchesToSettle.query(asked), open);
+  return open && !answer.isPlaceholderData ? (answer.data ?? null) : null;
 }

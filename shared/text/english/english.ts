@@ -3,6 +3,7 @@ import { boxes } from './boxes.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashWords } from './clashes.ts';
 import { evening } from './evening.ts';
+import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
 import { hives } from './hives.ts';
@@ -45,6 +46,7 @@ export const english = {
   boxes,
   queens,
   season,
+  forecast,
   print,
   yardSheet,
   tablesOut,

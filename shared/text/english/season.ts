@@ -1,10 +1,22 @@
-import type { Certainty, CompareFactor, RateStage } from '../../contract/season.ts';
+import type { Certainty, CompareFactor, RateStage, WeighedStage } from '../../contract/season.ts';
+
+/** "12 more", "3 fewer", "as many": a difference in whole numbers. */
+const moreOrFewer = (difference: number): string => {
+  const whole = Math.round(difference);
+  if (whole === 0) return 'no more';
+  return whole > 0 ? `${whole} more` : `${-whole} fewer`;
+};
 
 export const season = {
   title: 'Season',
+  tabs: { compare: 'Compare', queens: 'How many queens', plan: 'Plan' },
   plan: 'Plan',
   compare: 'Compare',
   by: 'Compare by',
+  and: 'and by',
+  oneFactor: 'nothing else',
+  allowingFor: 'Allowing for',
+  allowNothing: 'nothing',
   in: 'In',
   allSeasons: 'all seasons',
   leaveOut: 'Leave out practice',
@@ -17,6 +29,22 @@ export const season = {
     month: 'month',
     boxType: 'type of box',
   } satisfies Record<CompareFactor, string>,
+  /** What several levels of a factor are called in "never tried on comparable ...". */
+  manyOf: {
+    method: 'methods',
+    builder: 'builder colonies',
+    breeder: 'breeders',
+    season: 'seasons',
+    month: 'months',
+    boxType: 'types of box',
+  } satisfies Record<CompareFactor, string>,
+  /** What a difference of shares counts, of 100. */
+  ofHundred: {
+    take: 'taken cells per 100 larvae',
+    sealing: 'sealed cells per 100 taken',
+    emergence: 'queens per 100 cells',
+    mating: 'proved queens per 100 emerged',
+  } satisfies Record<WeighedStage, string>,
   stages: {
     take: { name: 'take', line: 'taken of given' },
     sealing: { name: 'sealed', line: 'sealed of those taken and left in' },
@@ -49,6 +77,18 @@ export const season = {
     bet: (times: number) =>
       `Bet on it twenty times, and it would be right about ${times === 20 ? 'every time' : `${times} times`}.`,
     best: (group: string) => `${group} is the best of them.`,
+    difference: (mean: number, lower: number, upper: number, what: string) =>
+      `About ${moreOrFewer(mean)} ${what}; 9 times in 10 between ${moreOrFewer(lower)} and ${moreOrFewer(upper)}.`,
+    noMatter: 'Very likely no difference that matters: fewer than 5 of 100 either way.',
+    guesswork: (group: string) => `${group} rests on one batch only: mostly guesswork.`,
+    allowing: (factor: string, sentence: string) => `Allowing for the ${factor}: ${sentence}`,
+    tooFew: (factor: string) => `There are too few batches to allow for the ${factor}.`,
+    notConnected: (a: string, b: string, many: string) =>
+      `${a} and ${b} were never tried on comparable ${many}, so the two cannot be told from each other's ${many}.`,
+    disagrees: (many: string) => `The two answers disagree because the groups were not tried on the same ${many}.`,
+    settle: (more: number) =>
+      `About ${more === 1 ? 'one more batch' : `${more} more batches`} of each would settle it, if both go on as they are.`,
+    settleNever: (most: number) => `More than ${most} further batches of each would be needed to settle it.`,
   },
   range9: (range: string) => `about 9 times in 10 ${range}`,
   tableNote:

@@ -13,6 +13,7 @@ const figure = (successes: number, of: number, lower: number, upper: number): Ra
 const aRow = (label: string, take: RateFigure): CompareRow => ({
   groupId: label,
   label,
+  parts: [{ factor: 'builder', id: label, label }],
   batchIds: ['a', 'b'],
   rates: { take, sealing: NONE, emergence: NONE, mating: NONE, through: NONE },
   batchPoints: [

@@ -56,5 +56,7 @@ describe('whether methods can be compared', () => {
     const apart = [batch(0, 0, 20), batch(1, 1, 10)];
     expect(new Set(connected(apart, [2, 2])).size).toBe(2);
     expect(new Set(connected([...apart, batch(1, 0, 0, 0)], [2, 2])).size).toBe(2);
+    // Method 0 on builder 1 and method 1 on builder 0: the same numbers, but methods and builders are different things.
+    expect(new Set(connected([batch(0, 1, 20), batch(1, 0, 10)], [2, 2])).size).toBe(2);
   });
 });

@@ -7,6 +7,7 @@ import { aDeskWithBoxes, aStart } from '../../../builders/running-batch.ts';
 
 const by = (factor: Parameters<typeof compareSeason>[1]['factor'], changes: object = {}) => ({
   factor,
+  and: null,
   season: null,
   leaveOutPractice: false,
   ...changes,

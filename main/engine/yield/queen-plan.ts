@@ -1,0 +1,149 @@
+import { type CountSummary, chanceOfAtLeast, summariseCount } from './count-summary.ts';
+import { funnel, stageTable } from './funnel.ts';
+import { MOST_LARVAE } from './how-many.ts';
+import { meanRate, type RateNode } from './rate-nodes.ts';
+import { sharedFunnel } from './shared-funnel.ts';
+
+/** "I want so many laying queens, so surely, from so many batches." */
+export interface QueenPlanAsk {
+  /** What is known of the rates of take, sealing, emergence and mating, in this order. */
+  readonly stages: readonly [readonly RateNode[], readonly RateNode[], readonly RateNode[], readonly RateNode[]];
+  readonly wanted: number;
+  /** 0 to 1. */
+  readonly chance: number;
+  /** Batches of the same size, whose unknown rates are the same. */
+  readonly batches: number;
+  /** The most cells one builder finishes; each batch has its own. null = no limit. */
+  readonly cellsPerBuilder: number | null;
+  /** Mating boxes for all batches together; null = as many as it takes. */
+  readonly boxes: number | null;
+  /** Larvae a batch if the person has settled on them; null = find the fewest. */
+  readonly larvaeEach: number | null;
+}
+
+/** A number of larvae with the fewest boxes that still give the chance asked for. */
+export interface PlanRow {
+  readonly larvaeEach: number;
+  readonly boxes: number | null;
+  readonly chance: number;
+}
+
+export interface QueenPlan {
+  /** null when even the most larvae do not give the chance asked for. */
+  readonly larvaeEach: number | null;
+  /** Chance of at least as many as wanted with the larvae found, settled on, or at most possible. */
+  readonly chance: number;
+  /** What limits the answer when it cannot be reached: lifting it alone would do. */
+  readonly heldBackBy: readonly ('builder' | 'boxes')[];
+  readonly boxes: number | null;
+  /** Queens laying in the end. */
+  readonly laying: CountSummary;
+  /** Expected cells and queens on the way of all batches: given, taken, sealed, emerged, laying; no limits applied. */
+  readonly onTheWay: readonly number[];
+  /** The same with 10, 20 and 30 of 100 more larvae: fewer boxes may do. */
+  readonly rows: readonly PlanRow[];
+}
+
+/** No batch is planned larger than this. */
+const MOST_EACH = 150;
+const NOISE = 1e-9;
+const MORE_LARVAE = [1.1, 1.2, 1.3] as const;
+
+/** How many larvae and boxes it takes. The chance never falls as larvae or boxes rise, so both are found by halving. */
+export function queenPlan(ask: QueenPlanAsk): QueenPlan {
+  const most = Math.min(MOST_EACH, Math.floor(MOST_LARVAE / ask.batches));
+  const reach = reachOf(ask);
+  const enough = (each: number, boxes: number | null) => reach(each, boxes) >= ask.chance - NOISE;
+  const settled = ask.larvaeEach ?? fewest(Math.ceil(ask.wanted / ask.batches), most, (n) => enough(n, ask.boxes));
+  const each = settled ?? most;
+  const boxesFor = (larvae: number) =>
+    enough(larvae, ask.boxes) ? fewest(ask.wanted, ask.batches * larvae, (boxes) => enough(larvae, boxes)) : null;
+  const means = ask.stages.map(meanRate);
+  return {
+    larvaeEach: settled,
+    chance: reach(each, ask.boxes),
+    heldBackBy: settled === null ? heldBackBy(ask, most) : [],
+    boxes: boxesFor(each),
+    laying: summariseCount(layingOf(ask, each, ask.boxes)),
+    onTheWay: [
+      each * ask.batches,
+      ...means.map((_, stage) => each * ask.batches * productOf(means.slice(0, stage + 1))),
+    ],
+    rows:
+      settled === null
+        ? []
+        : MORE_LARVAE.map((factor) => Math.ceil(each * factor))
+            .filter((larvae) => larvae <= most)
+            .map((larvaeEach) => ({ larvaeEach, boxes: boxesFor(larvaeEach), chance: reach(larvaeEach, ask.boxes) })),
+  };
+}
+
+const productOf = (values: readonly number[]): number => values.reduce((product, value) => product * value, 1);
+
+/** Smallest number in the range for which the rule holds, given that it then holds for all larger ones; null = none. */
+function fewest(from: number, to: number, holds: (value: number) => boolean): number | null {
+  let [low, size] = [from, 1];
+  let high = from;
+  while (!holds(high)) {
+    if (high >= to) return null;
+    low = high + 1;
+    high = Math.min(to, high + size);
+    size *= 2;
+  }
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    if (holds(middle)) high = middle;
+    else low = middle + 1;
+  }
+  return high;
+}
+
+function heldBackBy(ask: QueenPlanAsk, most: number): QueenPlan['heldBackBy'] {
+  const lifted = {
+    builder: { ...ask, cellsPerBuilder: null },
+    boxes: { ...ask, boxes: null },
+  } as const;
+  return (['builder', 'boxes'] as const).filter((limit) => {
+    const without = lifted[limit];
+    const limits = limit === 'builder' ? ask.cellsPerBuilder : ask.boxes;
+    return limits !== null && reachOf(without)(most, without.boxes) >= ask.chance - NOISE;
+  });
+}
+
+/** Chance of enough queens from so many larvae a batch and so many boxes; kept, since halving asks again. */
+function reachOf(ask: QueenPlanAsk): (each: number, boxes: number | null) => number {
+  const known = new Map<string, number>();
+  return (each, boxes) => {
+    const key = `${each} ${boxes}`;
+    const chance = known.get(key) ?? chanceOfAtLeast(layingOf(ask, each, boxes), ask.wanted);
+    known.set(key, chance);
+    return chance;
+  };
+}
+
+/** Ripe cells go into the boxes, so the boxes cut what was sealed; emergence and mating happen in them. */
+function layingOf(ask: QueenPlanAsk, each: number, boxes: number | null): Float64Array {
+  const limits = [ask.cellsPerBuilder, null, null, null];
+  const stages = ask.stages.map((nodes, stage) => ({ nodes, mostGoOn: limits[stage] ?? null }));
+  // What stands in the boxes at one time shares its weather and its care: one lot, whether boxes are short or not.
+  if (ask.batches > 1)
+    return sharedFunnel(new Array<number>(ask.batches).fill(each), stages, boxes ?? each * ask.batches, 2);
+  const tables = tablesFor(ask.stages, each);
+  return funnel(
+    each,
+    stages.map(({ mostGoOn }, stage) => ({ table: tables[stage] ?? [], mostGoOn: stage === 1 ? boxes : mostGoOn })),
+  );
+}
+
+type Tables = readonly (readonly Float64Array[])[];
+/** Tables of the stages asked about last: they hold every smaller number too. */
+const kept = new WeakMap<QueenPlanAsk['stages'], Tables>();
+
+function tablesFor(stages: QueenPlanAsk['stages'], most: number): Tables {
+  const known = kept.get(stages);
+  if (known && (known[0]?.length ?? 0) > most) return known;
+  const size = Math.min(MOST_EACH, Math.max(50, Math.ceil(1.4 * most)));
+  const tables = stages.map((nodes) => stageTable(nodes, size));
+  kept.set(stages, tables);
+  return tables;
+}

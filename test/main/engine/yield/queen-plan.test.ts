@@ -1,0 +1,70 @@
+// Larvae for 1, 5 and 10 laying queens 9 times in 10 at known rates: 5, 20 and 38, the example of the inverse_offered
+// vectors (R 4.2.2, exact beta-binomial chain). Here by the planner, which also has boxes, batches and limits.
+import { describe, expect, test } from 'vitest';
+import { type QueenPlanAsk, queenPlan } from '../../../../main/engine/yield/queen-plan.ts';
+import { nodesOfBeta, nodesOfFixed } from '../../../../main/engine/yield/rate-nodes.ts';
+
+const KNOWN: QueenPlanAsk['stages'] = [
+  nodesOfFixed(0.72, 12),
+  nodesOfFixed(0.93, 25),
+  nodesOfFixed(0.88, 15),
+  nodesOfFixed(0.75, 8),
+];
+const plan = (changes: Partial<QueenPlanAsk> = {}) =>
+  queenPlan({
+    stages: KNOWN,
+    wanted: 10,
+    chance: 0.9,
+    batches: 1,
+    cellsPerBuilder: null,
+    boxes: null,
+    larvaeEach: null,
+    ...changes,
+  });
+
+describe('how many larvae and boxes', () => {
+  test.each([
+    [1, 5],
+    [5, 20],
+    [10, 38],
+  ])('%i laying queens 9 times in 10 take %i larvae at known rates', (wanted, larvae) => {
+    expect(plan({ wanted }).larvaeEach).toBe(larvae);
+  });
+
+  test('what is expected is the product of the rates: 38 x .72 x .93 x .88 x .75 = 16.8', () => {
+    const { onTheWay, laying } = plan();
+    expect(onTheWay.at(-1)).toBeCloseTo(16.79, 2);
+    expect(laying.mean).toBeCloseTo(16.79, 2);
+  });
+
+  test('the boxes found are the fewest that keep the chance', () => {
+    const { larvaeEach, boxes } = plan();
+    const at = (count: number) => plan({ larvaeEach, boxes: count }).chance;
+    expect(at(boxes ?? 0)).toBeGreaterThanOrEqual(0.9);
+    expect(at((boxes ?? 0) - 1)).toBeLessThan(0.9);
+  });
+
+  test('more larvae never need more boxes, and say how many', () => {
+    const { boxes, rows } = plan();
+    expect(rows).toHaveLength(3);
+    for (const row of rows) expect(row.boxes).toBeLessThanOrEqual(boxes ?? 0);
+  });
+
+  test('a limit that stands in the way is named, and lifting it is enough', () => {
+    const held = plan({ cellsPerBuilder: 12 });
+    expect(held).toMatchObject({ larvaeEach: null, heldBackBy: ['builder'] });
+    expect(plan({ boxes: 10 })).toMatchObject({ larvaeEach: null, heldBackBy: ['boxes'] });
+    expect(plan({ cellsPerBuilder: 12, boxes: 10 }).heldBackBy).toEqual([]);
+  });
+
+  test('batches that share unknown rates need more together than their luck alone would say', () => {
+    const unsure: QueenPlanAsk['stages'] = [
+      nodesOfBeta(7.2, 2.8, 12),
+      nodesOfBeta(9.3, 0.7, 25),
+      nodesOfBeta(8.8, 1.2, 15),
+      nodesOfBeta(7.5, 2.5, 8),
+    ];
+    const sure = plan({ batches: 3, wanted: 20 }).larvaeEach ?? 0;
+    expect(plan({ batches: 3, wanted: 20, stages: unsure }).larvaeEach).toBeGreaterThan(sure);
+  });
+});
