@@ -24,8 +24,8 @@ import {
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
-import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
 import { BatchAsked, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
+import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
 import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import Database from 'better-sqlite3';
+import { reckonHere } from '../../main/engine/yield/reckon.ts';
 import type { Desk } from '../../main/operations/operation.ts';
 import { MARKS } from '../../main/workbook/file-marks.ts';
 import { dataTables } from '../../main/workbook/journal/journal-triggers.ts';
@@ -30,7 +31,7 @@ export function aWatchedDesk(): { readonly desk: Desk; readonly db: Database.Dat
       throw new Error('not needed');
     },
   });
-  return { desk: { workbook, today: dayOfIso('2026-06-20'), ids: countedIds() }, db };
+  return { desk: { workbook, today: dayOfIso('2026-06-20'), ids: countedIds(), reckon: reckonHere() }, db };
 }
 
 /** SHA-256 over every row a person's typing has made, in its place; the journal and the marks of the file left out. */

@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type Database from 'better-sqlite3';
+import { reckonHere } from '../../main/engine/yield/reckon.ts';
 import { connectForReading } from '../../main/workbook/connect.ts';
 import { createWorkbookFile } from '../../main/workbook/create-workbook.ts';
 import { readMigrations } from '../../main/workbook/migrations.ts';
@@ -111,7 +112,7 @@ function walkThroughRestarts(walks: number): number {
         return digestOf(file);
       };
       const walk = (workbook: Workbook) => {
-        const desk = { workbook, today: dayOfIso('2026-06-20'), ids };
+        const desk = { workbook, today: dayOfIso('2026-06-20'), ids, reckon: reckonHere() };
         for (let step = 0; step < STEPS / 2; step += 1) randomAct(desk, draw);
       };
       const empty = digestOf(file);

@@ -1,5 +1,6 @@
 import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
+import { reckonHere } from '../../../../main/engine/yield/reckon.ts';
 import { removeObservation } from '../../../../main/operations/batches/remove-observation.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { addBoxes } from '../../../../main/operations/boxes/add-boxes.ts';
@@ -115,7 +116,7 @@ describe('undo', () => {
   test('survives closing and opening', () => {
     const folder = aFolder();
     const workbook = aWorkbookFile(folder);
-    const desk = { workbook, today: dayOfIso('2026-06-01'), ids: countedIds() };
+    const desk = { workbook, today: dayOfIso('2026-06-01'), ids: countedIds(), reckon: reckonHere() };
     mustOk(addBoxes(desk, anAddBoxes()));
     mustOk(startBatch(desk, aStart()));
     mustOk(workbook.undo());
@@ -157,7 +158,7 @@ describe('rows that something else has changed since', () => {
   function aMeddledWorkbook(sql: string) {
     const folder = aFolder();
     const workbook = aWorkbookFile(folder);
-    mustOk(startBatch({ workbook, today: dayOfIso('2026-06-01'), ids: countedIds() }, aStart()));
+    mustOk(startBatch({ workbook, today: dayOfIso('2026-06-01'), ids: countedIds(), reckon: reckonHere() }, aStart()));
     workbook.close();
     const db = new Database(workbook.file);
     db.pragma('foreign_keys = ON');
@@ -185,7 +186,12 @@ describe('rows that something else has changed since', () => {
   test('a number taken meanwhile: nothing is done again', () => {
     const folder = aFolder();
     const workbook = aWorkbookFile(folder);
-    mustOk(saveYard({ workbook, today: dayOfIso('2026-06-01'), ids: countedIds() }, aYard({ name: 'Orchard' })));
+    mustOk(
+      saveYard(
+        { workbook, today: dayOfIso('2026-06-01'), ids: countedIds(), reckon: reckonHere() },
+        aYard({ name: 'Orchard' }),
+      ),
+    );
     mustOk(workbook.undo());
     workbook.close();
     const db = new Database(workbook.file);
