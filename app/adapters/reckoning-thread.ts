@@ -21,7 +21,6 @@ interface Waiting {
  * @param file the built reckoning-worker.
  */
 export function startReckoningThread(file: string): ReckoningThread {
-  const kept = new Map<string, Promise<unknown>>();
   const waiting = new Map<number, Waiting>();
   let worker: Worker | null = null;
   let asked = 0;
@@ -54,23 +53,29 @@ export function startReckoningThread(file: string): ReckoningThread {
       worker.postMessage({ number: asked, kind, ask });
     });
 
-  const reckon = (kind: string, ask: unknown): Promise<unknown> => {
+  return {
+    reckon: keepAnswers(send) as Reckoner,
+    async stop() {
+      const running = worker;
+      giveUp(new Error('the thread that reckons ended'));
+      await running?.terminate();
+    },
+  };
+}
+
+type Send = (kind: string, ask: unknown) => Promise<unknown>;
+
+/** Asks once for each question. An answer that failed is not kept; the oldest goes first. */
+function keepAnswers(send: Send): Send {
+  const kept = new Map<string, Promise<unknown>>();
+  return (kind, ask) => {
     const key = JSON.stringify([kind, ask]);
-    const known = kept.get(key);
-    const answer = known ?? send(kind, ask);
+    const answer = kept.get(key) ?? send(kind, ask);
     kept.delete(key);
     kept.set(key, answer);
     answer.catch(() => kept.delete(key));
     const oldest = kept.size > KEPT ? kept.keys().next().value : undefined;
     if (oldest !== undefined) kept.delete(oldest);
     return answer;
-  };
-  return {
-    reckon: reckon as Reckoner,
-    async stop() {
-      const running = worker;
-      giveUp(new Error('the thread that reckons ended'));
-      await running?.terminate();
-    },
   };
 }
