@@ -26,7 +26,7 @@ import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/cop
 import { ExportTables } from '../../shared/contract/exchange.ts';
 import { BatchAsked, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
-import { HiveId, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
+import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
 import { SaveQueen } from '../../shared/contract/queens.ts';
@@ -74,6 +74,7 @@ import { listSteps } from '../operations/history/list-steps.ts';
 import { redo } from '../operations/history/redo.ts';
 import { undo } from '../operations/history/undo.ts';
 import { getHive } from '../operations/hives/get-hive.ts';
+import { getHiveLookSheet } from '../operations/hives/get-hive-look-sheet.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { saveHive } from '../operations/hives/save-hive.ts';
@@ -147,6 +148,7 @@ export const appRouter = group({
   hives: group({
     listHives: plainQuery(listHives),
     getHive: query(HiveId, getHive),
+    getHiveLookSheet: query(HiveLookSheet, getHiveLookSheet),
     saveYard: command(SaveYard, saveYard),
     saveHive: command(SaveHive, saveHive),
     setRoles: command(SetRoles, setRoles),

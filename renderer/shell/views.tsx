@@ -7,6 +7,9 @@ const BatchPage = lazy(() => import('../features/batches/BatchPage.tsx').then((m
 const StartBatch = lazy(() => import('../features/batches/StartBatch.tsx').then((m) => ({ default: m.StartBatch })));
 const Hives = lazy(() => import('../features/hives/Hives.tsx').then((m) => ({ default: m.Hives })));
 const HivePage = lazy(() => import('../features/hives/HivePage.tsx').then((m) => ({ default: m.HivePage })));
+const HiveLookSheet = lazy(() =>
+  import('../features/hives/HiveLookSheet.tsx').then((m) => ({ default: m.HiveLookSheet })),
+);
 const Boxes = lazy(() => import('../features/boxes/Boxes.tsx').then((m) => ({ default: m.Boxes })));
 const LookSheet = lazy(() => import('../features/boxes/LookSheet.tsx').then((m) => ({ default: m.LookSheet })));
 const Queens = lazy(() => import('../features/queens/Queens.tsx').then((m) => ({ default: m.Queens })));
@@ -26,6 +29,7 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       if (id === 'new') return <StartBatch />;
       return id ? <BatchPage key={id} batchId={id} open={query.get('open')} /> : <Batches />;
     case 'hives':
+      if (id === 'looks') return <HiveLookSheet />;
       return id ? <HivePage key={id} colonyId={id} /> : <Hives />;
     case 'boxes':
       return id === 'looks' ? (

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { Colony, ROLES, type Role } from '../model/colony.ts';
-import { IdField, SeasonField } from '../model/fields.ts';
+import { IdField, IsoDayField, SeasonField } from '../model/fields.ts';
 import { HiveLook } from '../model/look.ts';
 import { Yard } from '../model/yard.ts';
 import type { BatchLine } from './batches.ts';
@@ -16,6 +16,8 @@ export const SetRoles = z.object({
   ids: z.array(IdField).max(4),
 });
 export const RecordHiveLook = HiveLook;
+/** The rows of an evening's typing: the hives of one yard, or all when it is null. */
+export const HiveLookSheet = z.object({ yardId: IdField.nullable(), sheetDay: IsoDayField });
 export const HiveId = z.object({ colonyId: IdField });
 
 export interface HiveLine {
@@ -60,6 +62,17 @@ export interface HiveDetail extends HiveLine {
 export interface HiveList {
   readonly hives: readonly HiveLine[];
   readonly yards: readonly Yard[];
+}
+
+export interface HiveLookRow extends Pick<HiveLine, 'id' | 'code' | 'name' | 'yard' | 'place' | 'handsOff'> {
+  /** The look before the sheet day. */
+  readonly last: HiveLook | null;
+  readonly typed: HiveLook | null;
+}
+
+export interface HiveLookSheetView {
+  readonly sheetDay: IsoDay;
+  readonly rows: readonly HiveLookRow[];
 }
 
 export type HivesRefusal =

@@ -9,6 +9,7 @@ import { DataTable } from '../../components/DataTable.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Page } from '../../components/Page.tsx';
+import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useWords } from '../../components/words.ts';
@@ -22,7 +23,10 @@ export function Hives() {
     .map((group) => ({ ...group, lines: hives.filter((hive) => hive.yardId === group.id) }))
     .filter((group) => group.lines.length > 0);
   return (
-    <Page title={words.title}>
+    <Page
+      title={words.title}
+      acts={hives.length > 0 ? <Button onClick={() => goTo('/hives/looks')}>{words.typeLooks}</Button> : null}
+    >
       {hives.length === 0 ? <EmptyState title={words.empty} /> : null}
       {groups.map((group) => (
         <Section key={group.name} title={group.name}>

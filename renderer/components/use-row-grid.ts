@@ -1,0 +1,51 @@
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+
+interface RowGridUse {
+  readonly rows: number;
+  /** Where typing goes on after an interruption. */
+  readonly start: number;
+  /** A key that is none of the grid's own; true when it meant something. */
+  readonly onKey: (row: number, key: string) => boolean;
+  readonly onFinish: () => void;
+}
+
+/**
+ * A grid typed row by row: Enter and Down go on, Up goes back to correct, F4 goes to the note, Escape out of it again,
+ * Ctrl+Enter finishes. Each row is a `tr[data-row]`; its first field or its result carries `data-now`, its note `data-note`.
+ */
+export function useRowGrid({ rows, start, onKey, onFinish }: RowGridUse) {
+  const table = useRef<HTMLTableElement>(null);
+  const [current, setCurrent] = useState(start);
+  const focusIn = (row: number, selector: string) =>
+    table.current?.querySelectorAll('tr[data-row]')[row]?.querySelector<HTMLElement>(selector)?.focus();
+  const begun = useRef(false);
+  useEffect(() => {
+    if (begun.current) return;
+    begun.current = true;
+    focusIn(start, '[data-now]');
+  });
+  const go = (to: number) => {
+    const row = Math.min(Math.max(0, rows - 1), Math.max(0, to));
+    setCurrent(row);
+    focusIn(row, '[data-now]');
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const ctrl = event.ctrlKey || event.metaKey;
+    const moves: Readonly<Record<string, number>> = {
+      Enter: current + 1,
+      ArrowDown: current + 1,
+      ArrowUp: current - 1,
+    };
+    const to = moves[event.key];
+    if (ctrl && event.key === 'Enter') {
+      (document.activeElement as HTMLElement | null)?.blur();
+      onFinish();
+    } else if (ctrl || event.altKey) return;
+    else if (to !== undefined) go(to);
+    else if (event.key === 'F4') focusIn(current, '[data-note]');
+    else if (event.key === 'Escape') focusIn(current, '[data-now]');
+    else if (!onKey(current, event.key)) return;
+    event.preventDefault();
+  };
+  return { table, current, setCurrent, go, onKeyDown };
+}

@@ -1,0 +1,155 @@
+import { useState } from 'react';
+import type { HiveLookRow, HiveLookSheetView } from '../../../shared/contract/hives.ts';
+import { ask } from '../../client/client.ts';
+import { newId } from '../../client/hooks.ts';
+import { useTodayChanges } from '../../client/today-changes.ts';
+import { type RowSaid, useRowSaving } from '../../client/use-row-saving.ts';
+import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { EveningEnd } from '../../components/EveningEnd.tsx';
+import { HandsOffSign } from '../../components/HandsOffSign.tsx';
+import { SavedSign } from '../../components/SavedSign.tsx';
+import { useRowGrid } from '../../components/use-row-grid.ts';
+import { useDays, useWords } from '../../components/words.ts';
+import { EMPTY_LOOK, isEmptyLook, lookOf, sameLook, type TypedHiveLook, typedLook } from './typed-hive-look.ts';
+
+/** What is typed, what is saved of it, and the keys. */
+function useHiveLookGrid(view: HiveLookSheetView) {
+  const [typed, setTyped] = useState(() => new Map(view.rows.map((row) => [row.id, typedLook(row.typed)])));
+  const [saved, setSaved] = useState(typed);
+  const [ids] = useState(() => new Map(view.rows.map((row) => [row.id, row.typed?.id ?? newId()])));
+  const [finished, setFinished] = useState(false);
+  const saving = useRowSaving();
+  const changes = useTodayChanges();
+  const open = view.rows.findIndex((row) => row.typed === null);
+  const grid = useRowGrid({
+    rows: view.rows.length,
+    start: Math.max(0, open),
+    onKey: () => false,
+    onFinish: () =>
+      void saving.settled().then(() => {
+        setFinished(true);
+        void changes.compare();
+      }),
+  });
+  const of = (row: HiveLookRow) => typed.get(row.id) ?? EMPTY_LOOK;
+  const type = (row: HiveLookRow, change: Partial<TypedHiveLook>) =>
+    setTyped((before) => new Map(before).set(row.id, { ...of(row), ...change }));
+  const leave = (row: HiveLookRow) => {
+    const look = of(row);
+    if (sameLook(look, saved.get(row.id) ?? EMPTY_LOOK)) return;
+    setSaved((before) => new Map(before).set(row.id, look));
+    const record = { ...lookOf(look), id: ids.get(row.id) ?? newId(), colonyId: row.id, lookedOn: view.sheetDay };
+    saving.save(row.id, () => ask.hives.recordHiveLook.mutate(record));
+  };
+  const done = view.rows.filter((row) => !isEmptyLook(saved.get(row.id) ?? EMPTY_LOOK)).length;
+  return { of, type, leave, done, finished, said: saving.said, changes, grid };
+}
+
+/** Enter goes down a hive, Tab goes across; a row is saved when a field of it is left. */
+export function HiveLookGrid({ view }: { view: HiveLookSheetView }) {
+  const { sheet } = useWords().hives;
+  const { of, type, leave, done, finished, said, changes, grid } = useHiveLookGrid(view);
+  return (
+    <>
+      <p className="soft" aria-live="polite">
+        {sheet.progress(done, view.rows.length)}
+      </p>
+      <div className="table-scroll">
+        <table className="look-grid" ref={grid.table} onKeyDown={grid.onKeyDown} aria-label={sheet.title}>
+          <thead>
+            <tr>
+              {Object.entries(sheet.columns).map(([key, title]) => (
+                <th key={key} scope="col">
+                  {title}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {view.rows.map((row, index) => (
+              <HiveRow
+                key={row.id}
+                row={row}
+                look={of(row)}
+                said={said.get(row.id)}
+                current={index === grid.current}
+                onFocus={() => grid.setCurrent(index)}
+                onType={(change) => type(row, change)}
+                onLeave={() => leave(row)}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {finished ? <EveningEnd summary={sheet.summary(done)} before={changes.before} after={changes.after} /> : null}
+      <p className="legend soft">{sheet.keys}</p>
+    </>
+  );
+}
+
+interface HiveRowProps {
+  readonly row: HiveLookRow;
+  readonly look: TypedHiveLook;
+  readonly said: RowSaid | undefined;
+  readonly current: boolean;
+  readonly onFocus: () => void;
+  readonly onType: (change: Partial<TypedHiveLook>) => void;
+  readonly onLeave: () => void;
+}
+
+function HiveRow({ row, look, said, current, onFocus, onType, onLeave }: HiveRowProps) {
+  const { hives: words } = useWords();
+  const days = useDays();
+  const field = (key: keyof TypedHiveLook, width: string) => (
+    <td>
+      <input
+        className="control"
+        style={{ width, minHeight: 34 }}
+        aria-label={`${row.code}, ${words.sheet.columns[key]}`}
+        data-now={key === 'strength' ? '' : undefined}
+        data-note={key === 'note' ? '' : undefined}
+        inputMode={key === 'note' ? undefined : 'numeric'}
+        autoComplete="off"
+        value={look[key]}
+        onChange={(event) => onType({ [key]: event.target.value })}
+        onBlur={onLeave}
+      />
+    </td>
+  );
+  return (
+    <>
+      <tr data-row className={current ? 'current' : undefined} onFocus={onFocus}>
+        <th scope="row">{[row.code, row.name].filter(Boolean).join(' ')}</th>
+        <td>{[row.yard, row.place].filter(Boolean).join(', ')}</td>
+        <td>{row.last ? `${days.short(row.last.lookedOn)} ${row.last.note}` : words.one.noLooks}</td>
+        {field('strength', '3.4rem')}
+        {field('food', '3.4rem')}
+        {field('note', '16rem')}
+        <td>
+          <SavedSign state={said?.state ?? (row.typed ? 'saved' : null)} />
+        </td>
+      </tr>
+      <Beside row={row} said={said} />
+    </>
+  );
+}
+
+/** What must be known before the lid is lifted, and what is odd about the row. */
+function Beside({ row, said }: { row: HiveLookRow; said: RowSaid | undefined }) {
+  const { hives: words } = useWords();
+  const days = useDays();
+  const told = said && (said.refusal || said.notReached || said.notices.length > 0) ? said : null;
+  if (!told && !row.handsOff) return null;
+  return (
+    <tr>
+      <td colSpan={7}>
+        {row.handsOff ? (
+          <p className="hands-off">
+            <HandsOffSign /> {row.code}: {words.handsOff(days.short(row.handsOff.until), row.handsOff.batch)}
+          </p>
+        ) : null}
+        {told ? <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} /> : null}
+      </td>
+    </tr>
+  );
+}

@@ -1,0 +1,25 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { isEmptyLook, lookOf, sameLook, typedLook } from '../../../../renderer/features/hives/typed-hive-look.ts';
+import { HiveLook } from '../../../../shared/model/look.ts';
+
+const fields = HiveLook.pick({ strength: true, food: true, note: true });
+
+test('an empty field is not said, never zero; what is no step of five is refused by the record itself', () => {
+  expect(lookOf({ strength: ' ', food: '', note: ' calm ' })).toEqual({ strength: null, food: null, note: 'calm' });
+  expect(lookOf({ strength: '4', food: '1', note: '' })).toEqual({ strength: 4, food: 1, note: '' });
+  for (const strength of ['much', '-1', '12', '3.5', '9'])
+    expect(fields.safeParse(lookOf({ strength, food: '', note: '' })).success, strength).toBe(false);
+});
+
+test('a saved look reads back as it was typed', () => {
+  const step = fc.option(fc.integer({ min: 1, max: 5 }));
+  fc.assert(
+    fc.property(step, step, fc.string(), (strength, food, text) => {
+      const look = { id: 'a', colonyId: 'b', lookedOn: '2026-05-14', strength, food, note: text.trim() };
+      expect(lookOf(typedLook(look))).toEqual({ strength, food, note: text.trim() });
+      expect(isEmptyLook(typedLook(look))).toBe(strength === null && food === null && text.trim() === '');
+      expect(sameLook(typedLook(look), { ...typedLook(look), note: ` ${text} ` })).toBe(true);
+    }),
+  );
+});
