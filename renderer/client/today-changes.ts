@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import type { TodayView } from '../../shared/contract/today.ts';
 import { ask } from './client.ts';
 
@@ -17,6 +17,6 @@ export function useTodayChanges() {
       wanted = false;
     };
   }, []);
-  const compare = () => ask.today.getToday.query().then(setAfter, () => undefined);
+  const compare = useCallback(() => ask.today.getToday.query().then(setAfter, () => undefined), []);
   return { before, after, compare };
 }

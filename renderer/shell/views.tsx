@@ -5,6 +5,7 @@ import { Today } from '../features/today/Today.tsx';
 const Batches = lazy(() => import('../features/batches/Batches.tsx').then((m) => ({ default: m.Batches })));
 const BatchPage = lazy(() => import('../features/batches/BatchPage.tsx').then((m) => ({ default: m.BatchPage })));
 const StartBatch = lazy(() => import('../features/batches/StartBatch.tsx').then((m) => ({ default: m.StartBatch })));
+const StepSheet = lazy(() => import('../features/today/StepSheet.tsx').then((m) => ({ default: m.StepSheet })));
 const Hives = lazy(() => import('../features/hives/Hives.tsx').then((m) => ({ default: m.Hives })));
 const HivePage = lazy(() => import('../features/hives/HivePage.tsx').then((m) => ({ default: m.HivePage })));
 const HiveLookSheet = lazy(() =>
@@ -24,7 +25,7 @@ const Help = lazy(() => import('../features/help/Help.tsx').then((m) => ({ defau
 export function viewOf({ parts: [place, id], query }: Route): ReactNode {
   switch (place) {
     case 'today':
-      return <Today />;
+      return id === 'steps' ? <StepSheet /> : <Today />;
     case 'batches':
       if (id === 'new') return <StartBatch />;
       return id ? <BatchPage key={id} batchId={id} open={query.get('open')} /> : <Batches />;

@@ -1,5 +1,6 @@
 // The evening at the kitchen table, on the demo and by keyboard alone: nine looks with one key each, one queen marked, one
-// corrected, one note; saved as typed, there after a reload, and on the page of the batch.
+// corrected, one note; saved as typed, there after a reload, and on the page of the batch. Then jobs done, looks at hives
+// and counts by bar, in the same manner.
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { doors, launchBrowser, setDay } from './doors.ts';
@@ -97,3 +98,69 @@ test('nine looks are typed, corrected, noted and kept', async () => {
     await house.close();
   }
 }, 90_000);
+
+test('jobs done, looks at hives and counts are typed the same way', async () => {
+  const house = await doors(() => browser)[0]?.open();
+  if (!house) throw new Error('no door');
+  try {
+    const { page } = house;
+    await page.getByRole('button', { name: 'Look at the demo' }).click();
+    await page.getByRole('button', { name: 'Type what was done' }).click({ timeout: 30_000 });
+    await typeSteps(page);
+    await typeHives(page);
+    await typeCounts(page);
+    expect(house.problems).toEqual([]);
+  } finally {
+    await house.close();
+  }
+}, 90_000);
+
+const press = async (page: Page, ...keys: string[]) => {
+  for (const key of keys) await page.keyboard.press(key);
+};
+const saved = (page: Page) => page.locator('[data-saved="saved"]');
+
+/** One job was done yesterday; the last row, where the typing stays, is corrected to not done. Both stay in the grid. */
+async function typeSteps(page: Page): Promise<void> {
+  await page.locator('[data-now]').first().waitFor();
+  await press(page, 'y', '1', '.', 'Control+Enter');
+  await page.getByText('1 job done.').waitFor();
+  const end = page.getByRole('status', { name: 'What this changes' });
+  await end.getByText('Done, or no longer needed').waitFor();
+  expect(await end.innerText()).toContain('Look for the builder’s own cells, 26-03, H09');
+  expect(await end.innerText()).not.toContain('Fill the mating boxes');
+  await page.getByRole('button', { name: 'Fill the mating boxes with bees, 26-03, not done' }).waitFor();
+}
+
+async function typeHives(page: Page): Promise<void> {
+  await press(page, 'Control+3');
+  await page.getByRole('button', { name: 'Type looks' }).press('Enter');
+  await page.getByRole('heading', { name: 'Type looks at hives' }).waitFor();
+  await page.getByLabel('H09, Strength').waitFor();
+  await press(page, '4', 'Tab', '2', 'F4');
+  await page.keyboard.type('calm');
+  await press(page, 'Enter', '9', 'Enter');
+  // Outside 1 to 5 is refused beside its row, and what was typed stays.
+  await page.getByText('Strength, 1 to 5: Type a whole number.').waitFor();
+  expect(await page.getByLabel('H12, Strength').inputValue()).toBe('9');
+  await press(page, 'ArrowUp', 'Control+a', '3', 'Control+Enter');
+  await page.getByText('2 looks saved.').waitFor();
+  expect(await saved(page).count()).toBe(2);
+  await page.getByText('hands off until Fri 22 May (26-04)').waitFor();
+  await page.reload();
+  await page.getByLabel('H09, What I saw').waitFor();
+  expect(await page.getByLabel('H09, What I saw').inputValue()).toBe('calm');
+  expect(await page.getByLabel('H12, Strength').inputValue()).toBe('3');
+}
+
+async function typeCounts(page: Page): Promise<void> {
+  await press(page, 'Control+1');
+  await page.getByRole('button', { name: 'Type counts' }).press('Enter');
+  await page.getByLabel('bar 1, taken').waitFor();
+  await page.getByLabel('bar 1, taken').and(page.locator(':focus')).waitFor();
+  await press(page, '7', 'Enter', '8', 'Enter', 'ArrowUp', 'Control+a', '6', 'Control+Enter');
+  const end = page.getByRole('status', { name: 'What this changes' });
+  await end.getByText('Counts saved.').waitFor();
+  await end.getByText(/Count the cells taken, 26-05, H04/).waitFor();
+  expect(await page.getByLabel('bar 1, taken').inputValue()).toBe('6');
+}

@@ -1,4 +1,5 @@
 import { Button, InputBase } from '@mui/material';
+import { useIsMutating } from '@tanstack/react-query';
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { LOW_TAKE_REMEDIES, LOW_TAKE_SHARE } from '../../../shared/biology/remedies.ts';
 import type { BarRow, BatchDetail } from '../../../shared/contract/batches.ts';
@@ -6,20 +7,24 @@ import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.t
 import { perCent } from '../../../shared/text/share-text.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
+import { useTodayChanges } from '../../client/today-changes.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { EveningEnd } from '../../components/EveningEnd.tsx';
 import { Remedies } from '../../components/Remedies.tsx';
+import { type RowState, SavedSign } from '../../components/SavedSign.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useToday, useWords } from '../../components/words.ts';
 import { readCounts, type TypedCounts, typedCounts } from './typed-counts.ts';
 
-/** Bars as rows, one number each; a row is saved when it is left. */
+/** Bars as rows, one number each; a row is saved when it is left, and Ctrl+Enter tells what the counts changed. */
 export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
   const { batches: words } = useWords();
   const today = useToday();
   const [day, setDay] = useState<string | null>(today);
   const addBar = useChange(ask.batches.addBar.mutate);
   const table = useRef<HTMLTableElement>(null);
+  const end = useCountsEnd();
   useEffect(() => {
     if (!focus) return;
     const inputs = [...(table.current?.querySelectorAll('input') ?? [])];
@@ -39,7 +44,7 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean
           <DayField label={words.one.countsDay} value={day} onChange={setDay} />
         </div>
         <div className="table-scroll">
-          <table className="plain grid" ref={table} onKeyDown={enterGoesOn}>
+          <table className="plain grid" ref={table} onKeyDown={(event) => walkCounts(event, end.finish)}>
             <thead>
               <tr>
                 <td />
@@ -48,6 +53,7 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean
                     {words.one[stage]}
                   </th>
                 ))}
+                <td />
               </tr>
             </thead>
             <tbody>
@@ -58,6 +64,7 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean
             </tbody>
           </table>
         </div>
+        {end.finished ? <EveningEnd summary={words.one.countsSaved} before={end.before} after={end.after} /> : null}
         {isLowTake(batch) ? <Remedies remedies={LOW_TAKE_REMEDIES} source={LOW_TAKE_SHARE.source} /> : null}
         <p className="soft small">{words.one.countsHint}</p>
         <ChangeLines {...addBar.state} />
@@ -69,15 +76,40 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean
 const isLowTake = ({ tally: { given, taken } }: BatchDetail): boolean =>
   given !== null && given > 0 && taken !== null && taken / given < LOW_TAKE_SHARE.value;
 
-/** Enter goes to the next field, down the column a person counts in first. */
-function enterGoesOn(event: KeyboardEvent<HTMLTableElement>): void {
-  if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
+/** The end of the counting is told when every row that was left is saved or refused. */
+function useCountsEnd() {
+  const [finished, setFinished] = useState(false);
+  const { before, after, compare } = useTodayChanges();
+  const saving = useIsMutating();
+  useEffect(() => {
+    if (finished && saving === 0) void compare();
+  }, [finished, saving, compare]);
+  return { before, after, finished, finish: () => setFinished(true) };
+}
+
+const STEPS: Readonly<Record<string, number>> = { Enter: 1, ArrowDown: 1, ArrowUp: -1 };
+
+/** Enter and the arrows walk the column a person counts in; Ctrl+Enter is done. */
+function walkCounts(event: KeyboardEvent<HTMLTableElement>, finish: () => void): void {
+  const step = STEPS[event.key];
+  if (step === undefined || !(event.target instanceof HTMLInputElement)) return;
   event.preventDefault();
+  if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) {
+    event.target.blur();
+    finish();
+    return;
+  }
   const { stage } = event.target.dataset;
   const column = [...event.currentTarget.querySelectorAll<HTMLInputElement>(`input[data-stage="${stage}"]`)];
-  const next = column[column.indexOf(event.target) + 1];
+  const next = column[column.indexOf(event.target) + step];
   if (next) next.focus();
-  else event.target.blur();
+  else if (event.key === 'Enter') leaveLast(event.target);
+}
+
+/** The last row is saved as well, and keeps the keyboard, so that Ctrl+Enter and Up still work. */
+function leaveLast(input: HTMLInputElement): void {
+  input.blur();
+  input.focus();
 }
 
 function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: string }) {
@@ -100,26 +132,22 @@ function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: st
         <th scope="row">{words.one.bar(bar.number)}</th>
         {COUNTED_STAGES.map((stage) => (
           <td key={stage} className="number">
-            <InputBase
-              className="control"
+            <CountInput
+              label={`${words.one.bar(bar.number)}, ${words.one[stage]}`}
+              stage={stage}
               value={typed[stage]}
-              onChange={(event) => set(stage, event.target.value)}
-              onBlur={leave}
-              slotProps={{
-                input: {
-                  'aria-label': `${words.one.bar(bar.number)}, ${words.one[stage]}`,
-                  'aria-invalid': refusal && 'field' in refusal && refusal.field === stage ? true : undefined,
-                  inputMode: 'numeric',
-                  'data-stage': stage,
-                  autoComplete: 'off',
-                } as object,
-              }}
+              refused={refusal !== null && 'field' in refusal && refusal.field === stage}
+              onType={(text) => set(stage, text)}
+              onLeave={leave}
             />
           </td>
         ))}
+        <td>
+          <SavedSign state={rowState(save.state)} />
+        </td>
       </tr>
       <tr hidden={!refusal && !unreadable && save.state.notices.length === 0 && !save.state.notReached}>
-        <td colSpan={5}>
+        <td colSpan={6}>
           {unreadable ? (
             <p className="line-problem" role="alert">
               {number}
@@ -130,6 +158,41 @@ function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: st
       </tr>
     </>
   );
+}
+
+interface CountInputProps {
+  readonly label: string;
+  readonly stage: CountedStage;
+  readonly value: string;
+  readonly refused: boolean;
+  readonly onType: (text: string) => void;
+  readonly onLeave: () => void;
+}
+
+function CountInput({ label, stage, value, refused, onType, onLeave }: CountInputProps) {
+  return (
+    <InputBase
+      className="control"
+      value={value}
+      onChange={(event) => onType(event.target.value)}
+      onBlur={onLeave}
+      slotProps={{
+        input: {
+          'aria-label': label,
+          'aria-invalid': refused ? true : undefined,
+          inputMode: 'numeric',
+          'data-stage': stage,
+          autoComplete: 'off',
+        } as object,
+      }}
+    />
+  );
+}
+
+function rowState(state: ReturnType<typeof useChange>['state']): RowState | null {
+  if (state.busy) return 'saving';
+  if (state.refusal || state.notReached) return 'not-saved';
+  return state.done ? 'saved' : null;
 }
 
 function Totals({ batch: { tally } }: { batch: BatchDetail }) {

@@ -1,6 +1,8 @@
+import type { ReactNode } from 'react';
 import type { LookRow, LookSheetView } from '../../../shared/contract/boxes.ts';
+import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { EveningEnd } from '../../components/EveningEnd.tsx';
-import { useWords } from '../../components/words.ts';
+import { useDays, useWords } from '../../components/words.ts';
 import { GridRow } from './GridRow.tsx';
 import { Legend } from './Legend.tsx';
 import { untouchedRows } from './look-grid-state.ts';
@@ -85,5 +87,27 @@ function End({ rows, changes }: { rows: readonly LookRow[]; changes: ReturnType<
     ([result, of]) => `${of.length} ${looks[result].name}`,
   );
   const { before, after } = changes;
-  return <EveningEnd summary={boxes.sheet.summary(typed.length, counts.join(', '))} before={before} after={after} />;
+  return (
+    <EveningEnd
+      summary={boxes.sheet.summary(typed.length, counts.join(', '))}
+      before={before}
+      after={after}
+      proposed={useProposed(rows)}
+    />
+  );
+}
+
+/** What could be done with the boxes just typed, one line a proposal; accepted on the board. */
+function useProposed(rows: readonly LookRow[]): readonly ReactNode[] {
+  const { proposals: words } = useWords().boxes;
+  const days = useDays();
+  const proposed = rows.flatMap((row) => (row.typed && row.proposal ? [{ ...row, proposal: row.proposal }] : []));
+  const groups = Map.groupBy(proposed, ({ proposal, state }) =>
+    [words.what(proposal.kind, state === 'proved'), words.on(days.short(proposal.on))].join(' '),
+  );
+  return [...groups].map(([what, boxes]) => (
+    <a key={what} href="#/boxes">
+      {shortCodes(boxes.map((box) => box.code))}: {what}
+    </a>
+  ));
 }

@@ -22,18 +22,21 @@ export function Today() {
   const view = useAnswer(['today'], () => ask.today.getToday.query());
   if (!view.data) return <Page title={words.title}>{null}</Page>;
   return (
-    <Page title={words.title} acts={<StartButton />}>
+    <Page title={words.title} acts={<TodayActs />}>
       {view.data.anyBatch ? <Days view={view.data} /> : <Empty />}
     </Page>
   );
 }
 
-function StartButton() {
+function TodayActs() {
   const { today: words } = useWords();
   return (
-    <Button variant="outlined" onClick={() => goTo('/batches/new')}>
-      {words.start}
-    </Button>
+    <>
+      <Button onClick={() => goTo('/today/steps')}>{words.typeSteps}</Button>
+      <Button variant="outlined" onClick={() => goTo('/batches/new')}>
+        {words.start}
+      </Button>
+    </>
   );
 }
 

@@ -84,8 +84,8 @@ export const batches = {
     notCounted: 'not counted',
     addBar: 'Add a bar',
     countsHint:
-      'Enter goes to the next field; each row is saved as you leave it. Empty means not counted, 0 means none.',
-    rowSaved: 'Saved',
+      'Enter and Down go to the next bar, Up corrects, Ctrl+Enter is done; each row is saved as you leave it. Empty means not counted, 0 means none.',
+    countsSaved: 'Counts saved.',
     boxes: 'Boxes',
     noBoxes: (sealed: string, free: number) => `None yet: ${sealed} sealed, ${free} boxes free.`,
     placeCells: 'Put cells in boxes',

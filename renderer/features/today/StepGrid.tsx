@@ -1,0 +1,194 @@
+import { useState } from 'react';
+import type { Job } from '../../../shared/contract/today.ts';
+import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
+import { ask } from '../../client/client.ts';
+import { newId } from '../../client/hooks.ts';
+import { useTodayChanges } from '../../client/today-changes.ts';
+import { type RowSaid, useRowSaving } from '../../client/use-row-saving.ts';
+import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { EveningEnd } from '../../components/EveningEnd.tsx';
+import { SavedSign } from '../../components/SavedSign.tsx';
+import { useRowGrid } from '../../components/use-row-grid.ts';
+import { useDays, useToday, useWords } from '../../components/words.ts';
+import { doneOn, jobId, STEP_KEYS, type StepResult, stepResultOf } from './step-typing.ts';
+
+interface TypedStep {
+  readonly id: string;
+  readonly result: StepResult;
+  readonly note: string;
+}
+
+/** The jobs as they were when the page was opened: one that is done stays, so that it can be corrected. */
+export function StepGrid({ now }: { now: readonly Job[] }) {
+  const { steps: words } = useWords().today;
+  const [jobs] = useState(now);
+  const { typed, type, said, changes, finished, grid } = useStepGrid(jobs);
+  const done = [...typed.values()].filter(({ result }) => result !== 'not-done').length;
+  if (jobs.length === 0) return <p>{words.empty}</p>;
+  return (
+    <>
+      <p className="soft" aria-live="polite">
+        {words.progress(typed.size, jobs.length)}
+      </p>
+      <div className="table-scroll">
+        <table className="look-grid" ref={grid.table} onKeyDown={grid.onKeyDown} aria-label={words.title}>
+          <thead>
+            <tr>
+              {Object.entries(words.columns).map(([key, title]) => (
+                <th key={key} scope="col">
+                  {title}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {jobs.map((job, index) => (
+              <StepRow
+                key={jobId(job)}
+                job={job}
+                typed={typed.get(jobId(job))}
+                said={said.get(jobId(job))}
+                current={index === grid.current}
+                onFocus={() => grid.setCurrent(index)}
+                onNote={(note) => type(job, { note })}
+              />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {finished ? <EveningEnd summary={words.summary(done)} before={changes.before} after={changes.after} /> : null}
+      <Keys />
+    </>
+  );
+}
+
+function useStepGrid(jobs: readonly Job[]) {
+  const today = useToday();
+  const [typed, setTyped] = useState<ReadonlyMap<string, TypedStep>>(new Map());
+  const [finished, setFinished] = useState(false);
+  const saving = useRowSaving();
+  const changes = useTodayChanges();
+  const type = (job: Job, change: Partial<TypedStep>) => {
+    const before = typed.get(jobId(job)) ?? { id: newId(), result: 'today', note: '' };
+    const next = { ...before, ...change };
+    setTyped((all) => new Map(all).set(jobId(job), next));
+    setFinished(false);
+    const on = doneOn(next.result, today);
+    const { batchId, step } = job;
+    saving.save(jobId(job), () =>
+      on === null
+        ? ask.batches.unmarkStep.mutate({ batchId, step })
+        : ask.batches.markStep.mutate({ id: next.id, batchId, step, doneOn: on, note: next.note.trim() || null }),
+    );
+  };
+  const grid = useRowGrid({
+    rows: jobs.length,
+    start: 0,
+    onKey: (row, key) => {
+      const job = jobs[row];
+      const result = stepResultOf(key);
+      if (!job || !result || document.activeElement instanceof HTMLInputElement) return false;
+      type(job, { result });
+      grid.go(row + 1);
+      return true;
+    },
+    onFinish: () =>
+      void saving.settled().then(() => {
+        setFinished(true);
+        void changes.compare();
+      }),
+  });
+  return { typed, type, said: saving.said, changes, finished, grid };
+}
+
+interface StepRowProps {
+  readonly job: Job;
+  readonly typed: TypedStep | undefined;
+  readonly said: RowSaid | undefined;
+  readonly current: boolean;
+  readonly onFocus: () => void;
+  readonly onNote: (note: string) => void;
+}
+
+function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
+  const { today: words } = useWords();
+  const days = useDays();
+  const title = STEP_TEXTS[job.step].title;
+  const where =
+    job.where.kind === 'hive' ? job.where.code : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : '';
+  const result = typed ? words.steps.results[typed.result] : null;
+  const told = said && (said.refusal || said.notReached || said.notices.length > 0) ? said : null;
+  return (
+    <>
+      <tr data-row className={current ? 'current' : undefined} onFocus={onFocus}>
+        <th scope="row">{title}</th>
+        <td className="nowrap">{job.batch}</td>
+        <td>{where}</td>
+        <td className="nowrap">{days.short(job.latest)}</td>
+        <td>
+          <span
+            className="now"
+            data-now
+            role="button"
+            tabIndex={current ? 0 : -1}
+            aria-label={
+              result
+                ? `${title}, ${job.batch}, ${result}`
+                : words.steps.read(title, job.batch, where, days.short(job.latest))
+            }
+          >
+            {result ?? '\u00a0'}
+          </span>
+          <SavedSign state={said?.state ?? null} />
+        </td>
+        <td>
+          <NoteInput label={`${title}, ${job.batch}, ${words.steps.columns.note}`} onNote={onNote} />
+        </td>
+      </tr>
+      {told ? (
+        <tr>
+          <td colSpan={6}>
+            <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} />
+          </td>
+        </tr>
+      ) : null}
+    </>
+  );
+}
+
+/** Saved when it is left; a note alone says that the job was done today. */
+function NoteInput({ label, onNote }: { label: string; onNote: (note: string) => void }) {
+  const [note, setNote] = useState('');
+  const [kept, setKept] = useState('');
+  return (
+    <input
+      className="control"
+      style={{ width: '14rem', minHeight: 34 }}
+      aria-label={label}
+      data-note
+      autoComplete="off"
+      value={note}
+      onChange={(event) => setNote(event.target.value)}
+      onBlur={() => {
+        if (note.trim() === kept.trim()) return;
+        setKept(note);
+        onNote(note);
+      }}
+    />
+  );
+}
+
+function Keys() {
+  const { steps: words } = useWords().today;
+  return (
+    <section className="legend" aria-label={words.legend}>
+      {STEP_KEYS.map(({ result, key, digit }) => (
+        <span key={result} className="nowrap">
+          <kbd>{key}</kbd> <kbd>{digit}</kbd> {words.results[result]}
+        </span>
+      ))}
+      <span className="soft">{words.keys}</span>
+    </section>
+  );
+}

@@ -1,0 +1,23 @@
+import type { Job } from '../../../shared/contract/today.ts';
+import { addDays, dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+
+/** What can be said of a job in the evening; number-pad twins as in the grid of looks. */
+export const STEP_KEYS = [
+  { result: 'today', key: 'D', digit: '1' },
+  { result: 'yesterday', key: 'Y', digit: '2' },
+  { result: 'not-done', key: '.', digit: '0' },
+] as const;
+export type StepResult = (typeof STEP_KEYS)[number]['result'];
+
+export function stepResultOf(key: string): StepResult | null {
+  const upper = key === ',' ? '.' : key.toUpperCase();
+  return STEP_KEYS.find((one) => one.key === upper || one.digit === key)?.result ?? null;
+}
+
+/** The day to be noted, or null when the job is not done. */
+export function doneOn(result: StepResult, today: IsoDay): IsoDay | null {
+  if (result === 'not-done') return null;
+  return result === 'today' ? today : isoOfDay(addDays(dayOfIso(today), -1));
+}
+
+export const jobId = (job: Job): string => `${job.batchId} ${job.step}`;
