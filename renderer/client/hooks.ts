@@ -53,6 +53,14 @@ export function useChange<Input, Value>(
   };
 }
 
+/** Has some questions asked once more, by the first word of their key. */
+export function useAskAgain(): (...keys: readonly string[]) => void {
+  const queries = useQueryClient();
+  return (...keys) => {
+    for (const key of keys) void queries.invalidateQueries({ queryKey: [key] });
+  };
+}
+
 const NOTHING_YET: Omit<ChangeState, 'busy'> = { refusal: null, notices: [], notReached: false, done: false };
 
 function noticesOf(value: unknown): readonly Notice[] {

@@ -15,6 +15,7 @@ import { ErrorPage } from './ErrorPage.tsx';
 import { FirstStart } from './FirstStart.tsx';
 import { GoTo } from './GoTo.tsx';
 import { SideBar } from './SideBar.tsx';
+import { Strips } from './Strips.tsx';
 import { viewOf } from './views.tsx';
 
 /** Asks what is open, and shows the first start or the frame with its page. */
@@ -60,7 +61,6 @@ function useAppearance(settings: Settings | undefined): void {
 
 function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const words = useWords();
-  const days = useDays();
   const route = useRoute();
   const [goingTo, setGoingTo] = useState(false);
   const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
@@ -82,14 +82,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
       <button type="button" className="skip" onClick={skipToPage}>
         {words.frame.skip}
       </button>
-      {open.kind === 'demo' ? (
-        <aside className="strip" aria-label={words.frame.demo}>
-          <span>{words.frame.demoStrip(days.full(open.today))}</span>
-          <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
-            {words.frame.leaveDemo}
-          </Button>
-        </aside>
-      ) : null}
+      <Strips open={open} />
       <div className="frame">
         <SideBar place={route.parts[0] ?? 'today'} open={open} />
         <main className="main" id="page">

@@ -1,26 +1,39 @@
 import { Button } from '@mui/material';
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, lazy, Suspense, useState } from 'react';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask, shell } from '../client/client.ts';
-import { useChange } from '../client/hooks.ts';
+import { useAskAgain, useChange } from '../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../components/ChangeLines.tsx';
 import { Section } from '../components/Section.tsx';
 import { TextField } from '../components/TextField.tsx';
 import { useWords } from '../components/words.ts';
+
+const SafetyCopies = lazy(() =>
+  import('../features/settings/SafetyCopies.tsx').then((m) => ({ default: m.SafetyCopies })),
+);
 
 /** Before any workbook is open: begin one, open one, or look at the demo. A missing one is named first. */
 export function FirstStart({ state }: { state: WorkbookState }) {
   const { frame } = useWords();
   const words = frame.firstStart;
   const demo = useChange(() => ask.workbook.openDemo.mutate());
+  const hasTrouble = state.missing !== null || state.notOpened !== null;
+  // Keyed, so that what was typed stays when trouble changes their order.
+  const begin = <Begin key="begin" usualFolder={state.usualFolder} autoFocus={!hasTrouble} />;
+  const open = <OpenOne key="open" recent={state.recent} prominent={state.missing !== null} />;
+  const saved = (
+    <Suspense key="copies" fallback={null}>
+      <SafetyCopies atStart />
+    </Suspense>
+  );
   return (
     <main className="main" style={{ maxWidth: 760, margin: '0 auto', paddingTop: 56 }}>
       <p className="soft">{frame.product}</p>
       <h1 style={{ marginBottom: 14 }}>{words.title}</h1>
       <p style={{ marginBottom: 32 }}>{words.line}</p>
       {state.missing ? <MissingWorkbook missing={state.missing} /> : null}
-      <Begin usualFolder={state.usualFolder} />
-      <OpenOne recent={state.recent} prominent={state.missing !== null} />
+      {state.notOpened ? <NotOpened {...state.notOpened} /> : null}
+      {hasTrouble ? [open, saved, begin] : [begin, open]}
       <Section title={words.demo}>
         <Button variant="outlined" onClick={() => void demo.run(undefined)} disabled={demo.state.busy}>
           {words.demo}
@@ -43,7 +56,21 @@ function MissingWorkbook({ missing }: { missing: NonNullable<WorkbookState['miss
   );
 }
 
-function Begin({ usualFolder }: { usualFolder: string }) {
+/** Why a workbook that is there could not be opened; the ways on stand below. */
+function NotOpened({ name, refusal }: NonNullable<WorkbookState['notOpened']>) {
+  const { copies } = useWords();
+  return (
+    <div className="section">
+      <p className="bad">
+        <strong>{copies.notOpened(name)}</strong>
+      </p>
+      <ChangeLines refusal={refusal} />
+      <p>{copies.comeBack}</p>
+    </div>
+  );
+}
+
+function Begin({ usualFolder, autoFocus }: { usualFolder: string; autoFocus: boolean }) {
   const { frame } = useWords();
   const words = frame.firstStart;
   const [name, setName] = useState(words.nameDefault(new Date().getFullYear()));
@@ -57,7 +84,14 @@ function Begin({ usualFolder }: { usualFolder: string }) {
   return (
     <Section title={words.begin}>
       <form className="stack" onSubmit={submit}>
-        <TextField label={words.name} value={name} onChange={setName} problem={problem('name')} required autoFocus />
+        <TextField
+          label={words.name}
+          value={name}
+          onChange={setName}
+          problem={problem('name')}
+          required
+          autoFocus={autoFocus}
+        />
         <TextField label={words.place} value={folder} onChange={setFolder} problem={problem('folder')} />
         <div className="acts">
           <Button type="submit" variant="contained" disabled={begin.state.busy}>
@@ -77,13 +111,18 @@ function OpenOne({ recent, prominent }: { recent: WorkbookState['recent']; promi
   const [file, setFile] = useState('');
   const open = useChange(ask.workbook.openWorkbook.mutate);
   const problem = useProblemOf(open.state.refusal);
+  const askAgain = useAskAgain();
+  const openFile = async (path: string) => {
+    // Why it could not be opened is part of the state, with the copies there are.
+    if (!(await open.run({ file: path }))) askAgain('workbook', 'copies');
+  };
   return (
     <Section title={prominent ? words.find : words.open}>
       <form
         className="stack"
         onSubmit={(event) => {
           event.preventDefault();
-          void open.run({ file });
+          void openFile(file);
         }}
       >
         <TextField label={words.file} value={file} onChange={setFile} hint={words.fileHint} problem={problem('file')} />
@@ -91,7 +130,7 @@ function OpenOne({ recent, prominent }: { recent: WorkbookState['recent']; promi
           <Button type="submit" variant="outlined" disabled={open.state.busy || file.trim() === ''}>
             {words.open}
           </Button>
-          <PickButton text={words.chooseFile} pick={shell.pickFile} picked={(path) => void open.run({ file: path })} />
+          <PickButton text={words.chooseFile} pick={shell.pickFile} picked={(path) => void openFile(path)} />
         </div>
         <ChangeLines {...open.state} ownFields={['file']} />
         {recent.length > 0 ? (
@@ -100,7 +139,7 @@ function OpenOne({ recent, prominent }: { recent: WorkbookState['recent']; promi
             <ul>
               {recent.map((one) => (
                 <li key={one.file}>
-                  <Button size="small" disabled={!one.found} onClick={() => void open.run({ file: one.file })}>
+                  <Button size="small" disabled={!one.found} onClick={() => void openFile(one.file)}>
                     {one.name}
                   </Button>{' '}
                   <span className="soft small">

@@ -12,6 +12,7 @@ import { useWords } from '../../components/words.ts';
 import { Methods } from './Methods.tsx';
 import { PlanningDays } from './PlanningDays.tsx';
 import { ResultKeys } from './ResultKeys.tsx';
+import { SafetyCopies } from './SafetyCopies.tsx';
 
 const TEXT_SIZES = [90, 100, 110, 120, 130, 140, 150, 160] as const;
 
@@ -33,9 +34,16 @@ export function Settings() {
         </div>
       </div>
       <ResultKeys settings={settings.data} />
+      <OwnCopies />
       <Methods />
     </Page>
   );
+}
+
+/** The demo is nobody's own and has no copies. */
+function OwnCopies() {
+  const state = useAnswer(['workbook'], () => ask.workbook.getWorkbookState.query());
+  return state.data?.open?.kind === 'real' ? <SafetyCopies /> : null;
 }
 
 const choicesOf = <Key extends string>(texts: Readonly<Record<Key, string>>) =>

@@ -2,6 +2,7 @@ import { batches } from './batches.ts';
 import { boxes } from './boxes.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashWords } from './clashes.ts';
+import { copies } from './copies.ts';
 import { evening } from './evening.ts';
 import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
@@ -53,6 +54,7 @@ export const english = {
   tableTitles,
   handout,
   settings,
+  copies,
   cautions,
   clashes: clashWords,
   glossary,

@@ -18,5 +18,5 @@ test('leaving when no copy is looked at changes nothing', () => {
   mustOk(lifecycle.keeper.begin('Queens', null));
   mustOk(leaveCopy(lifecycle));
   expect(lifecycle.keeper.current?.name).toBe('Queens');
-  expect(mustOk(leaveCopy(aLifecycle()))).toBeNull();
+  expect(mustOk(leaveCopy(aLifecycle())).of).toBeNull();
 });

@@ -11,7 +11,7 @@ test('a copy is shown for reading, and the page is told which', () => {
   mustOk(lifecycle.keeper.begin('Queens', null));
   const copy = mustOk(lifecycle.keeper.copies.make('by-hand'));
   addYard(lifecycle.keeper.current, 'later');
-  mustOk(openCopy(lifecycle, { copy: copy.id }));
+  expect(mustOk(openCopy(lifecycle, { copy: copy.id }))).toEqual(copy);
   expect(getWorkbookState(lifecycle).open).toMatchObject({
     name: 'Queens',
     readOnly: true,

@@ -1,0 +1,74 @@
+import { Button } from '@mui/material';
+import { useState } from 'react';
+import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import { ask } from '../client/client.ts';
+import { useChange } from '../client/hooks.ts';
+import { useMoment } from '../components/moments.ts';
+import { useDays, useWords } from '../components/words.ts';
+
+type Open = NonNullable<WorkbookState['open']>;
+
+/** What must be known on every page: the demo, a safety copy, why nothing can be saved, a risky place. */
+export function Strips({ open }: { open: Open }) {
+  if (open.kind === 'demo') return <DemoStrip today={open.today} />;
+  if (open.lookingAt) return <CopyStrip at={open.lookingAt.at} />;
+  if (open.readOnlyBecause) return <ReadOnlyStrip because={open.readOnlyBecause} />;
+  return open.riskyPlace ? <RiskyStrip key={open.file} file={open.file} place={open.riskyPlace} /> : null;
+}
+
+function DemoStrip({ today }: { today: string }) {
+  const { frame } = useWords();
+  const days = useDays();
+  const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
+  return (
+    <aside className="strip" aria-label={frame.demo}>
+      <span>{frame.demoStrip(days.full(today))}</span>
+      <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
+        {frame.leaveDemo}
+      </Button>
+    </aside>
+  );
+}
+
+function CopyStrip({ at }: { at: string }) {
+  const { copies: words } = useWords();
+  const moment = useMoment();
+  const leave = useChange(() => ask.copies.leaveCopy.mutate());
+  return (
+    <aside className="strip" aria-label={words.title}>
+      <span>{words.strip(moment(at))}</span>
+      <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
+        {words.leave}
+      </Button>
+    </aside>
+  );
+}
+
+function ReadOnlyStrip({ because }: { because: NonNullable<Open['readOnlyBecause']> }) {
+  const { copies: words, frame } = useWords();
+  return (
+    <aside className="strip" aria-label={frame.readOnly}>
+      <span>{words.readOnly[because]}</span>
+    </aside>
+  );
+}
+
+/** Said once per workbook and computer, as far as the browser keeps what it is told. */
+function RiskyStrip({ file, place }: { file: string; place: NonNullable<Open['riskyPlace']> }) {
+  const { copies: words, settings } = useWords();
+  const key = `understood:${place.kind}:${file}`;
+  const [understood, setUnderstood] = useState(() => window.localStorage.getItem(key) !== null);
+  if (understood) return null;
+  const keep = () => {
+    window.localStorage.setItem(key, 'yes');
+    setUnderstood(true);
+  };
+  return (
+    <aside className="strip" aria-label={settings.workbook}>
+      <span style={{ maxWidth: '90ch' }}>{words.risky(place)}</span>
+      <Button variant="outlined" size="small" onClick={keep}>
+        {words.understood}
+      </Button>
+    </aside>
+  );
+}

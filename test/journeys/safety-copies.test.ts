@@ -1,0 +1,88 @@
+// Safety copies from the window, by either door: make one, go on typing, look inside, go back, and again after damage.
+import { statSync, truncateSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { doors, launchBrowser, setDay } from './doors.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+}, 600_000);
+afterAll(async () => {
+  await browser?.close();
+  vi.useRealTimers();
+});
+
+const violations = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id);
+
+async function addHive(page: Page, code: string): Promise<void> {
+  await page.getByRole('link', { name: 'Hives' }).click();
+  await page.getByLabel('Code', { exact: true }).fill(code);
+  await page.getByRole('button', { name: 'Add a hive' }).click();
+  await page.getByRole('link', { name: code }).waitFor();
+}
+
+describe.each(doors(() => browser))('safety copies in the $name', (door) => {
+  test('one looks inside a copy, goes back to it, and back again', async () => {
+    setDay('2026-05-04');
+    const house = await door.open();
+    try {
+      const { page } = house;
+      await page.getByRole('button', { name: 'Begin my workbook' }).click();
+      await page.getByRole('heading', { name: 'Today' }).waitFor();
+      await addHive(page, 'H01');
+      await page.getByRole('link', { name: 'Settings' }).click();
+      await page.getByRole('button', { name: 'Make one now' }).click();
+      await page.getByText('A copy was made and compared').waitFor();
+      await addHive(page, 'H02');
+
+      await page.getByRole('link', { name: 'Settings' }).click();
+      await page.getByRole('button', { name: /^Look inside the copy/ }).click();
+      await page.getByText('You are looking into the safety copy of Mon 4 May').waitFor();
+      expect(await violations(page)).toEqual([]);
+      await page.getByRole('link', { name: 'Hives' }).click();
+      await page.getByRole('link', { name: 'H01' }).waitFor();
+      expect(await page.getByRole('link', { name: 'H02' }).count()).toBe(0);
+      await page.getByRole('button', { name: 'Back to my workbook' }).click();
+      await page.getByRole('link', { name: 'H02' }).waitFor();
+
+      await page.getByRole('link', { name: 'Settings' }).click();
+      await page.getByRole('button', { name: /^Go back to the copy/ }).click();
+      expect(await violations(page)).toEqual([]);
+      await page.getByRole('button', { name: 'Go back', exact: true }).click();
+      await page.getByText(/^You are back\. The workbook as it was until now is kept as .+until/).waitFor();
+      await page.getByText('You went back to a copy.').waitFor();
+      await page.getByRole('button', { name: 'Go on as usual' }).click();
+      await page.getByText('You went back to a copy.').waitFor({ state: 'detached' });
+      await page.getByRole('link', { name: 'Hives' }).click();
+      await page.getByRole('link', { name: 'H01' }).waitFor();
+      expect(await page.getByRole('link', { name: 'H02' }).count()).toBe(0);
+
+      await damageWorkbook(page);
+      await page.getByText('could not be opened').waitFor();
+      expect(await violations(page)).toEqual([]);
+      await page
+        .getByRole('button', { name: /^Go back to the copy/ })
+        .first()
+        .click();
+      await page.getByRole('button', { name: 'Go back', exact: true }).click();
+      await page.getByRole('link', { name: 'Hives' }).click();
+      await page.getByRole('link', { name: 'H01' }).waitFor();
+      expect(house.problems).toEqual([]);
+    } finally {
+      await house.close();
+    }
+  }, 90_000);
+});
+
+/** Closes the workbook, cuts its file in half, and tries to open it. */
+async function damageWorkbook(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'Settings' }).click();
+  const file = await page.locator('dl.facts dd').first().innerText();
+  await page.getByRole('button', { name: 'Close this workbook' }).click();
+  await page.getByRole('button', { name: 'Look at the demo' }).waitFor();
+  truncateSync(file, Math.floor(statSync(file).size / 2));
+  await page.getByLabel('File', { exact: true }).fill(file);
+  await page.getByRole('button', { name: 'Open one', exact: true }).click();
+}
