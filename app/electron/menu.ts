@@ -25,8 +25,13 @@ const ACCELERATORS: Partial<Record<Command, string>> = {
   'place-cells': 'CmdOrCtrl+B',
   'report-slip': 'CmdOrCtrl+R',
   'print-labels': 'CmdOrCtrl+L',
+  undo: 'CmdOrCtrl+Z',
+  redo: 'CmdOrCtrl+Shift+Z',
   help: 'F1',
 };
+
+/** Keys that a text field may need for itself: the page hears them first, except on macOS, where the menu always does. */
+const OWN_KEYS: readonly Command[] = ['undo', 'redo'];
 
 /** The views of the side bar, in its order. */
 const VIEWS: readonly Command[] = [
@@ -51,6 +56,7 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuIte
       label: command === 'help' ? helpEntry : menuWords[command],
       click: () => choose(command),
       ...(accelerator ? { accelerator } : {}),
+      ...(OWN_KEYS.includes(command) ? { registerAccelerator: platform === 'darwin' } : {}),
     };
   };
   const menu = (label: string, ...submenu: MenuItemConstructorOptions[]) => ({ label, submenu });
@@ -66,7 +72,18 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuIte
       entry('go-settings'),
       ...(platform === 'darwin' ? [] : [separator, { role: 'quit' } as const]),
     ),
-    { role: 'editMenu', label: menuWords.edit },
+    menu(
+      menuWords.edit,
+      entry('undo'),
+      entry('redo'),
+      separator,
+      { role: 'cut' },
+      { role: 'copy' },
+      { role: 'paste' },
+      { role: 'selectAll' },
+      separator,
+      entry('go-history'),
+    ),
     menu(menuWords.go, entry('go-to'), entry('back'), entry('forward'), separator, ...VIEWS.map(entry)),
     menu(menuWords.batch, entry('new-batch'), entry('report-slip')),
     menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),

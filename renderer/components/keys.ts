@@ -18,6 +18,9 @@ const COMMAND_BY_KEY: Readonly<Record<string, Command>> = {
   'ctrl+b': 'place-cells',
   'ctrl+r': 'report-slip',
   'ctrl+l': 'print-labels',
+  'ctrl+z': 'undo',
+  'ctrl+y': 'redo',
+  'ctrl+shift+z': 'redo',
   f1: 'help',
 };
 
@@ -25,7 +28,8 @@ const COMMAND_BY_KEY: Readonly<Record<string, Command>> = {
 export function commandOfKey(
   event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>,
 ): Command | null {
-  if (event.altKey || event.shiftKey) return null;
+  if (event.altKey) return null;
   const ctrl = event.ctrlKey || event.metaKey;
-  return COMMAND_BY_KEY[`${ctrl ? 'ctrl+' : ''}${event.key.toLowerCase()}`] ?? null;
+  const held = `${ctrl ? 'ctrl+' : ''}${event.shiftKey ? 'shift+' : ''}`;
+  return COMMAND_BY_KEY[`${held}${event.key.toLowerCase()}`] ?? null;
 }

@@ -16,6 +16,8 @@ import { FirstStart } from './FirstStart.tsx';
 import { GoTo } from './GoTo.tsx';
 import { SideBar } from './SideBar.tsx';
 import { Strips } from './Strips.tsx';
+import { UndoLine } from './UndoLine.tsx';
+import { useUndo } from './use-undo.ts';
 import { viewOf } from './views.tsx';
 
 /** Asks what is open, and shows the first start or the frame with its page. */
@@ -65,14 +67,16 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const [goingTo, setGoingTo] = useState(false);
   const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
   const demo = useChange(() => ask.workbook.openDemo.mutate());
+  const { turn, ...undone } = useUndo();
   const answer = useCallback(
     (command: Command) => {
       if (followCommand(command)) return;
-      if (command === 'go-to') setGoingTo(true);
+      if (command === 'undo' || command === 'redo') void turn(command);
+      else if (command === 'go-to') setGoingTo(true);
       else if (command === 'open-demo') void demo.run(undefined);
       else void leave.run(undefined);
     },
-    [demo.run, leave.run],
+    [demo.run, leave.run, turn],
   );
   useCommands(answer);
   useFocusOnTurn(route.parts.join('/'));
@@ -92,6 +96,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
           </ErrorPage>
         </main>
       </div>
+      <UndoLine {...undone} onTurn={(way) => void turn(way)} onClose={undone.forget} />
       {goingTo ? <GoTo onClose={() => setGoingTo(false)} /> : null}
     </>
   );

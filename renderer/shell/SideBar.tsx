@@ -4,7 +4,7 @@ import { useAnswer } from '../client/hooks.ts';
 import { useWords } from '../components/words.ts';
 
 const PLACES = ['today', 'batches', 'hives', 'boxes', 'queens', 'season', 'print', 'files', 'class'] as const;
-const FOOT = ['settings', 'help'] as const;
+const FOOT = ['history', 'settings', 'help'] as const;
 
 export function SideBar({ place, open }: { place: string; open: NonNullable<WorkbookState['open']> }) {
   const { frame } = useWords();

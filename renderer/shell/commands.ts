@@ -1,8 +1,9 @@
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import type { Command } from '../../shared/contract/shell.ts';
 import { shell } from '../client/client.ts';
 import { commandOfKey } from '../components/keys.ts';
 import { goTo } from '../components/routes.ts';
+import { watchOwnUndo } from './own-undo.ts';
 
 const PLACES: Partial<Record<Command, string>> = {
   'new-batch': '/batches/new',
@@ -15,6 +16,7 @@ const PLACES: Partial<Record<Command, string>> = {
   'go-print': '/print',
   'go-class': '/class',
   'go-settings': '/settings',
+  'go-history': '/history',
   'type-looks': '/boxes/looks',
   help: '/help',
 };
@@ -38,28 +40,37 @@ export function followCommand(command: Command): boolean {
   return true;
 }
 
-/** Listens to the native menu in the window, and to the keys in a browser. */
+/** Listens to the native menu in the window, and to the keys in a browser; the answer of the latest drawing is called. */
 export function useCommands(answer: (command: Command) => void): void {
+  const latest = useRef(answer);
+  useEffect(() => {
+    latest.current = answer;
+  });
   useEffect(() => {
     let listening = true;
+    const ownUndo = watchOwnUndo(document);
+    const isOwn = (command: Command) => (command === 'undo' || command === 'redo') && ownUndo.holdsTyping();
     const listenToMenu = async () => {
       while (listening) {
         const next = await shell.nextCommand();
         if (!next.available || !listening) return;
-        answer(next.command);
+        // A field gets its letters back also when the entry was clicked.
+        if (isOwn(next.command)) document.execCommand(next.command);
+        else latest.current(next.command);
       }
     };
     const listenToKeys = (event: KeyboardEvent) => {
       const command = commandOfKey(event);
-      if (command === null) return;
+      if (command === null || isOwn(command)) return;
       event.preventDefault();
-      answer(command);
+      latest.current(command);
     };
     if (shell.kind === 'electron') void listenToMenu();
     window.addEventListener('keydown', listenToKeys);
     return () => {
       listening = false;
+      ownUndo.stop();
       window.removeEventListener('keydown', listenToKeys);
     };
-  }, [answer]);
+  }, []);
 }

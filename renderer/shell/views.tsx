@@ -18,6 +18,7 @@ const Season = lazy(() => import('../features/season/Season.tsx').then((m) => ({
 const Labels = lazy(() => import('../features/print/Labels.tsx').then((m) => ({ default: m.Labels })));
 const Files = lazy(() => import('../features/files/Files.tsx').then((m) => ({ default: m.Files })));
 const Class = lazy(() => import('../features/class/Class.tsx').then((m) => ({ default: m.Class })));
+const History = lazy(() => import('../features/history/History.tsx').then((m) => ({ default: m.History })));
 const Settings = lazy(() => import('../features/settings/Settings.tsx').then((m) => ({ default: m.Settings })));
 const Help = lazy(() => import('../features/help/Help.tsx').then((m) => ({ default: m.Help })));
 
@@ -48,6 +49,8 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       return <Files />;
     case 'class':
       return <Class />;
+    case 'history':
+      return <History />;
     case 'settings':
       return <Settings />;
     case 'help':

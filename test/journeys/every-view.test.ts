@@ -53,6 +53,7 @@ async function viewsOf(page: Page): Promise<readonly (readonly [string, string])
     ['Print', `/print?batch=${batch('26-01')}`],
     ['Files', '/files'],
     ['Class', '/class'],
+    ['History', '/history'],
     ['Settings', '/settings'],
     ['Help and glossary', '/help'],
   ];

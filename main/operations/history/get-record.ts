@@ -13,11 +13,12 @@ const OWNER_COLUMN: Readonly<Record<RecordKind, Owner['column']>> = {
 /** The steps that touched a batch, box or hive or a row that belongs to it, newest first, with old and new values. */
 export function getRecord({ workbook }: Desk, { record, id }: z.infer<typeof GetRecord>): readonly RecordStep[] {
   const { journal } = workbook;
+  const owner = OWNER_COLUMN[record];
   const rowsByStep = new Map<number, RowChange[]>();
-  for (const change of journal.changesOf({ id, column: OWNER_COLUMN[record] })) {
+  for (const change of journal.changesOf({ id, column: owner })) {
     if (change.table === 'batch_tally') continue;
     const rows = rowsByStep.get(change.stepId) ?? [];
-    rows.unshift(rowChange(journal, change));
+    rows.unshift(rowChange(journal, change, owner));
     rowsByStep.set(change.stepId, rows);
   }
   return [...rowsByStep].flatMap(([stepId, rows]) => {
@@ -40,19 +41,22 @@ const TELLING: Readonly<Record<string, readonly string[]>> = {
   queen: ['number'],
 };
 
-function rowChange(journal: JournalReader, { id, table, old, new: fresh }: JournalChange): RowChange {
+/** Whose row it is needs no saying on the owner's own page, unless the row went from one owner to another. */
+function rowChange(journal: JournalReader, { id, table, old, new: fresh }: JournalChange, owner: string): RowChange {
   const telling = TELLING[table] ?? [];
   const row = fresh ?? old ?? {};
   const named = (column: string, values: StoredRow | null) => nameOf(journal, column, values?.[column] ?? null);
   const fields = Object.keys(row)
-    .filter((column) => column !== 'id' && (old?.[column] ?? null) !== (fresh?.[column] ?? null))
+    .filter((column) => column !== 'id' && canBeSaid(column))
+    .filter((column) => (old?.[column] ?? null) !== (fresh?.[column] ?? null))
     .map((field): FieldChange => ({ field, old: named(field, old), new: named(field, fresh) }));
   const what = old === null ? 'added' : fresh === null ? 'removed' : 'changed';
   const about = telling.flatMap((field) => {
     const value = named(field, row);
     return value === null ? [] : [{ field, value }];
   });
-  const said = what === 'changed' ? fields : fields.filter(({ field }) => !telling.includes(field));
+  const known = [...telling, owner];
+  const said = what === 'changed' ? fields : fields.filter(({ field }) => !known.includes(field));
   return { id, table, what, fields: said, about };
 }
 
@@ -68,9 +72,16 @@ const NAMED_BY: Readonly<Record<string, readonly [table: string, column: string]
   method_copy_id: ['method_copy', 'name'],
 };
 
+/** A cell is known by its batch. */
+const CELL = 'placement_id';
+
+const canBeSaid = (column: string): boolean => !column.endsWith('_id') || column === CELL || column in NAMED_BY;
+
 /** A value as a person knows it. A row that is gone is called by the name it last had. */
 function nameOf(journal: JournalReader, column: string, value: string | number | null): string | number | null {
   if (value === null) return null;
+  if (column === CELL)
+    return nameOf(journal, 'batch_id', journal.lastRow('placement', String(value))?.batch_id ?? null);
   const by = NAMED_BY[column];
   return by ? (journal.lastRow(by[0], String(value))?.[by[1]] ?? null) : value;
 }

@@ -11,6 +11,7 @@ import { useTodayChanges } from '../../client/today-changes.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { EveningEnd } from '../../components/EveningEnd.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Remedies } from '../../components/Remedies.tsx';
 import { type RowState, SavedSign } from '../../components/SavedSign.tsx';
 import { Section } from '../../components/Section.tsx';
@@ -114,7 +115,7 @@ function leaveLast(input: HTMLInputElement): void {
 
 function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: string }) {
   const { batches: words, number } = useWords();
-  const [typed, setTyped] = useState<TypedCounts>(() => typedCounts(bar));
+  const [typed, setTyped] = useFollowing<TypedCounts>(typedCounts(bar));
   const save = useChange(ask.batches.recordBarCounts.mutate);
   const { refusal } = save.state;
   const unreadable = COUNTED_STAGES.some(

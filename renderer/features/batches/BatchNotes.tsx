@@ -1,9 +1,9 @@
 import { Button } from '@mui/material';
-import { useState } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useWords } from '../../components/words.ts';
@@ -12,9 +12,9 @@ import { useDays, useWords } from '../../components/words.ts';
 export function BatchNotes({ batch }: { batch: BatchDetail }) {
   const { batches: words, frame } = useWords();
   const days = useDays();
-  const [note, setNote] = useState(batch.batch.note ?? '');
-  const [lesson, setLesson] = useState(batch.batch.lesson ?? '');
-  const [practice, setPractice] = useState(batch.practice);
+  const [note, setNote] = useFollowing(batch.batch.note ?? '');
+  const [lesson, setLesson] = useFollowing(batch.batch.lesson ?? '');
+  const [practice, setPractice] = useFollowing(batch.practice);
   const edit = useChange(ask.batches.editBatch.mutate);
   const close = useChange(ask.batches.closeBatch.mutate);
   const textOrNull = (text: string) => (text.trim() === '' ? null : text);

@@ -5,6 +5,8 @@ import { stepTitle } from '../../../shared/text/english/steps.ts';
 import { Stream } from '../../charts/Stream.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
+import { useRecordHistory } from '../../client/record-history.ts';
+import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { useDays, useWords } from '../../components/words.ts';
@@ -47,8 +49,13 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
           <BatchNotes batch={batch} />
         </div>
       </div>
+      <BatchHistory batchId={batch.id} />
     </Page>
   );
+}
+
+function BatchHistory({ batchId }: { batchId: string }) {
+  return <HistoryFold {...useRecordHistory('batch', batchId)} />;
 }
 
 function Acts({ batch }: { batch: BatchDetail }) {

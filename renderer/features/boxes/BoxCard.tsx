@@ -4,9 +4,11 @@ import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import { PLACEMENT_ENDS, type PlacementEnd } from '../../../shared/model/mating-box.ts';
 import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
+import { useRecordHistory } from '../../client/record-history.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
 import { StateSign } from './StateSign.tsx';
@@ -15,6 +17,7 @@ import { StateSign } from './StateSign.tsx';
 export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void }) {
   const { boxes: words, looks, frame } = useWords();
   const days = useDays();
+  const history = useRecordHistory('box', box.id);
   const facts: readonly (readonly [string, string | null])[] = [
     [words.columns.batch, box.batch],
     [words.columns.mother, box.breeder],
@@ -50,6 +53,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
           ) : null,
         )}
       </dl>
+      <HistoryFold {...history} />
       {box.placementId ? <FreeForm placementId={box.placementId} /> : null}
       {box.state === 'free' ? <Retire boxId={box.id} /> : null}
     </Section>

@@ -121,6 +121,8 @@ function MoreCells({ row, onMore }: { row: LookRow; onMore: (change: LookChange)
   const cell = (key: 'strength' | 'food' | 'note', width: string) => (
     <td>
       <input
+        // Drawn anew when the saved value changes, as after an undo; refused text stays.
+        key={row.typed?.[key] ?? ''}
         className="control"
         style={{ width, minHeight: 34 }}
         aria-label={`${row.code}, ${sheet.columns[key]}`}

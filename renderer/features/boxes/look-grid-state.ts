@@ -66,6 +66,10 @@ export const firstOpenRow = (rows: readonly LookRow[]): number =>
     rows.findIndex((row) => row.typed === null),
   );
 
+/** The first row whose look is another one now, or -1. */
+export const firstChangedRow = (before: readonly LookRow[], now: readonly LookRow[]): number =>
+  now.findIndex((row, index) => JSON.stringify(row.typed) !== JSON.stringify(before[index]?.typed));
+
 export const untouchedRows = (rows: readonly LookRow[]): readonly LookRow[] => rows.filter((row) => row.typed === null);
 
 /** The number after the offered one: 26-041 then 26-042. */

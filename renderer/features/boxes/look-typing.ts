@@ -77,7 +77,14 @@ export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void)
   /** Resolves when everything typed so far is saved or refused. */
   const settled = (): Promise<void> => queue.current;
   const stateOf = (row: LookRow): RowState | null => states.get(row.id) ?? (row.typed ? 'saved' : null);
-  return { save, settled, stateOf, said, lastSaved, toCheck };
+  /** The rows are shown anew from the workbook, as after an undo: what was typed before no longer counts. */
+  const forget = () => {
+    typedByRow.current.clear();
+    setSaid(new Map());
+    setStates(new Map());
+    setLastSaved(null);
+  };
+  return { save, settled, forget, stateOf, said, lastSaved, toCheck };
 }
 
 const EMPTY: Typed = { id: '', result: 'not-looked', strength: null, food: null, note: null };

@@ -5,6 +5,7 @@ import { useTodayChanges } from '../../client/today-changes.ts';
 import { useResultKeys } from '../../components/words.ts';
 import { type Answers, answerTo } from './grid-keys.ts';
 import {
+  firstChangedRow,
   firstOpenRow,
   type GridAct,
   type GridState,
@@ -27,6 +28,12 @@ export function useLookGrid(view: LookSheetView, sheetDay: string) {
   const typing = useLookTyping(sheetDay, (saved) =>
     setRows((before) => before.map((row) => (row.id === saved.id ? saved : row))),
   );
+  useFollowedView(view, rows, (changed) => {
+    setRows(view.rows);
+    setNumber(view.nextQueenNumber);
+    typing.forget();
+    act({ kind: 'go', to: changed });
+  });
   const changes = useTodayChanges();
   const grid = useRef<HTMLTableElement>(null);
   useFocusOnRow(grid, state.current, state.numbering, finished);
@@ -53,6 +60,17 @@ export function useLookGrid(view: LookSheetView, sheetDay: string) {
     });
   const { code, onKeyDown } = useGridKeys(view, grid, { at, act, fill, finish, type });
   return { rows, state, number, finished, changes, typing, code, grid, act, giveNumber, onKeyDown };
+}
+
+/** After an undo the sheet is asked for anew: the rows follow it, and the typing goes to the row that changed. */
+function useFollowedView(view: LookSheetView, rows: readonly LookRow[], follow: (changed: number) => void): void {
+  const seen = useRef(view);
+  useEffect(() => {
+    if (seen.current === view) return;
+    seen.current = view;
+    const changed = firstChangedRow(rows, view.rows);
+    if (changed >= 0) follow(changed);
+  });
 }
 
 /** Where the typing stands. The ref is there at once: two keys may come before the page is drawn again. */

@@ -4,9 +4,11 @@ import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { SmallStream } from '../../charts/Stream.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
+import { useRecordHistory } from '../../client/record-history.ts';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Figure } from '../../components/Figure.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
+import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
@@ -34,8 +36,13 @@ export function HivePage({ colonyId }: { colonyId: string }) {
         <HiveRoles hive={hive} />
       </div>
       <Batches hive={hive} />
+      <HiveHistory colonyId={colonyId} />
     </Page>
   );
+}
+
+function HiveHistory({ colonyId }: { colonyId: string }) {
+  return <HistoryFold {...useRecordHistory('hive', colonyId)} />;
 }
 
 function Standing({ hive }: { hive: HiveDetail }) {

@@ -1,10 +1,10 @@
 import { Button } from '@mui/material';
-import { useState } from 'react';
 import type { HiveDetail } from '../../../shared/contract/hives.ts';
 import { ROLES, type Role } from '../../../shared/model/colony.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useToday, useWords } from '../../components/words.ts';
@@ -49,10 +49,10 @@ export function HiveRoles({ hive }: { hive: HiveDetail }) {
 
 function Particulars({ hive }: { hive: HiveDetail }) {
   const { hives: words } = useWords();
-  const [code, setCode] = useState(hive.code);
-  const [name, setName] = useState(hive.name ?? '');
-  const [line, setLine] = useState(hive.motherLine ?? '');
-  const [place, setPlace] = useState(hive.place ?? '');
+  const [code, setCode] = useFollowing(hive.code);
+  const [name, setName] = useFollowing(hive.name ?? '');
+  const [line, setLine] = useFollowing(hive.motherLine ?? '');
+  const [place, setPlace] = useFollowing(hive.place ?? '');
   const save = useChange(ask.hives.saveHive.mutate);
   const problem = useProblemOf(save.state.refusal);
   const textOrNull = (text: string) => (text.trim() === '' ? null : text);

@@ -7,6 +7,7 @@ import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useToday, useWords } from '../../components/words.ts';
@@ -25,7 +26,8 @@ export function QueenForm({
 }) {
   const { queens: words, frame } = useWords();
   const year = Number(useToday().slice(0, 4));
-  const [form, setForm] = useState<Queen>(() => queen ?? freshQueen(year, lines));
+  const [fresh] = useState(() => freshQueen(year, lines));
+  const [form, setForm] = useFollowing<Queen>(queen ?? fresh);
   const change = (changes: Partial<Queen>) => setForm((before) => ({ ...before, ...changes }));
   const save = useChange(ask.queens.saveQueen.mutate);
   const problem = useProblemOf(save.state.refusal);

@@ -8,6 +8,7 @@ import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
@@ -42,8 +43,8 @@ export function Methods() {
 
 function MethodDays({ view, onSaved }: { view: MethodView; onSaved: (copyId: string) => void }) {
   const { methodEditor: words, methods, frame } = useWords();
-  const [typed, setTyped] = useState(() => typedDays(view.steps));
-  const [name, setName] = useState(view.copy?.name ?? words.nameDefault(methods[view.method].name));
+  const [typed, setTyped] = useFollowing(typedDays(view.steps));
+  const [name, setName] = useFollowing(view.copy?.name ?? words.nameDefault(methods[view.method].name));
   const [id] = useState(() => view.copy?.id ?? newId());
   const save = useChange(ask.methods.saveMethodCopy.mutate);
   const problem = useProblemOf(save.state.refusal);

@@ -6,6 +6,7 @@ import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { awaySpans, withoutSpan, withSpan } from './away-days.ts';
@@ -117,7 +118,7 @@ function AwayDays({ settings }: { settings: Settings }) {
 
 function DroneDay({ settings }: { settings: Settings }) {
   const { settings: words } = useWords();
-  const [day, setDay] = useState<IsoDay | null>(settings.firstDroneEggsOn);
+  const [day, setDay] = useFollowing<IsoDay | null>(settings.firstDroneEggsOn);
   const save = useChange(ask.settings.saveSettings.mutate);
   return (
     <form

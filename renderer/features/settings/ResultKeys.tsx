@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Settings } from '../../../shared/contract/settings.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
 import { RESULT_KEYS, resultKeysWith } from '../../../shared/model/look-key.ts';
@@ -6,6 +5,7 @@ import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
 
@@ -13,7 +13,7 @@ import { useWords } from '../../components/words.ts';
 export function ResultKeys({ settings }: { settings: Settings }) {
   const { settings: words, looks } = useWords();
   const save = useChange(ask.settings.saveSettings.mutate);
-  const [typed, setTyped] = useState(() => lettersOf(settings));
+  const [typed, setTyped] = useFollowing(lettersOf(settings));
   const refused = save.state.refusal !== null;
   const change = (result: LookResult, letter: string) => {
     const letters = { ...typed, [result]: letter.toUpperCase() };

@@ -5,6 +5,7 @@ import { ask, shell } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -99,9 +100,9 @@ function Look({ settings }: { settings: SettingsOf }) {
 
 function Planning({ settings }: { settings: SettingsOf }) {
   const { settings: words, number } = useWords();
-  const [cells, setCells] = useState(String(settings.cellsPerBuilder));
-  const [rest, setRest] = useState(String(settings.builderRestDays));
-  const [factor, setFactor] = useState(String(settings.seasonFactorPercent));
+  const [cells, setCells] = useFollowing(String(settings.cellsPerBuilder));
+  const [rest, setRest] = useFollowing(String(settings.builderRestDays));
+  const [factor, setFactor] = useFollowing(String(settings.seasonFactorPercent));
   const save = useChange(ask.settings.saveSettings.mutate);
   const problem = useProblemOf(save.state.refusal);
   const isNumber = (text: string) => /^\d{1,3}$/.test(text.trim());

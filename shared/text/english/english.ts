@@ -7,6 +7,7 @@ import { evening } from './evening.ts';
 import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
+import { history } from './history.ts';
 import { hives } from './hives.ts';
 import { lookWords } from './looks.ts';
 import { menuWords } from './menu.ts';
@@ -53,6 +54,7 @@ export const english = {
   tablesOut,
   tableTitles,
   handout,
+  history,
   settings,
   copies,
   cautions,

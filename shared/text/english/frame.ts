@@ -11,6 +11,7 @@ export const frame = {
     print: 'Print',
     files: 'Files',
     class: 'Class',
+    history: 'History',
     settings: 'Settings',
     help: 'Help',
   },

@@ -140,7 +140,7 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
     name: 'Look',
     fields: {
       box_id: 'Box',
-      placement_id: 'Cell',
+      placement_id: 'Cell of',
       looked_on: 'Day',
       result: 'Result',
       strength: 'Strength',
@@ -153,7 +153,7 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
     fields: {
       number: 'Number',
       born_in: 'Born in',
-      placement_id: 'Cell',
+      placement_id: 'Cell of',
       batch_id: 'Batch',
       breeder_id: 'Mother',
       mother_line: 'Mother line',
@@ -232,7 +232,6 @@ export const history = {
   empty: 'Nothing was changed yet.',
   columns: { when: 'When', what: 'What was done', state: 'Now' },
   takenBack: 'taken back',
-  stands: '',
   undo: 'Undo',
   redo: 'Redo',
   undoThat: (step: string) => `Undo: ${step}`,
@@ -240,6 +239,7 @@ export const history = {
   undone: (step: string) => `Undone: ${step}.`,
   doneAgain: (step: string) => `Done again: ${step}.`,
   older: 'Show older ones',
+  newer: 'Show newer ones',
   nothing: 'nothing',
   /** On the page of a batch, box or hive. */
   ofThis: 'History',
@@ -247,5 +247,4 @@ export const history = {
   added: 'added',
   removed: 'removed',
   fromTo: (old: string, fresh: string) => `${old} → ${fresh}`,
-  all: 'The whole history',
 } as const;

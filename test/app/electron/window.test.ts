@@ -201,6 +201,7 @@ interface Entry {
   readonly id?: string;
   readonly role?: string;
   readonly accelerator?: string;
+  readonly registerAccelerator?: boolean;
   readonly submenu?: readonly Entry[];
   readonly click: () => void;
 }
@@ -219,6 +220,15 @@ describe('the menu', () => {
     expect(new Set(accelerators).size).toBe(accelerators.length);
     expect(entries().map((one) => one.role)).not.toContain('reload');
     expect(entry('report-slip').accelerator).toBe('CmdOrCtrl+R');
+  });
+  test('shows the keys of undo and redo, and leaves them to the page, where a field may need them', () => {
+    for (const [id, keys] of [
+      ['undo', 'CmdOrCtrl+Z'],
+      ['redo', 'CmdOrCtrl+Shift+Z'],
+    ] as const)
+      expect(entry(id)).toMatchObject({ accelerator: keys, registerAccelerator: process.platform === 'darwin' });
+    expect(entries().map((one) => one.role)).toEqual(expect.arrayContaining(['cut', 'copy', 'paste', 'selectAll']));
+    expect(entries().map((one) => one.role)).not.toContain('undo');
   });
   test('goes to the eight views with the digits, in the order of the side bar', () => {
     const digits = entries().flatMap((one) => (/^CmdOrCtrl\+\d$/.test(one.accelerator ?? '') ? [one] : []));

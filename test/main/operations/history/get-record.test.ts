@@ -42,6 +42,12 @@ test('a corrected look of a box stands with its old and its new value', () => {
     },
   ]);
   expect(first?.rows).toMatchObject([{ what: 'added' }]);
+  // On the page of the box its own code says nothing; the day stands in front.
+  expect(first?.rows[0]?.fields.map(({ field, new: value }) => [field, value])).toEqual([
+    ['placement_id', '26-01'],
+    ['result', 'virgin'],
+    ['strength', 4],
+  ]);
   expect(getRecord(desk, { record: 'box', id: 'box-2' }).map(({ step }) => step.words.did)).toEqual([
     'place-cells',
     'add-boxes',

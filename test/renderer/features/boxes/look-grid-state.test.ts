@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
+  firstChangedRow,
   firstOpenRow,
   type GridState,
   gridAfter,
@@ -59,5 +60,14 @@ describe('the typing grid', () => {
     expect(numberAfter('26-041')).toBe('26-042');
     expect(numberAfter('26-099')).toBe('26-100');
     expect(numberAfter('red')).toBe('red');
+  });
+
+  test('goes to the row that an undo has changed, and stays where nothing did', () => {
+    const laying = { typed: { result: 'laying', note: null } };
+    const proved = { typed: { result: 'proved', note: null } };
+    const open = { typed: null };
+    expect(firstChangedRow([laying, proved] as never, [{ ...laying }, open] as never)).toBe(1);
+    expect(firstChangedRow([laying, open] as never, [proved, open] as never)).toBe(0);
+    expect(firstChangedRow([laying, open] as never, [{ ...laying }, open] as never)).toBe(-1);
   });
 });

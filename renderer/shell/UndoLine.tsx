@@ -1,0 +1,55 @@
+import { Button } from '@mui/material';
+import { useEffect, useRef } from 'react';
+import { changeSentence } from '../../shared/text/english/history.ts';
+import type { ChangeState } from '../client/hooks.ts';
+import { ChangeLines } from '../components/ChangeLines.tsx';
+import { useWords } from '../components/words.ts';
+import type { Turned, Way } from './use-undo.ts';
+
+/** Long enough to read a sentence and reach for the button; the history page keeps it for good. */
+const SHOWN_FOR_MS = 15_000;
+
+interface UndoLineProps {
+  readonly turned: Turned | null;
+  readonly state: ChangeState;
+  readonly onTurn: (way: Way) => void;
+  readonly onClose: () => void;
+}
+
+/** At the foot of the window: what was taken back or done again, and the other way. */
+export function UndoLine({ turned, state, onTurn, onClose }: UndoLineProps) {
+  const { history, frame } = useWords();
+  const line = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!turned) return;
+    const timer = setInterval(() => {
+      if (!line.current?.matches(':focus-within, :hover')) onClose();
+    }, SHOWN_FOR_MS);
+    return () => clearInterval(timer);
+  }, [turned, onClose]);
+  const other = turned?.way === 'undo' ? 'redo' : 'undo';
+  const said = turned?.step ? changeSentence(turned.step.words) : null;
+  return (
+    <div className={turned ? 'undo-line' : undefined} ref={line} role="status">
+      {turned ? (
+        <>
+          {said === null ? (
+            <ChangeLines refusal={state.refusal} notReached={state.notReached} />
+          ) : (
+            <span>{turned.way === 'undo' ? history.undone(said) : history.doneAgain(said)}</span>
+          )}
+          <span className="acts">
+            {said === null ? null : (
+              <Button size="small" variant="outlined" onClick={() => onTurn(other)}>
+                {history[other]}
+              </Button>
+            )}
+            <Button size="small" onClick={onClose}>
+              {frame.close}
+            </Button>
+          </span>
+        </>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,139 @@
+// Typed by mistake and taken back: a look in the grid, Ctrl+Z, the same again with Ctrl+Y; counts on the page of a batch
+// with the history of that batch; letters in a field, which are the field's own; and all of it in the history.
+import type { Browser, Page } from 'playwright';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { log } from '../double/electron.ts';
+import { type Door, doors, launchBrowser, setDay } from './doors.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  setDay('2026-06-01');
+  browser = await launchBrowser();
+}, 600_000);
+afterAll(async () => {
+  await browser?.close();
+  vi.useRealTimers();
+});
+
+const status = (page: Page, text: string) => page.getByRole('status').filter({ hasText: text }).waitFor();
+
+async function openDemo(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Look at the demo' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor({ timeout: 30_000 });
+}
+
+async function goTo(page: Page, typed: string, heading: RegExp): Promise<void> {
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type(typed);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+}
+
+async function typeAndTakeBack(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Type looks' }).first().click();
+  const grid = page.getByRole('grid');
+  await grid.waitFor();
+  const now = (box: string) => grid.getByRole('row', { name: new RegExp(`^${box} `) }).locator('[data-now]');
+  await page.keyboard.press('l');
+  await now('K01').filter({ hasText: 'laying' }).waitFor();
+  await page.keyboard.press('v');
+  await now('K02').filter({ hasText: 'virgin' }).waitFor();
+
+  await page.keyboard.press('Control+z');
+  await status(page, 'Undone: K02 virgin.');
+  await now('K02').filter({ hasNotText: 'virgin' }).waitFor();
+  expect(await now('K01').textContent()).toContain('laying');
+  // The typing stands on the row that is open again.
+  await page.keyboard.press('5');
+  await now('K02').filter({ hasText: 'no queen' }).waitFor();
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await status(page, 'Undone: K01 laying.');
+  await now('K01').filter({ hasNotText: 'laying' }).waitFor();
+  await page.keyboard.press('Control+y');
+  await status(page, 'Done again: K01 laying.');
+  await page.keyboard.press('Control+Shift+z');
+  await status(page, 'Done again: K02 no queen.');
+  await now('K02').filter({ hasText: 'no queen' }).waitFor();
+  await page.reload();
+  await now('K02').filter({ hasText: 'no queen' }).waitFor();
+  await page.keyboard.press('Control+z');
+  await status(page, 'Undone: K02 no queen.');
+}
+
+async function correctCounts(page: Page): Promise<void> {
+  await goTo(page, '26-01', /26-01/);
+  const taken = page.getByLabel('Bar 1, Taken');
+  const before = await taken.inputValue();
+  const given = await page.getByLabel('Bar 1, Given').inputValue();
+  await taken.fill(given);
+  // The letters in the field are the field's own, as long as they are not saved.
+  await taken.press('Control+z');
+  await expect.poll(() => taken.inputValue()).toBe(before);
+  await taken.fill(given);
+  await taken.press('Enter');
+  const history = page.locator('details').filter({ hasText: 'History' });
+  await history.locator('summary').click();
+  const line = `Count, Bar 1, taken: Cells ${before} → ${given}`;
+  await history.getByText(line).waitFor();
+  await page.getByRole('heading', { level: 1 }).focus();
+  await page.keyboard.press('Control+z');
+  await status(page, 'Undone: Counts of 26-01, bar 1.');
+  await expect.poll(() => taken.inputValue()).toBe(before);
+  await history.getByText(`Count, Bar 1, taken: Cells ${given} → ${before}`).waitFor();
+  await history.getByText(line).waitFor();
+}
+
+async function readHistory(page: Page): Promise<void> {
+  await goTo(page, 'History', /^History$/);
+  const table = page.getByRole('table', { name: 'History' });
+  const lines = await table.getByRole('rowheader').allTextContents();
+  expect(lines.slice(0, 3)).toEqual([
+    'Undone: Counts of 26-01, bar 1',
+    'Counts of 26-01, bar 1',
+    'Undone: K02 no queen',
+  ]);
+  await page.getByRole('button', { name: 'Undo: K01 laying' }).click();
+  await expect
+    .poll(async () => (await table.getByRole('rowheader').first().textContent()) ?? '')
+    .toBe('Undone: K01 laying');
+  expect(await page.getByRole('button', { name: /^Undo: / }).count()).toBe(0);
+}
+
+test.each(['loopback shell', 'Electron window (double)'])(
+  'what was typed is taken back and done again, in the %s',
+  async (name) => {
+    const door = doors(() => browser).find((one) => one.name === name) as Door;
+    const house = await door.open();
+    try {
+      const { page } = house;
+      await openDemo(page);
+      // The made-up yard itself is not taken back.
+      await page.keyboard.press('Control+z');
+      await page.getByRole('alert').filter({ hasText: 'Nothing to undo' }).waitFor();
+      await typeAndTakeBack(page);
+      await correctCounts(page);
+      await readHistory(page);
+      if (name.startsWith('Electron')) await takeBackByMenu(page);
+      expect(house.problems).toEqual([]);
+    } finally {
+      await house.close();
+    }
+  },
+  180_000,
+);
+
+interface Entry {
+  readonly id?: string;
+  readonly submenu?: readonly Entry[];
+  readonly click: () => void;
+}
+
+async function takeBackByMenu(page: Page): Promise<void> {
+  const entries = ((log.menus[0]?.template ?? []) as readonly Entry[]).flatMap((menu) => menu.submenu ?? []);
+  const choose = (id: string) => entries.find((entry) => entry.id === id)?.click();
+  choose('redo');
+  await status(page, 'Done again: K01 laying.');
+  choose('undo');
+  await status(page, 'Undone: K01 laying.');
+}
