@@ -31,7 +31,8 @@ interface Typed {
 }
 
 /**
- * Saves looks in the order they were typed, one after the other, and keeps what was said about each row. The typed
+ * Saves looks in the order they were typed, one after the other, and keeps what was said about each row; `settled` when
+ * all typed so far are saved or refused. The typed
  * state is kept here as well, so that a second key on a row builds on the first although it is still being saved.
  */
 export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void) {
@@ -73,18 +74,19 @@ export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void)
     return queue.current;
   };
 
-  const toCheck = [...said.values()].filter((one) => one.refusal || one.notReached || one.notices.length > 0).length;
-  /** Resolves when everything typed so far is saved or refused. */
   const settled = (): Promise<void> => queue.current;
   const stateOf = (row: LookRow): RowState | null => states.get(row.id) ?? (row.typed ? 'saved' : null);
-  /** The rows are shown anew from the workbook, as after an undo: what was typed before no longer counts. */
+  // The rows are shown anew from the workbook, as after an undo: what was typed before no longer counts.
   const forget = () => {
     typedByRow.current.clear();
     setSaid(new Map());
     setStates(new Map());
     setLastSaved(null);
   };
-  return { save, settled, forget, stateOf, said, lastSaved, toCheck };
+  return { save, settled, forget, stateOf, said, lastSaved, toCheck: toCheckIn(said) };
 }
+
+const toCheckIn = (said: ReadonlyMap<string, Said>): number =>
+  [...said.values()].filter((one) => one.refusal || one.notReached || one.notices.length > 0).length;
 
 const EMPTY: Typed = { id: '', result: 'not-looked', strength: null, food: null, note: null };
