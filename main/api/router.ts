@@ -10,6 +10,7 @@ import {
   MoveStep,
   RecordObservation,
   RemoveObservation,
+  SetWarmth,
   UnmarkStep,
 } from '../../shared/contract/batches.ts';
 import {
@@ -33,6 +34,7 @@ import { SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
+import { SaveWeather } from '../../shared/contract/weather.ts';
 import { BeginWorkbook, OpenWorkbook } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
@@ -50,6 +52,7 @@ import { previewSlip } from '../operations/batches/preview-slip.ts';
 import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
 import { recordObservation } from '../operations/batches/record-observation.ts';
 import { removeObservation } from '../operations/batches/remove-observation.ts';
+import { setWarmth } from '../operations/batches/set-warmth.ts';
 import { startBatch } from '../operations/batches/start-batch.ts';
 import { unmarkStep } from '../operations/batches/unmark-step.ts';
 import { acceptProposal } from '../operations/boxes/accept-proposal.ts';
@@ -99,6 +102,8 @@ import { previewPlan } from '../operations/season/preview-plan.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
 import { getToday } from '../operations/today/get-today.ts';
+import { listWeather } from '../operations/weather/list-weather.ts';
+import { saveWeather } from '../operations/weather/save-weather.ts';
 import { beginWorkbook } from '../operations/workbook/begin-workbook.ts';
 import { closeWorkbook } from '../operations/workbook/close-workbook.ts';
 import { getWorkbookState } from '../operations/workbook/get-workbook-state.ts';
@@ -141,6 +146,7 @@ export const appRouter = group({
     unmarkStep: command(UnmarkStep, unmarkStep),
     moveStep: command(MoveStep, moveStep),
     recordObservation: command(RecordObservation, recordObservation),
+    setWarmth: command(SetWarmth, setWarmth),
     removeObservation: command(RemoveObservation, removeObservation),
     editBatch: command(EditBatch, editBatch),
     closeBatch: command(CloseBatch, closeBatch),
@@ -209,6 +215,10 @@ export const appRouter = group({
     restoreCopy: lifecycleCommand(RestoreCopy, restoreCopy),
     setSecondPlace: lifecycleCommand(SetSecondPlace, setSecondPlace),
     releaseCopies: plainLifecycleCommand(releaseCopies),
+  }),
+  weather: group({
+    listWeather: plainQuery(listWeather),
+    saveWeather: command(SaveWeather, saveWeather),
   }),
   settings: group({
     getSettings: plainQuery(getSettings),

@@ -8,8 +8,20 @@ import { setRoles } from '../operations/hives/set-roles.ts';
 import type { Desk } from '../operations/operation.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
+import { saveWeather } from '../operations/weather/save-weather.ts';
 import { Chance } from './chance.ts';
-import { BOXES, HELD_DAY, HIVES, PAST_BATCHES, PERSON, QUEENS_WENT, RUNNING_BATCHES, SEED, YARDS } from './story.ts';
+import {
+  BOXES,
+  HELD_DAY,
+  HIVES,
+  PAST_BATCHES,
+  PERSON,
+  QUEENS_WENT,
+  RUNNING_BATCHES,
+  SEED,
+  WEATHER,
+  YARDS,
+} from './story.ts';
 import { hiveId, need } from './story-needs.ts';
 import { tellBatch } from './tell-batch.ts';
 import { tellEarlyBoxes } from './tell-early-boxes.ts';
@@ -34,6 +46,7 @@ export function buildDemo(desk: Desk): void {
   tellEarlyBoxes(onDay(desk, HELD_DAY), chance);
   addLooks(desk);
   need(saveSettings(desk, PERSON));
+  for (const day of WEATHER) need(saveWeather(desk, day));
 }
 
 /** The desk as it was on another day; the story is told in order. */

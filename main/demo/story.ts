@@ -10,6 +10,16 @@ export const PERSON = {
   firstDroneEggsOn: '2026-04-02',
 };
 
+/** Weather at the boxes while the first queens of the year fly: cold after the ice saints, then warm. */
+export const WEATHER = [
+  { day: '2026-05-14', maxCelsius: 17, windKmh: 12, rain: true, flyingHours: 0 },
+  { day: '2026-05-15', maxCelsius: 15.5, windKmh: 20, rain: true, flyingHours: 0 },
+  { day: '2026-05-16', maxCelsius: 18.5, windKmh: 15, rain: false, flyingHours: 1 },
+  { day: '2026-05-17', maxCelsius: 21, windKmh: 10, rain: false, flyingHours: 4 },
+  { day: '2026-05-18', maxCelsius: 23, windKmh: 8, rain: false, flyingHours: 5 },
+  { day: '2026-05-19', maxCelsius: 24, windKmh: 14, rain: false, flyingHours: 4 },
+] as const;
+
 export const YARDS = [
   { id: 'demo-yard-orchard', name: 'Orchard', note: 'Behind the pear trees; sun until three.' },
   { id: 'demo-yard-mill', name: 'Mill meadow', note: 'By the old mill. Windy in April.' },

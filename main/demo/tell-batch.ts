@@ -64,6 +64,7 @@ function begin(desk: Desk, story: BatchStory): string {
       anchorOn: story.larvaeOn,
       larvaAgeFromHours: null,
       larvaAgeToHours: null,
+      sealedCelsius: null,
       cellsPlanned: story.cells,
       practice: story.practice ?? false,
       note: story.note,

@@ -1,11 +1,12 @@
 import type { TimetableLine, TimetableView } from '../../shared/contract/timetable.ts';
-import { type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import { addDays, type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Batch } from '../../shared/model/batch.ts';
 import type { BoxType } from '../../shared/model/method.ts';
 import type { Observation } from '../../shared/model/observation.ts';
 import type { DatedStep } from '../../shared/model/step.ts';
 import type { CalendarFact, CalendarInput, CalendarRefusal, Seen, Timetable } from '../../shared/model/timetable.ts';
+import { flightWeather, type LoggedWeather } from '../../shared/model/weather.ts';
 import { planTimetable } from '../engine/calendar/plan-timetable.ts';
 import { stepState } from '../engine/calendar/step-state.ts';
 import type { Tables } from '../workbook/workbook.ts';
@@ -21,6 +22,7 @@ export type CalendarFields = Pick<
   | 'anchorOn'
   | 'larvaAgeFromHours'
   | 'larvaAgeToHours'
+  | 'sealedCelsius'
 >;
 
 /** A calendar's input from the form's fields alone: nothing seen, nothing done. */
@@ -36,7 +38,7 @@ export function plainInput(tables: Tables, batch: CalendarFields, boxType: BoxTy
       batch.larvaAgeFromHours === null || batch.larvaAgeToHours === null
         ? null
         : [batch.larvaAgeFromHours, batch.larvaAgeToHours],
-    sealedStageCelsius: null,
+    sealedStageCelsius: batch.sealedCelsius,
     seen: [],
     done: [],
     moved: [],
@@ -51,10 +53,19 @@ export function calendarInput(tables: Tables, batch: Batch): CalendarInput {
     ...plainInput(tables, batch, boxTypeOf(tables, batch)),
     seen: observations.map(sightingOf),
     done: tables.stepsDone.where({ batchId: batch.id }).map(({ step, doneOn }) => ({ step, on: dayOfIso(doneOn) })),
+    weather: weatherFor(tables, batch),
     moved: tables.stepMoves
       .where({ batchId: batch.id })
       .map(({ step, movedTo, reason }) => ({ step, to: dayOfIso(movedTo), reason })),
   };
+}
+
+/** From the first day of a batch the last mating flights are less than 60 days away. */
+const WEATHER_DAYS = 60;
+
+function weatherFor(tables: Tables, { anchorOn }: Batch): readonly LoggedWeather[] {
+  const to = isoOfDay(addDays(dayOfIso(anchorOn), WEATHER_DAYS));
+  return tables.weather.between(anchorOn, to).map(flightWeather);
 }
 
 /** A stored observation as the calendar reads it. */

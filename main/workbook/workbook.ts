@@ -1,6 +1,7 @@
 import type { CopyList, CopyPurpose, SafetyCopy } from '../../shared/contract/copies.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { ReadOnlyReason, RiskyPlace, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
+import type { IsoDay } from '../../shared/kernel/day.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
@@ -13,6 +14,7 @@ import type { MethodCopy } from '../../shared/model/method-copy.ts';
 import type { Observation } from '../../shared/model/observation.ts';
 import type { Queen } from '../../shared/model/queen.ts';
 import type { BatchTally } from '../../shared/model/tally.ts';
+import type { WeatherDay } from '../../shared/model/weather.ts';
 import type { Yard } from '../../shared/model/yard.ts';
 import type { JournalReader } from './journal/journal-steps.ts';
 
@@ -32,6 +34,12 @@ export interface TallyTable {
   get(batchId: Id): BatchTally | null;
   put(tally: BatchTally): void;
   all(): readonly BatchTally[];
+}
+
+/** Flight weather, one row a day. */
+export interface WeatherTable extends Table<WeatherDay> {
+  /** Both ends included, earliest first. */
+  between(from: IsoDay, to: IsoDay): readonly WeatherDay[];
 }
 
 /** Small values by key, as JSON: settings, the next free label of a sheet, the day the demo is held at. */
@@ -59,6 +67,7 @@ export interface Tables {
   readonly queens: Table<Queen>;
   readonly labelPrints: Table<LabelPrint>;
   readonly tallies: TallyTable;
+  readonly weather: WeatherTable;
   readonly settings: SettingTable;
 }
 

@@ -39,6 +39,7 @@ export function useSlip() {
 
 function send(slip: SlipChange) {
   if (slip.kind === 'mark') return ask.batches.markStep.mutate(slip.change);
+  if (slip.kind === 'warmth') return ask.batches.setWarmth.mutate(slip.change);
   return slip.kind === 'move'
     ? ask.batches.moveStep.mutate(slip.change)
     : ask.batches.recordObservation.mutate(slip.change);

@@ -43,6 +43,8 @@ export function useDays() {
 /** The keys of the typing grid as the person has them. */
 export const useResultKeys = (): readonly ResultKey[] => useContext(WordingContext).resultKeys;
 
+export const useTemperatureUnit = (): TemperatureUnit => useContext(WordingContext).temperature;
+
 /** A temperature kept in Celsius, in the degrees the person reads. */
 export function useDegrees(): (celsius: number) => string {
   const { temperature } = useContext(WordingContext);

@@ -8,6 +8,7 @@ import { STEPS } from '../model/step.ts';
 import type { BatchTally } from '../model/tally.ts';
 import type { Notice } from './refusal.ts';
 import type { TimetableView } from './timetable.ts';
+import type { FlightView } from './weather.ts';
 
 /** The six fields of the start form plus what they default to. The code may be null: the next free one is taken. */
 export const BatchStart = Batch.omit({ closedOn: true, lesson: true, season: true, code: true }).extend({
@@ -30,6 +31,7 @@ export const BatchPreview = BatchStart.pick({
   anchorOn: true,
   larvaAgeFromHours: true,
   larvaAgeToHours: true,
+  sealedCelsius: true,
   cellsPlanned: true,
 });
 export const BatchId = z.object({ batchId: IdField });
@@ -60,6 +62,7 @@ export const MoveStep = z.object({
   movedTo: IsoDayField,
   reason: z.string().trim().max(200),
 });
+export const SetWarmth = z.object({ batchId: IdField, sealedCelsius: Batch.shape.sealedCelsius });
 export const RecordObservation = Observation;
 export const RemoveObservation = z.object({ batchId: IdField, observationId: IdField });
 export const CloseBatch = z.object({ batchId: IdField, closedOn: IsoDayField, lesson: NoteField.nullable() });
@@ -151,6 +154,8 @@ export interface BatchDetail extends BatchLine {
   readonly observations: readonly Observation[];
   readonly freeBoxes: number;
   readonly labelsPrintedOn: IsoDay | null;
+  /** Mating flights so far; null before the first ones. */
+  readonly flight: FlightView | null;
 }
 
 /** What the start form offers before anything is typed. */

@@ -9,6 +9,7 @@ import { MethodCopy } from '../model/method-copy.ts';
 import { Observation } from '../model/observation.ts';
 import { Queen } from '../model/queen.ts';
 import { BatchTally } from '../model/tally.ts';
+import { WeatherDay } from '../model/weather.ts';
 import { Yard } from '../model/yard.ts';
 
 /** Every kind of record in the order in which rows can be put in: none points to a later one. */
@@ -29,6 +30,7 @@ export const WHOLE_TABLES = {
   hiveLooks: HiveLook,
   queens: Queen,
   labelPrints: LabelPrint,
+  weather: WeatherDay,
 } as const;
 
 export const WHOLE_FORMAT = 'ripecell-workbook';
@@ -62,6 +64,7 @@ export const WholeWorkbook = z.object({
     hiveLooks: rowsOf(HiveLook),
     queens: rowsOf(Queen),
     labelPrints: rowsOf(LabelPrint),
+    weather: rowsOf(WeatherDay),
     tallies: rowsOf(BatchTally),
   } satisfies { readonly [Key in keyof typeof WHOLE_TABLES | 'tallies']: z.ZodType }),
   /** Settings by name, as the workbook keeps them. */

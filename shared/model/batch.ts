@@ -22,6 +22,8 @@ export const Batch = z.object({
   /** Age of the youngest and oldest larva when given, hours since hatching; null = the method's usual span. */
   larvaAgeFromHours: z.int().min(0).max(96).nullable(),
   larvaAgeToHours: z.int().min(0).max(96).nullable(),
+  /** Warmth around the sealed cells, °C, where they are kept in an incubator; null = in a hive. */
+  sealedCelsius: z.number().nullable(),
   cellsPlanned: CellsField.nullable(),
   /** A batch for practice or class, which can be left out of comparisons. */
   practice: z.boolean(),

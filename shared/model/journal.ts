@@ -13,6 +13,8 @@ export type ChangeWords =
       readonly batch: string;
       readonly what: ObservationKind | null;
     }
+  | { readonly did: 'set-warmth'; readonly batch: string; readonly celsius: number | null }
+  | { readonly did: 'save-weather'; readonly on: IsoDay }
   | { readonly did: 'add-boxes'; readonly boxes: string }
   | { readonly did: 'place-cells'; readonly batch: string; readonly boxes: string }
   | {

@@ -12,6 +12,7 @@ import { MethodCopy } from '../../shared/model/method-copy.ts';
 import { Observation } from '../../shared/model/observation.ts';
 import { QUEEN_PLACES, Queen } from '../../shared/model/queen.ts';
 import { OBSERVATION_KINDS, STEPS } from '../../shared/model/step.ts';
+import { WeatherDay } from '../../shared/model/weather.ts';
 import { Yard } from '../../shared/model/yard.ts';
 import { aBar, aBatch } from './batch.ts';
 import { aColony } from './colony.ts';
@@ -88,6 +89,7 @@ export const RECORDS = {
       anchorOn: isoDay,
       larvaAgeFromHours: maybe(fc.integer({ min: 0, max: 96 })),
       larvaAgeToHours: maybe(fc.integer({ min: 0, max: 96 })),
+      sealedCelsius: maybe(fc.double({ min: 20, max: 40, noNaN: true })),
       cellsPlanned: maybe(count),
       practice: fc.boolean(),
       note,
@@ -187,6 +189,17 @@ export const RECORDS = {
       colonyId: maybe(given('colony-1')),
       goneTo: maybe(name),
       note,
+    }),
+  ],
+  weather: [
+    WeatherDay,
+    fc.record({
+      id,
+      day: isoDay,
+      maxCelsius: maybe(fc.integer({ min: -400, max: 550 }).map((tenths) => tenths / 10)),
+      windKmh: maybe(fc.integer({ min: 0, max: 200 })),
+      rain: maybe(fc.boolean()),
+      flyingHours: maybe(fc.integer({ min: 0, max: 10 }).map((halves) => halves / 2)),
     }),
   ],
   labelPrints: [LabelPrint, fc.record({ id, placementId: given('placement-1'), printedOn: isoDay, words: text(300) })],

@@ -16,6 +16,7 @@ export const aBatch = (changes: Partial<Batch> = {}): Batch => ({
   anchorOn: '2026-05-20',
   larvaAgeFromHours: null,
   larvaAgeToHours: null,
+  sealedCelsius: null,
   cellsPlanned: 20,
   practice: false,
   note: null,

@@ -23,6 +23,7 @@ export const aStart = (changes: Partial<BatchStart> = {}): BatchStart => ({
   anchorOn: '2026-05-04',
   larvaAgeFromHours: null,
   larvaAgeToHours: null,
+  sealedCelsius: null,
   cellsPlanned: 12,
   practice: false,
   note: null,

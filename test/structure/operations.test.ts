@@ -31,6 +31,7 @@ test('the table holds every feature of the workbook', () => {
       'files',
       'settings',
       'methods',
+      'weather',
       'copies',
       'history',
     ]),

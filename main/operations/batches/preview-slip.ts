@@ -21,7 +21,7 @@ export function previewSlip({ workbook: { tables } }: Desk, slip: SlipChange): R
   if (refusal) return refuse(refusal);
   const planned = planTimetable(withChange(tables, batch, slip));
   if (!planned.ok) return planned;
-  return ok(slipView(tables, batch, planned.value, slip.kind === 'see' ? null : slip.change.step));
+  return ok(slipView(tables, batch, planned.value, 'step' in slip.change ? slip.change.step : null));
 }
 
 function slipRefusal(tables: Tables, batch: Batch, slip: SlipChange): Refusal | null {
@@ -36,6 +36,7 @@ function withChange(tables: Tables, batch: Batch, slip: SlipChange): CalendarInp
     const { change } = slip;
     return { ...input, seen: [...input.seen.filter(({ id }) => id !== change.id), sightingOf(change)] };
   }
+  if (slip.kind === 'warmth') return { ...input, sealedStageCelsius: slip.change.sealedCelsius };
   const { step } = slip.change;
   if (slip.kind === 'mark') {
     const others = input.done.filter((one) => one.step !== step);

@@ -3,16 +3,19 @@ import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf, timetableView } from '../batch-calendar.ts';
 import { batchLine, lastLook } from '../batch-lines.ts';
+import { flightView } from '../flight-view.ts';
 import type { Desk } from '../operation.ts';
 
 /** Everything the page of one batch shows. */
 export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch: Batch): BatchDetail {
   const moved = new Set<string>(tables.stepMoves.where({ batchId: batch.id }).map((move) => move.step));
+  const timetable = timetableOf(tables, batch);
   const placements = tables.placements.where({ batchId: batch.id });
   return {
     ...batchLine(tables, batch, today),
     batch,
-    timetable: timetableView(timetableOf(tables, batch), moved, today),
+    timetable: timetableView(timetable, moved, today),
+    flight: flightView(tables, batch.id, timetable, today),
     bars: barRows(tables, batch),
     placements: placements.map((placement): PlacementRow => {
       const look = lastLook(tables, placement.id);

@@ -84,6 +84,7 @@ export const SHEET_COLUMNS: Columns = {
     larvae_given_on: day((batch, tables) => isoOfDay(timetableOf(tables, batch).larvaeGivenOn)),
     larva_age_from_h: number((batch) => batch.larvaAgeFromHours, 'hours'),
     larva_age_to_h: number((batch) => batch.larvaAgeToHours, 'hours'),
+    sealed_celsius: number((batch) => batch.sealedCelsius, '°C'),
     cells_planned: number((batch) => batch.cellsPlanned, 'cells'),
     practice: column('yes-no', (batch) => batch.practice),
     note: text((batch) => batch.note),

@@ -25,6 +25,7 @@ export async function printTimetable(
     builderId: null,
     larvaAgeFromHours: null,
     larvaAgeToHours: null,
+    sealedCelsius: null,
     cellsPlanned: null,
   };
   const planned = planTimetable(plainInput(tables, input, null));

@@ -19,6 +19,7 @@ import { queenTable } from './queen-table.ts';
 import { settingTable } from './setting-table.ts';
 import { stepDoneTable } from './step-done-table.ts';
 import { stepMoveTable } from './step-move-table.ts';
+import { weatherTable } from './weather-table.ts';
 import { yardTable } from './yard-table.ts';
 
 /** All tables of one open file. `guardWrite` is asked before every write. */
@@ -43,6 +44,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     queens: table(queenTable),
     labelPrints: table(labelPrintTable),
     tallies: batchTallyTable(db, guardWrite),
+    weather: weatherTable(db, guardWrite),
     settings: settingTable(db, guardWrite),
   };
 }

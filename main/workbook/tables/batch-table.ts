@@ -17,6 +17,7 @@ export const batchTable: TableShape<Batch> = {
     anchorOn: plain('anchor_on'),
     larvaAgeFromHours: plain('larva_age_from_hours'),
     larvaAgeToHours: plain('larva_age_to_hours'),
+    sealedCelsius: plain('sealed_celsius'),
     cellsPlanned: plain('cells_planned'),
     practice: flag('practice'),
     note: plain('note'),

@@ -6,6 +6,7 @@ import { Stream } from '../../charts/Stream.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { useRecordHistory } from '../../client/record-history.ts';
+import { FlightLines } from '../../components/FlightLines.tsx';
 import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
@@ -98,6 +99,11 @@ function Facts({ batch }: { batch: BatchDetail }) {
       <p className="soft">
         {one.reckonedFrom} <FactText batch={batch} fact={reckonedFrom} />.
       </p>
+      {batch.flight ? (
+        <p>
+          <FlightLines flight={batch.flight} />
+        </p>
+      ) : null}
       {contradictions.map(({ one: first, other }) => (
         <p key={`${first.kind} ${first.on} ${other.kind} ${other.on}`} className="line-notice" role="status">
           {one.contradiction} <FactText batch={batch} fact={first} />; <FactText batch={batch} fact={other} />.

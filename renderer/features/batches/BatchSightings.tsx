@@ -14,6 +14,7 @@ import { Section } from '../../components/Section.tsx';
 import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
+import { Warmth } from './Warmth.tsx';
 
 /** Kinds that say an age or size and so need hours. */
 const NEED_HOURS: readonly ObservationKind[] = ['larva-size', 'larva-age-note', 'larvae-too-old'];
@@ -41,6 +42,7 @@ export function BatchSightings({ batch, focus }: { batch: BatchDetail; focus: bo
       </ul>
       <ChangeLines {...remove.state} />
       <SightingForm batch={batch} focus={focus} />
+      <Warmth batch={batch} />
     </Section>
   );
 }

@@ -2,6 +2,7 @@ import { Button } from '@mui/material';
 import { type FormEvent, useState } from 'react';
 import type { BatchFormOffer } from '../../../shared/contract/batches.ts';
 import { BUILDER_TYPES, COMBS } from '../../../shared/model/method.ts';
+import { parseDegrees } from '../../../shared/text/degrees.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
@@ -12,7 +13,7 @@ import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
-import { useDays, useToday, useWords } from '../../components/words.ts';
+import { useDays, useTemperatureUnit, useToday, useWords } from '../../components/words.ts';
 import { ClashesPreview } from './BatchClashes.tsx';
 import {
   ANCHORS,
@@ -48,6 +49,7 @@ const OWN_FIELDS = [
   'anchorOn',
   'cellsPlanned',
   'larvaAgeHours',
+  'sealedStageCelsius',
   'bars',
 ];
 
@@ -55,10 +57,11 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
   const { batches: words } = useWords();
   const today = useToday();
   const [form, setForm] = useState(() => startingForm(offer, today));
+  const unit = useTemperatureUnit();
   const [ids] = useState(() => ({ batch: newId(), breeder: newId(), builder: newId() }));
   const start = useChange(ask.batches.startBatch.mutate);
   const change = (changes: Partial<BatchForm>) => setForm((before) => ({ ...before, ...changes }));
-  const input = batchStart(form, offer, ids);
+  const input = batchStart(form, offer, ids, unit);
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (!input) return;
@@ -212,9 +215,10 @@ function HiveField({ label, value, onChange, hives, hint, problem }: HiveFieldPr
 
 function MoreFields({ form, change, problem }: FieldsProps) {
   const words = useWords();
+  const unit = useTemperatureUnit();
   const { form: labels } = words.batches;
   return (
-    <details open={problem('larvaAgeHours') !== null || undefined}>
+    <details open={problem('larvaAgeHours', 'sealedStageCelsius') !== null || undefined}>
       <summary>{labels.more}</summary>
       <div className="stack">
         <ChoiceField
@@ -249,6 +253,18 @@ function MoreFields({ form, change, problem }: FieldsProps) {
             />
           </div>
         </fieldset>
+        <TextField
+          label={labels.celsius}
+          value={form.celsius}
+          onChange={(celsius) => change({ celsius })}
+          hint={labels.celsiusHint}
+          problem={
+            problem('sealedStageCelsius') ??
+            (form.celsius.trim() !== '' && parseDegrees(form.celsius, unit) === null
+              ? words.batches.one.warmthUnclear
+              : null)
+          }
+        />
         <label className="check">
           <input
             type="checkbox"

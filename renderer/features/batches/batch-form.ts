@@ -2,6 +2,7 @@ import type { BatchFormOffer, BatchStart } from '../../../shared/contract/batche
 import type { IsoDay } from '../../../shared/kernel/day.ts';
 import { type BuilderType, type Comb, METHODS, type Method } from '../../../shared/model/method.ts';
 import type { Step } from '../../../shared/model/step.ts';
+import { parseDegrees, type TemperatureUnit } from '../../../shared/text/degrees.ts';
 
 /** What stands in the form, as typed. */
 export interface BatchForm {
@@ -18,6 +19,7 @@ export interface BatchForm {
   readonly bars: string;
   readonly larvaFrom: string;
   readonly larvaTo: string;
+  readonly celsius: string;
   readonly practice: boolean;
 }
 
@@ -56,6 +58,7 @@ export function startingForm(offer: BatchFormOffer, today: IsoDay): BatchForm {
     bars: '1',
     larvaFrom: '',
     larvaTo: '',
+    celsius: '',
     practice: false,
   };
 }
@@ -72,7 +75,12 @@ interface FormIds {
 }
 
 /** The form as the operation wants it; null while no day can be read. */
-export function batchStart(form: BatchForm, offer: BatchFormOffer, ids: FormIds): BatchStart | null {
+export function batchStart(
+  form: BatchForm,
+  offer: BatchFormOffer,
+  ids: FormIds,
+  unit: TemperatureUnit = 'celsius',
+): BatchStart | null {
   if (form.day === null) return null;
   const mother = hive(form.mother, offer.breeders, ids.breeder);
   const builder = hive(form.builder, offer.builders, ids.builder);
@@ -91,6 +99,7 @@ export function batchStart(form: BatchForm, offer: BatchFormOffer, ids: FormIds)
     anchorOn: form.day,
     larvaAgeFromHours: wholeNumber(form.larvaFrom),
     larvaAgeToHours: wholeNumber(form.larvaTo),
+    sealedCelsius: parseDegrees(form.celsius, unit),
     cellsPlanned: wholeNumber(form.cells),
     practice: form.practice,
     note: null,

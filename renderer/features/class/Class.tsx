@@ -97,6 +97,7 @@ function ClassTimetable({
     anchorOn: day,
     larvaAgeFromHours: null,
     larvaAgeToHours: null,
+    sealedCelsius: null,
     cellsPlanned: null,
   } as const;
   const preview = useAnswer(['class', JSON.stringify(input)], () => ask.batches.previewBatch.query(input));

@@ -5,12 +5,13 @@ import { useWords } from '../../components/words.ts';
 import { Compare } from './Compare.tsx';
 import { HowMany } from './HowMany.tsx';
 import { Plan } from './Plan.tsx';
+import { Weather } from './Weather.tsx';
 
-const PAGES = { compare: <Compare />, queens: <HowMany />, plan: <Plan /> } as const;
+const PAGES = { compare: <Compare />, queens: <HowMany />, plan: <Plan />, weather: <Weather /> } as const;
 type Tab = keyof typeof PAGES;
 const TABS = Object.keys(PAGES) as Tab[];
 
-/** What did better, how many to start, and what is on. */
+/** What did better, how many to start, what is on, and what the weather was. */
 export function Season({ tab }: { tab: string | null }) {
   const { season: words } = useWords();
   const open = TABS.find((one) => one === tab) ?? 'compare';

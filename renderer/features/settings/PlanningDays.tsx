@@ -12,6 +12,7 @@ import { useDays, useWords } from '../../components/words.ts';
 import { awaySpans, withoutSpan, withSpan } from './away-days.ts';
 
 const WEEKDAYS = [1, 2, 3, 4, 5, 6, 7] as const;
+const FROM_SUNDAY = [7, 1, 2, 3, 4, 5, 6] as const;
 
 /** Which days suit the person, and from when there are drones: what clashes and start days are reckoned with. */
 export function PlanningDays({ settings }: { settings: Settings }) {
@@ -42,7 +43,7 @@ function Weekdays({ settings }: { settings: Settings }) {
     <fieldset>
       <legend>{words.weekdays}</legend>
       <div className="row">
-        {WEEKDAYS.map((weekday) => (
+        {(settings.weekStart === 'sunday' ? FROM_SUNDAY : WEEKDAYS).map((weekday) => (
           <label key={weekday} className="check">
             <input
               type="checkbox"

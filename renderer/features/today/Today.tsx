@@ -15,6 +15,7 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { TodayWeather } from './TodayWeather.tsx';
 
 /** What to do, and just as large what to leave alone. */
 export function Today() {
@@ -72,6 +73,7 @@ function Days({ view }: { view: TodayView }) {
             <Jobs jobs={view.early} kind="early" empty="" />
           </Section>
         ) : null}
+        <TodayWeather />
       </div>
       <div>
         <Section title={words.leaveAlone}>

@@ -21,6 +21,7 @@ import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
 import { tablesOut, tableTitles } from './tables-out.ts';
 import { today } from './today.ts';
+import { weather } from './weather.ts';
 import { yardSheet } from './yard-sheet.ts';
 
 /** All words of the window in English. Another language is an object of the same shape. */
@@ -43,6 +44,7 @@ export const english = {
   menu: menuWords,
   today,
   slip,
+  weather,
   batches,
   hives,
   boxes,

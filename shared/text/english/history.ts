@@ -1,6 +1,7 @@
 import type { ChangeWords, JournalStep } from '../../model/journal.ts';
 import type { DateOrder } from '../day-text.ts';
 import { shortDay } from '../day-text.ts';
+import { celsiusText } from '../degrees.ts';
 import { boxes } from './boxes.ts';
 import { hives } from './hives.ts';
 import { lookWords } from './looks.ts';
@@ -33,6 +34,9 @@ const CHANGES: Sentences = {
   'move-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” moved`,
   'record-observation': ({ batch, what }) => `${batch}, ${sighting(what)}`,
   'remove-observation': ({ batch, what }) => `${batch}, not seen after all: ${sighting(what)}`,
+  'set-warmth': ({ batch, celsius }) =>
+    celsius === null ? `Sealed cells of ${batch} in a hive` : `Sealed cells of ${batch} at ${celsiusText(celsius)}`,
+  'save-weather': ({ on }) => `Weather of ${shortDay(on)}`,
   'add-boxes': ({ boxes: codes }) => `Add boxes ${codes}`,
   'place-cells': ({ batch, boxes: codes }) => `Cells of ${batch} into ${codes}`,
   'record-look': ({ box, result, queen }) =>
@@ -85,6 +89,7 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
       anchor_on: 'Its day',
       larva_age_from_hours: 'Youngest larva, hours',
       larva_age_to_hours: 'Oldest larva, hours',
+      sealed_celsius: 'Warmth of the sealed cells, °C',
       cells_planned: 'Cells planned',
       practice: 'For practice',
       note: 'Note',
@@ -177,6 +182,16 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
       mother_line: 'Mother line',
       note: 'Note',
       ended_on: 'Ended on',
+    },
+  },
+  weather_day: {
+    name: 'Weather',
+    fields: {
+      day: 'Day',
+      max_celsius: 'Highest temperature, °C',
+      wind_kmh: 'Wind, km/h',
+      rain: 'Rain',
+      flying_hours: 'Good flying hours',
     },
   },
   colony_role: { name: 'Role', fields: { colony_id: 'Hive', season: 'Season', role: 'Role' } },

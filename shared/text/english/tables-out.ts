@@ -35,6 +35,7 @@ export const tableWords = {
       larvae_given_on: 'Day the larvae were given, reckoned.',
       larva_age_from_h: 'Age of the youngest larva when given; empty = the usual span of the method.',
       larva_age_to_h: 'Age of the oldest larva when given.',
+      sealed_celsius: 'Warmth around the sealed cells; empty = in a hive.',
       cells_planned: 'Cells planned.',
       practice: 'Whether it was for practice or a class.',
       note: 'Note.',

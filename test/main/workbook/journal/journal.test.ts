@@ -45,7 +45,7 @@ describe('the journal', () => {
       const values = columns.map((column, index) => {
         if (types[index] === 'REAL') return 12.5;
         if (types[index] === 'INTEGER') return ['season', 'born_in'].includes(column) ? 2026 : 1;
-        if (column.endsWith('_on') || column === 'moved_to') return '2026-05-04';
+        if (column.endsWith('_on') || ['moved_to', 'day'].includes(column)) return '2026-05-04';
         return ['changes', 'value'].includes(column) ? '["“ä”"]' : `a "${column}" — ä`;
       });
       db.exec('BEGIN');

@@ -61,6 +61,18 @@ describe('a record comes back from its table as it went in', () => {
     );
   });
 
+  test('days of weather are found by their span, earliest first', () => {
+    const desk = aDesk();
+    const noted = { maxCelsius: 21.5, windKmh: null, rain: false, flyingHours: 3 };
+    fill(desk, ({ weather }) => {
+      for (const day of ['2026-05-03', '2026-05-01', '2026-05-02', '2026-05-04'])
+        weather.insert({ ...noted, id: day, day });
+    });
+    const days = desk.workbook.tables.weather.between('2026-05-01', '2026-05-03');
+    expect(days.map(({ day }) => day)).toEqual(['2026-05-01', '2026-05-02', '2026-05-03']);
+    expect(days[0]).toEqual({ ...noted, id: '2026-05-01', day: '2026-05-01' });
+  });
+
   test('a setting, whatever JSON it is', () => {
     const desk = aDesk();
     fc.assert(

@@ -1,0 +1,52 @@
+import { Button } from '@mui/material';
+import { type FormEvent, useState } from 'react';
+import type { BatchDetail } from '../../../shared/contract/batches.ts';
+import { celsiusText, parseDegrees } from '../../../shared/text/degrees.ts';
+import { useSlip } from '../../client/use-slip.ts';
+import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { SlipDialog } from '../../components/SlipDialog.tsx';
+import { TextField } from '../../components/TextField.tsx';
+import { useTemperatureUnit, useWords } from '../../components/words.ts';
+
+/** How warm the sealed cells are kept, when not in a hive; the days follow. */
+export function Warmth({ batch }: { batch: BatchDetail }) {
+  const { one } = useWords().batches;
+  const unit = useTemperatureUnit();
+  const { sealedCelsius } = batch.batch;
+  const [typed, setTyped] = useState(sealedCelsius === null ? '' : celsiusText(sealedCelsius, unit));
+  const slip = useSlip();
+  const problem = useProblemOf(slip.state.refusal);
+  const empty = typed.trim() === '';
+  const celsius = empty ? null : parseDegrees(typed, unit);
+  const unreadable = !empty && celsius === null;
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!unreadable) void slip.propose({ kind: 'warmth', change: { batchId: batch.id, sealedCelsius: celsius } });
+  };
+  return (
+    <form className="stack" onSubmit={submit}>
+      <TextField
+        label={one.warmth}
+        value={typed}
+        onChange={setTyped}
+        hint={one.warmthHint}
+        problem={problem('sealedStageCelsius') ?? (unreadable ? one.warmthUnclear : null)}
+      />
+      <div className="acts">
+        <Button type="submit" variant="outlined" disabled={slip.state.busy || unreadable || celsius === sealedCelsius}>
+          {one.warmthSave}
+        </Button>
+      </div>
+      <ChangeLines {...slip.state} ownFields={['sealedStageCelsius']} />
+      {slip.asked ? (
+        <SlipDialog
+          batch={batch.code}
+          view={slip.asked.view}
+          busy={slip.state.busy}
+          onConfirm={() => void slip.confirm()}
+          onBack={slip.back}
+        />
+      ) : null}
+    </form>
+  );
+}
