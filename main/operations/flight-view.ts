@@ -1,8 +1,8 @@
-import { type FlightRating, MATING_DAYS } from '../../shared/biology/flight-weather.ts';
+import { MATING_DAYS } from '../../shared/biology/flight-weather.ts';
 import type { FlightView } from '../../shared/contract/weather.ts';
 import { addDays, type Day, earlierOf, isoOfDay } from '../../shared/kernel/day.ts';
 import type { Timetable } from '../../shared/model/timetable.ts';
-import { flightWeather } from '../../shared/model/weather.ts';
+import { type FlightRating, flightWeather } from '../../shared/model/weather.ts';
 import { flightRecord, lateDays } from '../engine/calendar/flight-record.ts';
 import type { Tables } from '../workbook/workbook.ts';
 

@@ -1,4 +1,4 @@
-import type { DayWeather } from '../model/weather.ts';
+import type { DayWeather, FlightRating } from '../model/weather.ts';
 import type { Fact } from './fact.ts';
 import {
   BEEBOOK_MATING_BOXES,
@@ -28,9 +28,6 @@ export const MATING_DAYS = {
   /** No weather puts the late warning off beyond this. */
   warningNeverAfter: { value: 30, unit: 'days', range: null, source: CUSTOM, confidence: 'low' },
 } as const satisfies Record<string, Fact>;
-
-export const FLIGHT_RATINGS = ['good', 'possible', 'poor', 'unknown'] as const;
-export type FlightRating = (typeof FLIGHT_RATINGS)[number];
 
 /**
  * Whether young queens could fly out to mate. Good: above 20 °C, at most 24 km/h of wind, sun. Possible: from 18 °C, or

@@ -1,6 +1,5 @@
-import type { FlightRating } from '../biology/flight-weather.ts';
 import type { IsoDay } from '../kernel/day.ts';
-import { WeatherDay } from '../model/weather.ts';
+import { type FlightRating, WeatherDay } from '../model/weather.ts';
 
 /** One day as typed; a day with nothing in it is taken out. */
 export const SaveWeather = WeatherDay.omit({ id: true });

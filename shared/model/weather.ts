@@ -14,6 +14,10 @@ export interface LoggedWeather extends DayWeather {
   readonly on: Day;
 }
 
+/** How a day was for mating flights; `unknown` where too little was noted. */
+export const FLIGHT_RATINGS = ['good', 'possible', 'poor', 'unknown'] as const;
+export type FlightRating = (typeof FLIGHT_RATINGS)[number];
+
 /** One day's flight weather as noted; null = not noted. */
 export const WeatherDay = z.object({
   id: IdField,

@@ -3,13 +3,14 @@ import { developmentClock } from '../../main/engine/calendar/development-clock.t
 import { dronePlan } from '../../main/engine/calendar/drone-plan.ts';
 import { planTimetable } from '../../main/engine/calendar/plan-timetable.ts';
 import { CASTES } from '../../shared/biology/development.ts';
-import { FLIGHT_RATINGS, rateFlightDay } from '../../shared/biology/flight-weather.ts';
+import { rateFlightDay } from '../../shared/biology/flight-weather.ts';
 import { YEAR_COLOURS, yearColour } from '../../shared/biology/year-colour.ts';
 import { hoursOfCivilTime } from '../../shared/kernel/civil-time.ts';
 import { dayOfIso, isIsoDay, isoOfDay } from '../../shared/kernel/day.ts';
 import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../shared/model/method.ts';
 import { OBSERVATION_KINDS, STEPS } from '../../shared/model/step.ts';
 import type { CalendarInput, Timetable } from '../../shared/model/timetable.ts';
+import { FLIGHT_RATINGS } from '../../shared/model/weather.ts';
 import type { Failure, KindTable, Vector } from './vector.ts';
 
 const IsoDay = z.string().refine(isIsoDay, 'not a calendar day');

@@ -1,6 +1,6 @@
-import { type FlightRating, MATING_DAYS, rateFlightDay } from '../../../shared/biology/flight-weather.ts';
+import { MATING_DAYS, rateFlightDay } from '../../../shared/biology/flight-weather.ts';
 import { addDays, type Day, earlierOf } from '../../../shared/kernel/day.ts';
-import type { LoggedWeather } from '../../../shared/model/weather.ts';
+import type { FlightRating, LoggedWeather } from '../../../shared/model/weather.ts';
 
 export interface RatedDay {
   readonly on: Day;

@@ -1,4 +1,4 @@
-import type { FlightRating } from '../../biology/flight-weather.ts';
+import type { FlightRating } from '../../model/weather.ts';
 
 /** The log of flight weather. */
 export const weather = {
