@@ -10,54 +10,67 @@ export interface ReckoningThread {
 /** Answers kept at a time, by their question. */
 const KEPT = 200;
 
-interface Waiting {
+interface Question {
+  readonly kind: string;
+  readonly ask: unknown;
   readonly resolve: (answer: unknown) => void;
   readonly reject: (error: Error) => void;
 }
 
 /**
- * A reckoner in a thread, begun at the first question and begun anew when it broke. An answer is kept by its question,
- * that is by the counts themselves, so it can never be out of date.
+ * A reckoner in a thread, begun at the first question and begun anew when it broke. One question is asked at a time, the
+ * newest first: it is the one the person looks at. An answer is kept by its question, that is by the counts themselves,
+ * so it can never be out of date.
  * @param file the built reckoning-worker.
  */
 export function startReckoningThread(file: string): ReckoningThread {
-  const waiting = new Map<number, Waiting>();
+  const questions: Question[] = [];
+  let asked: Question | null = null;
   let worker: Worker | null = null;
-  let asked = 0;
 
-  const giveUp = (error: Error) => {
+  const settle = (end: (question: Question) => void) => {
+    const question = asked;
+    asked = null;
+    if (question) end(question);
+    askNext();
+  };
+  const broke = (error: Error) => {
     worker = null;
-    for (const { reject } of waiting.values()) reject(error);
-    waiting.clear();
+    settle(({ reject }) => reject(error));
   };
   const begin = (): Worker => {
     const begun = new Worker(file);
     begun.unref();
-    begun.on('message', (given: GivenAnswer) => {
-      const asker = waiting.get(given.number);
-      waiting.delete(given.number);
-      if ('answer' in given) asker?.resolve(given.answer);
-      else asker?.reject(new Error(given.trouble));
-    });
-    begun.on('error', giveUp);
+    begun.on('message', (given: GivenAnswer) =>
+      settle(({ resolve, reject }) => ('answer' in given ? resolve(given.answer) : reject(new Error(given.trouble)))),
+    );
+    begun.on('error', broke);
     begun.on('exit', () => {
-      if (worker === begun) giveUp(new Error('the thread that reckons ended'));
+      if (worker === begun) broke(new Error('the thread that reckons ended'));
     });
     return begun;
   };
-  const send = (kind: string, ask: unknown) =>
-    new Promise<unknown>((resolve, reject) => {
-      asked += 1;
-      waiting.set(asked, { resolve, reject });
-      worker ??= begin();
-      worker.postMessage({ number: asked, kind, ask });
+  const askNext = () => {
+    if (asked) return;
+    asked = questions.pop() ?? null;
+    if (!asked) return;
+    worker ??= begin();
+    worker.postMessage({ kind: asked.kind, ask: asked.ask });
+  };
+  const send: Send = (kind, ask) =>
+    new Promise((resolve, reject) => {
+      questions.push({ kind, ask, resolve, reject });
+      askNext();
     });
 
   return {
     reckon: keepAnswers(send) as Reckoner,
+    /** Whoever still waits gets no answer: the page they were for is gone. */
     async stop() {
       const running = worker;
-      giveUp(new Error('the thread that reckons ended'));
+      worker = null;
+      asked = null;
+      questions.length = 0;
       await running?.terminate();
     },
   };

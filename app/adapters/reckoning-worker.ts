@@ -3,23 +3,20 @@ import { parentPort } from 'node:worker_threads';
 import { startReckoning, type YieldKind, type YieldQuestions } from '../../main/engine/yield/reckon.ts';
 
 export interface AskedQuestion<Kind extends YieldKind = YieldKind> {
-  readonly number: number;
   readonly kind: Kind;
   readonly ask: YieldQuestions[Kind]['ask'];
 }
 
-export type GivenAnswer =
-  | { readonly number: number; readonly answer: unknown }
-  | { readonly number: number; readonly trouble: string };
+export type GivenAnswer = { readonly answer: unknown } | { readonly trouble: string };
 
 const reckon = startReckoning();
 
-parentPort?.on('message', ({ number, kind, ask }: AskedQuestion) => {
+parentPort?.on('message', ({ kind, ask }: AskedQuestion) => {
   let given: GivenAnswer;
   try {
-    given = { number, answer: reckon(kind, ask) };
+    given = { answer: reckon(kind, ask) };
   } catch (error) {
-    given = { number, trouble: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    given = { trouble: error instanceof Error ? (error.stack ?? error.message) : String(error) };
   }
   parentPort?.postMessage(given);
 });

@@ -25,7 +25,7 @@ import {
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
-import { BatchAsked, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
+import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
 import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
@@ -98,6 +98,7 @@ import { getBatchExpectation } from '../operations/season/get-batch-expectation.
 import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.ts';
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
 import { getPlanForm } from '../operations/season/get-plan-form.ts';
+import { previewDrawn } from '../operations/season/preview-drawn.ts';
 import { previewPlan } from '../operations/season/preview-plan.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
@@ -183,6 +184,7 @@ export const appRouter = group({
     getBatchesToSettle: query(CompareStage, getBatchesToSettle),
     getPlanForm: plainQuery(getPlanForm),
     previewPlan: query(PlanChoice, previewPlan),
+    previewDrawn: query(DrawnChoice, previewDrawn),
     getBatchExpectation: query(BatchAsked, getBatchExpectation),
     getHiveStanding: query(HiveAsked, getHiveStanding),
   }),

@@ -77,6 +77,12 @@ export interface PlanAnswer {
   readonly stagesGoTogether: boolean;
 }
 
+export interface BarCount {
+  readonly number: number;
+  readonly came: number;
+  readonly of: number;
+}
+
 export const BatchAsked = z.object({ batchId: IdField });
 
 /** A batch against what its method led one to expect, and what is still to come. */
@@ -90,11 +96,38 @@ export interface BatchExpectation {
     /** Other batches of the method the expectation rests on; 0 = a method never tried. */
     readonly batches: number;
   }[];
+  /** The best and the worst bar where they differ by more than luck; null where that cannot be said. */
+  readonly bars: {
+    readonly stage: 'take' | 'sealing';
+    readonly better: BarCount;
+    readonly worse: BarCount;
+  } | null;
   readonly toCome: {
     readonly from: 'given' | 'taken' | 'sealed' | 'placed';
     readonly of: number;
     readonly proved: ExpectedCount;
   } | null;
+}
+
+/** Made-up counts of a class: how good is each, really? */
+export const DrawnChoice = z.object({
+  rows: z
+    .array(z.object({ successes: z.int().min(0).max(200), of: z.int().min(1).max(200) }))
+    .min(1)
+    .max(18),
+});
+
+export interface DrawnAnswer {
+  readonly rows: readonly {
+    readonly plain: number;
+    /** By the pocket-calculator rule, on the plain scale and on the evened one; null where it does not hold. */
+    readonly byHand: number | null;
+    readonly byHandEvened: number | null;
+    /** By this workbook's own model, with its range about 9 times in 10. */
+    readonly model: { readonly mean: number; readonly lower: number; readonly upper: number };
+  }[];
+  /** Part of each one's distance from the mean that the pocket-calculator rule keeps; null where it does not hold. */
+  readonly kept: number | null;
 }
 
 export const HiveAsked = z.object({ colonyId: IdField });

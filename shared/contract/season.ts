@@ -52,6 +52,8 @@ export interface StageComparison {
     readonly difference: { readonly mean: number; readonly lower: number; readonly upper: number };
     /** It is fairly sure that any difference is too small to act on. */
     readonly noMatter: boolean;
+    /** How far single batches of the better one lie from its mean, as a share; 0 = no sign that they differ, null = too few. */
+    readonly swing: number | null;
     /** The same two allowing for another factor; null when none was asked for. */
     readonly allowing: AllowedComparison | null;
   } | null;

@@ -10,6 +10,8 @@ import { wilsonInterval } from '../../main/engine/yield/wilson-interval.ts';
 import { compareNumber } from './compare-number.ts';
 import { crossedKinds } from './crossed-kinds.ts';
 import { forecastKinds } from './forecast-kinds.ts';
+import { laplaceKinds } from './laplace-kinds.ts';
+import { singleKinds } from './single-kinds.ts';
 import type { Failure, KindTable, Vector } from './vector.ts';
 
 const INTERVALS = {
@@ -177,4 +179,6 @@ export const statisticsKinds: KindTable = {
   hier3: checkHier3,
   ...forecastKinds,
   ...crossedKinds,
+  ...singleKinds,
+  ...laplaceKinds,
 };

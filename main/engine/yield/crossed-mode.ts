@@ -5,6 +5,8 @@ export interface CrossedBatch {
   readonly successes: number;
   readonly of: number;
   readonly levels: readonly number[];
+  /** What is known of the batch beside its levels, on the logit; 0 when missing. */
+  readonly offset?: number;
 }
 
 /** Standard deviations on the logit. */
@@ -94,9 +96,9 @@ function logPosterior(
   q: number,
 ): number {
   let sum = 0;
-  batches.forEach(({ successes, of }, at) => {
+  batches.forEach(({ successes, of, offset = 0 }, at) => {
     const own = batchEffects[at] ?? 0;
-    const eta = sumAt(effects, places[at] ?? []) + own;
+    const eta = sumAt(effects, places[at] ?? []) + own + offset;
     sum += successes * eta - of * softPlus(eta) + logChoose(of, successes) - 0.5 * q * own * own;
   });
   effects.forEach((effect, at) => {
@@ -136,9 +138,9 @@ function newtonStep(
     return row;
   });
   const gradient = effects.map((effect, at) => -(precision[at] ?? 0) * effect);
-  const pulls = batches.map(({ successes, of }, at) => {
+  const pulls = batches.map(({ successes, of, offset = 0 }, at) => {
     const own = batchEffects[at] ?? 0;
-    const rate = 1 / (1 + Math.exp(-sumAt(effects, places[at] ?? []) - own));
+    const rate = 1 / (1 + Math.exp(-sumAt(effects, places[at] ?? []) - own - offset));
     const [curve, rest] = [of * rate * (1 - rate), successes - of * rate];
     for (const row of places[at] ?? []) {
       gradient[row] = (gradient[row] ?? 0) + rest - (curve * (rest - q * own)) / (curve + q);

@@ -3,6 +3,7 @@ import { type QueenPlan, type QueenPlanAsk, queenPlan } from './queen-plan.ts';
 import { heavyNodes, meanRate, nodesOfFixed, nodesOfJoint, type RateNode } from './rate-nodes.ts';
 import type { RateSummary } from './rate-summary.ts';
 import { type StageLoss, stageLosses, worthOfBetterStage } from './stage-losses.ts';
+import { twoLevelRates } from './two-level-rates.ts';
 
 /** One stage as it was counted: the groups of the factor, and which of them the plan is for (null = one never tried). */
 export interface CountedStageGroups {
@@ -68,7 +69,7 @@ export function planQueens(ask: PlanQueensAsk, beliefOf: Believe = believe): Pla
     stages: losses.stages.map((loss, stage) => ({
       rate: rateOf(ask.stages[stage], beliefs[stage]),
       loss,
-      worth: worthOfBetterStage(means, stage, bestThird(ask.stages[stage], beliefs[stage])),
+      worth: worthOfBetterStage(means, stage, bestThird(ask.stages[stage])),
     })),
   };
 }
@@ -83,12 +84,13 @@ function rateOf(stage: CountedStageGroups | undefined, belief: Belief | undefine
   return { mean, lower, upper };
 }
 
-/** The lowest rate of the best third of the group's batches, each drawn towards the group's mean. 0 without batches. */
-function bestThird(stage: CountedStageGroups | undefined, belief: Belief | undefined): number {
-  if (!stage || !belief || stage.group === null) return 0;
-  const shrunken = (stage.groups[stage.group] ?? [])
-    .filter(({ of }) => of > 0)
-    .map(({ successes, of }) => (successes + belief.concentration * belief.rate.mean) / (of + belief.concentration))
+/** The lowest rate of the best third of the group's batches, each drawn towards the others. 0 without batches. */
+function bestThird(stage: CountedStageGroups | undefined): number {
+  if (!stage || stage.group === null) return 0;
+  const counts = (stage.groups[stage.group] ?? []).filter(({ of }) => of > 0);
+  if (counts.length === 0) return 0;
+  const drawn = twoLevelRates(counts)
+    .batches.map(({ mean }) => mean)
     .toSorted((a, b) => b - a);
-  return shrunken[Math.max(0, Math.ceil(shrunken.length / 3) - 1)] ?? 0;
+  return drawn[Math.ceil(drawn.length / 3) - 1] ?? 0;
 }

@@ -1,5 +1,5 @@
 import { type CountSummary, chanceOfAtLeast, summariseCount } from './count-summary.ts';
-import { funnel, stageTable } from './funnel.ts';
+import { funnel, type StageTable, stageTable } from './funnel.ts';
 import { MOST_LARVAE } from './how-many.ts';
 import { meanRate, type RateNode } from './rate-nodes.ts';
 import { sharedFunnel } from './shared-funnel.ts';
@@ -128,22 +128,22 @@ function layingOf(ask: QueenPlanAsk, each: number, boxes: number | null): Float6
   // What stands in the boxes at one time shares its weather and its care: one lot, whether boxes are short or not.
   if (ask.batches > 1)
     return sharedFunnel(new Array<number>(ask.batches).fill(each), stages, boxes ?? each * ask.batches, 2);
-  const tables = tablesFor(ask.stages, each);
   return funnel(
     each,
-    stages.map(({ mostGoOn }, stage) => ({ table: tables[stage] ?? [], mostGoOn: stage === 1 ? boxes : mostGoOn })),
+    stages.map(({ nodes, mostGoOn }, stage) => ({
+      table: tableFor(nodes, each),
+      mostGoOn: stage === 1 ? boxes : mostGoOn,
+    })),
   );
 }
 
-type Tables = readonly (readonly Float64Array[])[];
-/** Tables of the stages asked about last: they hold every smaller number too. */
-const kept = new WeakMap<QueenPlanAsk['stages'], Tables>();
+/** Tables by what is believed of the stage: the same belief is asked about many times, and a table holds all smaller numbers. */
+const kept = new WeakMap<readonly RateNode[], StageTable>();
 
-function tablesFor(stages: QueenPlanAsk['stages'], most: number): Tables {
-  const known = kept.get(stages);
-  if (known && (known[0]?.length ?? 0) > most) return known;
-  const size = Math.min(MOST_EACH, Math.max(50, Math.ceil(1.4 * most)));
-  const tables = stages.map((nodes) => stageTable(nodes, size));
-  kept.set(stages, tables);
-  return tables;
+function tableFor(nodes: readonly RateNode[], most: number): StageTable {
+  const known = kept.get(nodes);
+  if (known && known.length > most) return known;
+  const table = stageTable(nodes, Math.max(50, Math.min(MOST_EACH, Math.ceil(1.4 * most)), most));
+  kept.set(nodes, table);
+  return table;
 }

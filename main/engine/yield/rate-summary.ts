@@ -29,6 +29,10 @@ export function summarise(grid: RateGrid, density: Float64Array): RateSummary {
   };
 }
 
+/** The rate below which the given share of a density on the grid lies (the density need not sum to exactly 1). */
+export const densityQuantile = (grid: RateGrid, density: Float64Array, probability: number): number =>
+  quantile(grid, density, density.reduce((sum, share) => sum + share, 0) || 1, probability);
+
 /** Linear between the nodes in the logit, of the cumulative sum taken at the middle of each node. */
 function quantile(grid: RateGrid, density: Float64Array, total: number, probability: number): number {
   let sum = 0;

@@ -55,6 +55,7 @@ function leadOf(
     isBest: isNamedBest(rates.groups[lead.first]?.probabilityBest ?? 0, better.counts.length),
     difference: { mean, lower, upper },
     noMatter: probabilityNoMatter > SURE_NO_MATTER,
+    swing: lead.swing,
     allowing:
       allowing?.kind === 'weighed' ? { ...allowing, disagrees: disagrees(allowing, better.id, probability) } : allowing,
   };

@@ -1,10 +1,12 @@
 import type { z } from 'zod';
 import type { BatchAsked, BatchExpectation } from '../../../shared/contract/forecast.ts';
 import { WEIGHED_STAGES, type WeighedStage } from '../../../shared/contract/season.ts';
-import type { Batch } from '../../../shared/model/batch.ts';
+import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
+import { barsApart } from '../../engine/yield/bars-apart.ts';
 import type { StageAhead } from '../../engine/yield/expect-batch.ts';
 import { stageCount } from '../../engine/yield/stage-rate.ts';
+import type { Tables } from '../../workbook/workbook.ts';
 import { tallyOf } from '../batch-lines.ts';
 import type { Desk } from '../operation.ts';
 import { levelOf } from './counted-batches.ts';
@@ -36,6 +38,7 @@ export async function getBatchExpectation(
   const way = batch.closedOn === null ? wayAhead(tally) : null;
   return {
     stages: stages.filter((stage) => stage !== null),
+    bars: barsThatDiffer(tables, batch),
     toCome: way && {
       from: way.from,
       of: way.of,
@@ -62,6 +65,26 @@ function othersAt({ workbook: { tables } }: Desk, batch: Batch, stage: WeighedSt
   const own = groups.findIndex(({ id }) => id === method);
   const ahead: Omit<StageAhead, 'joining'> = { groups: bareCounts(groups), group: own < 0 ? null : own };
   return { ahead, batches: groups[own]?.counts.length ?? 0 };
+}
+
+/** Taken of given, and sealed of those left in: the two a bar is counted for. */
+function barsThatDiffer(tables: Tables, batch: Batch): BatchExpectation['bars'] {
+  const counts = tables.counts.where({ batchId: batch.id });
+  const bars = tables.bars.where({ batchId: batch.id }).toSorted((a, b) => a.number - b.number);
+  const found = (['take', 'sealing'] as const).map((stage): BatchExpectation['bars'] => {
+    const counted = bars.flatMap(({ id, number }) => {
+      const cells = (of: CountedStage) =>
+        counts.find((count) => count.barId === id && count.stage === of)?.cells ?? null;
+      const [given, taken, sealed] = [cells('given'), cells('taken'), cells('sealed')];
+      const of = stage === 'take' ? given : taken === null ? null : taken - (cells('removed') ?? 0);
+      const came = stage === 'take' ? taken : sealed;
+      return of === null || came === null || came > of ? [] : [{ number, came, of }];
+    });
+    const apart = barsApart(counted.map(({ came, of }) => ({ successes: came, of })));
+    const [better, worse] = [counted[apart?.better ?? -1], counted[apart?.worse ?? -1]];
+    return better && worse ? { stage, better, worse } : null;
+  });
+  return found.find((one) => one !== null) ?? null;
 }
 
 interface WayAhead {

@@ -14,8 +14,9 @@ export function BatchExpected({ batch }: { batch: BatchDetail }) {
   const answer = useAnswer(['batch-expectation', batch.id, tally], () =>
     ask.season.getBatchExpectation.query({ batchId: batch.id }),
   );
-  const { stages = [], toCome = null } = answer.data ?? {};
+  const { stages = [], toCome = null, bars = null } = answer.data ?? {};
   if (stages.length === 0 && toCome === null) return null;
+  const barText = bars && texts.bar[bars.stage];
   const method = batch.methodName ?? words.methods[batch.method].name;
   return (
     <Section title={texts.title}>
@@ -34,6 +35,14 @@ export function BatchExpected({ batch }: { batch: BatchDetail }) {
           />
           <p className="soft small">{texts.restsOn(method, Math.max(...stages.map((row) => row.batches)))}</p>
         </>
+      ) : null}
+      {bars && barText ? (
+        <p className="line-notice">
+          {texts.bars(
+            barText(bars.better.number, bars.better.came, bars.better.of),
+            barText(bars.worse.number, bars.worse.came, bars.worse.of),
+          )}
+        </p>
       ) : null}
       {toCome ? (
         <p>

@@ -19,6 +19,7 @@ import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
 import { Handout } from './Handout.tsx';
+import { SmallNumbers } from './SmallNumbers.tsx';
 
 /** The timetable of any method for a made-up day, with what, why and caution: for the class and the wall. */
 export function Class() {
@@ -62,6 +63,7 @@ export function Class() {
         <DayField label={classroom.day} value={day} onChange={setDay} />
       </div>
       {day ? <ClassTimetable method={method} comb={comb} builderType={builderType} day={day} /> : null}
+      <SmallNumbers />
     </Page>
   );
 }

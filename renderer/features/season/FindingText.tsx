@@ -54,6 +54,7 @@ function Lead({ dots, asked, weighed, lead }: LeadProps) {
       {lead.noMatter
         ? `${finding.noMatter} `
         : `${finding.difference(hundred(difference.mean), hundred(difference.lower), hundred(difference.upper), words.ofHundred[weighed.stage])} `}
+      {lead.swing === null ? '' : `${finding.swing(better, hundred(lead.swing))} `}
       {alone.map((group) => `${finding.guesswork(name(group.groupId))} `)}
       {settling
         ? `${settling.more === null ? finding.settleNever(settling.most) : finding.settle(settling.more)} `

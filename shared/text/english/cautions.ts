@@ -79,4 +79,24 @@ export const classroom = {
   columns: { day: 'Day', n: 'Day after larvae', step: 'Step', what: 'What we do', why: 'Why', caution: 'Caution' },
   handsOff: 'hands off',
   sources: 'Sources of the days',
+  smallNumbers: {
+    title: 'Small numbers',
+    line: 'Six batches by the same hand, the same method and the same luck for all. Which was the best? Type other numbers and see how far each share is drawn towards the rest.',
+    of: 'Larvae given to each batch',
+    unclear: 'Type whole numbers: 1 to 200 larvae, and no more taken than given.',
+    columns: {
+      taken: 'Taken',
+      plain: 'Plain share',
+      byHand: 'Drawn to the mean, by hand',
+      evened: 'The same, evened scale',
+      model: 'By this workbook, 9 times in 10',
+    },
+    takenOf: (row: number) => `Taken, batch ${row}`,
+    more: 'One batch more',
+    fewer: 'One batch fewer',
+    lesson: (kept: number | null) =>
+      kept === null
+        ? 'The rule by hand needs at least four batches of the same size.'
+        : `By hand: take the mean of all shares, and keep only ${Math.round(100 * kept)} of 100 of each one's distance from it (James and Stein's rule). The best batch was lucky too, and the worst unlucky; the next ones will lie nearer the middle.`,
+  },
 } as const;

@@ -87,6 +87,12 @@ export const forecast = {
       batches === 0
         ? `No other batch by ${method} has been counted, so the ranges are wide.`
         : `Ranges hold 9 times in 10 and rest on ${batches === 1 ? 'one other batch' : `${batches} other batches`} by ${method}.`,
+    bars: (better: string, worse: string) =>
+      `${better}, but only ${worse}: that is more than luck. Think of where the bar hung, its larvae and who worked it.`,
+    bar: {
+      take: (n: number, came: number, of: number) => `bar ${n}: ${came} of ${of} taken`,
+      sealing: (n: number, came: number, of: number) => `bar ${n}: ${came} of ${of} sealed`,
+    },
     toCome: {
       given: (of: number) => `From ${of} larvae given`,
       taken: (of: number) => `From ${of} cells taken`,

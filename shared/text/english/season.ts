@@ -80,6 +80,10 @@ export const season = {
     difference: (mean: number, lower: number, upper: number, what: string) =>
       `About ${moreOrFewer(mean)} ${what}; 9 times in 10 between ${moreOrFewer(lower)} and ${moreOrFewer(upper)}.`,
     noMatter: 'Very likely no difference that matters: fewer than 5 of 100 either way.',
+    swing: (group: string, of: number) =>
+      of < 1
+        ? `Single batches of ${group} show no sign of differing by more than luck.`
+        : `Single batches of ${group} swing by about ${Math.round(of)} of 100 either way.`,
     guesswork: (group: string) => `${group} rests on one batch only: mostly guesswork.`,
     allowing: (factor: string, sentence: string) => `Allowing for the ${factor}: ${sentence}`,
     tooFew: (factor: string) => `There are too few batches to allow for the ${factor}.`,

@@ -32,10 +32,16 @@ test('a question that cannot be answered fails alone; the next one is answered',
   expect(rates.groups).toHaveLength(2);
 });
 
-test('who waits when the thread is stopped is told, and a later question begins it anew', async () => {
-  const waiting = thread.reckon('weigh', { groups: GROUPS });
-  const told = expect(waiting).rejects.toThrow('ended');
+test('the newest question is answered first', async () => {
+  const order: string[] = [];
+  const ask = (name: string, successes: number) =>
+    thread.reckon('weigh', { groups: [[{ successes, of: 30 }]] }).then(() => order.push(name));
+  await Promise.all([ask('under way', 3), ask('older', 4), ask('newest', 5)]);
+  expect(order).toEqual(['under way', 'newest', 'older']);
+});
+
+test('a question after a stop begins the thread anew', async () => {
+  void thread.reckon('weigh', { groups: [[{ successes: 1, of: 30 }]] });
   await thread.stop();
-  await told;
   expect((await thread.reckon('weigh', { groups: GROUPS })).rates.groups).toHaveLength(2);
 });

@@ -89,6 +89,16 @@ test('says how far the two lie apart, and when no difference matters', async () 
   expect(same.lead?.noMatter).toBe(true);
 });
 
+test('says how far single batches swing, and when they show no sign of it', async () => {
+  const grafting = (list: readonly number[]) => aDeskWithTakes({ 'larva-grafting': list, 'cut-comb-edge': [10, 11] });
+  const swinging = await compareStage(grafting([29, 18, 28, 17, 29, 18]), ask);
+  // The shares have a standard deviation of 0.20, of which luck alone (binomial) explains about 0.07: sqrt(.2^2 - .07^2) = .19.
+  expect(swinging.lead?.swing).toBeGreaterThan(0.12);
+  expect(swinging.lead?.swing).toBeLessThan(0.22);
+  expect((await compareStage(grafting([24, 24, 25, 24, 24]), ask)).lead?.swing).toBe(0);
+  expect((await compareStage(grafting([24, 20, 25]), ask)).lead?.swing).toBeNull();
+});
+
 describe('allowing for the builder', () => {
   const asked = { ...ask, allowingFor: 'builder' } as const;
   const batch = (method: 'larva-grafting' | 'cut-comb-edge', builder: string, taken: number) => ({

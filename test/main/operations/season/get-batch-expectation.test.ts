@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
+import { addBar } from '../../../../main/operations/batches/add-bar.ts';
 import { closeBatch } from '../../../../main/operations/batches/close-batch.ts';
+import { recordBarCounts } from '../../../../main/operations/batches/record-bar-counts.ts';
 import { getBatchExpectation } from '../../../../main/operations/season/get-batch-expectation.ts';
 import { aDeskWithCounted, type Told, through } from '../../../builders/counted-batches.ts';
 import { mustOk } from '../../../builders/desk.ts';
+import { aDeskWithBatch, aRow, barOf } from '../../../builders/running-batch.ts';
 
 const past: readonly Told[] = [
   { tally: through(30, 22, 20, 18, 13) },
@@ -46,6 +49,23 @@ test('counts in the queens that are proved already, and those waiting to mate', 
   const { lower = 0, upper = 0 } = half?.toCome?.proved ?? {};
   expect([lower >= 6, upper <= 10]).toEqual([true, true]);
   expect((await of(through(30, 22, 20, 18, 13)))?.toCome).toBeNull();
+});
+
+test('two bars that differ by more than luck are named, others are not', async () => {
+  const desk = aDeskWithBatch();
+  const batchId = 'batch-1';
+  mustOk(addBar(desk, { batchId, barId: 'bar-2' }));
+  const count = (barId: string, taken: number) =>
+    mustOk(recordBarCounts(desk, { ...aRow(desk), barId, given: 15, taken }));
+  count(barOf(desk), 14);
+  count('bar-2', 11);
+  expect((await getBatchExpectation(desk, { batchId }))?.bars).toBeNull();
+  count('bar-2', 3);
+  expect((await getBatchExpectation(desk, { batchId }))?.bars).toEqual({
+    stage: 'take',
+    better: { number: 1, came: 14, of: 15 },
+    worse: { number: 2, came: 3, of: 15 },
+  });
 });
 
 test('a closed batch has nothing to come, an unknown one no answer, a method never tried a wide one', async () => {
