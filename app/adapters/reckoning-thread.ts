@@ -41,9 +41,7 @@ export function startReckoningThread(file: string): ReckoningThread {
   const begin = (): Worker => {
     const begun = new Worker(file);
     begun.unref();
-    begun.on('message', (given: GivenAnswer) =>
-      settle(({ resolve, reject }) => ('answer' in given ? resolve(given.answer) : reject(new Error(given.trouble)))),
-    );
+    begun.on('message', (given: GivenAnswer) => settle((question) => answer(question, given)));
     begun.on('error', broke);
     begun.on('exit', () => {
       if (worker === begun) broke(new Error('the thread that reckons ended'));
@@ -74,6 +72,11 @@ export function startReckoningThread(file: string): ReckoningThread {
       await running?.terminate();
     },
   };
+}
+
+function answer({ resolve, reject }: Question, given: GivenAnswer): void {
+  if ('answer' in given) resolve(given.answer);
+  else reject(new Error(given.trouble));
 }
 
 type Send = (kind: string, ask: unknown) => Promise<unknown>;
