@@ -9,9 +9,11 @@ export interface House {
   readonly doorkeeper: Doorkeeper;
 }
 
-/** The largest call: a form or a grid row is far below it. */
-const BODY_LIMIT = 1024 * 1024;
-const CALL_PATH = '/call';
+/** Where calls arrive, and the largest body there: a form or a grid row, or a file the person hands over. */
+const CALL_PATHS: ReadonlyMap<string, number> = new Map([
+  ['/call', 1024 * 1024],
+  ['/call-with-file', 30 * 1024 * 1024],
+]);
 
 /** Host first, then who is asking, then what. Every answer carries the same headers; none tells a path or a stack. */
 export async function answerRequest(house: House, request: IncomingMessage, response: ServerResponse): Promise<void> {
@@ -24,9 +26,10 @@ export async function answerRequest(house: House, request: IncomingMessage, resp
   if (!url) return end(response, 404);
   if (!changing) return answerPage(house, url, request, response);
   if (!doorkeeper.hasCookie(request.headers)) return end(response, 403);
-  if (url.pathname !== CALL_PATH) return end(response, 404);
+  const bodyLimit = CALL_PATHS.get(url.pathname);
+  if (bodyLimit === undefined) return end(response, 404);
   if (request.headers['content-type'] !== 'application/json') return end(response, 415);
-  return answerCall(house.core, request, response);
+  return answerCall(house.core, request, response, bodyLimit);
 }
 
 function answerPage({ doorkeeper, files }: House, url: URL, request: IncomingMessage, response: ServerResponse): void {
@@ -46,8 +49,13 @@ function sendFile(file: PageFile, request: IncomingMessage, response: ServerResp
   response.end(request.method === 'HEAD' ? undefined : file.bytes);
 }
 
-async function answerCall(core: Core, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  const body = await readBody(request);
+async function answerCall(
+  core: Core,
+  request: IncomingMessage,
+  response: ServerResponse,
+  bodyLimit: number,
+): Promise<void> {
+  const body = await readBody(request, bodyLimit);
   if (body === null) return end(response, 413, { connection: 'close' });
   let asked: unknown;
   try {
@@ -70,13 +78,13 @@ const isShellCall = (asked: unknown): boolean =>
   asked.path.startsWith('shell.');
 
 /** The text of the body, or null once it grows past the limit, whatever its headers claim. */
-async function readBody(request: IncomingMessage): Promise<string | null> {
+async function readBody(request: IncomingMessage, limit: number): Promise<string | null> {
   const parts: Buffer[] = [];
   let length = 0;
   try {
     for await (const part of request) {
       length += part.length;
-      if (length > BODY_LIMIT) return null;
+      if (length > limit) return null;
       parts.push(part);
     }
   } catch {

@@ -25,7 +25,7 @@ export const query = <Input extends z.ZodType, Output>(
 /** A question whose input may be refused, such as a preview of what is being typed: a Result comes back. */
 export const resultQuery = <Input extends z.ZodType, Value>(
   input: Input,
-  answer: (desk: Desk, input: z.output<Input>) => Result<Value, Refusal>,
+  answer: (desk: Desk, input: z.output<Input>) => Answer<Value>,
 ) => t.procedure.input(unchecked(input)).query(({ ctx, input: raw }) => onDesk(ctx, input, raw, answer));
 
 /** A change of the open workbook: a Result comes back, for some (drawing a paper) after a while. */

@@ -27,7 +27,8 @@ import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/cop
 import { ExportTables } from '../../shared/contract/exchange.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
-import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
+import { HiveId, HiveId, HiveLookSheet, RecordHiveLook, RecordHiveLook, SaveHive, SaveHive, SaveYard, SaveYard, SetRoles, SetRoles } from '../../shared/contract/hives.ts';
+import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
 import { SaveQueen } from '../../shared/contract/queens.ts';
@@ -71,6 +72,10 @@ import { releaseCopies } from '../operations/copies/release-copies.ts';
 import { restoreCopy } from '../operations/copies/restore-copy.ts';
 import { setSecondPlace } from '../operations/copies/set-second-place.ts';
 import { exportTables } from '../operations/files/export-tables.ts';
+import { importTable } from '../operations/files/import-table.ts';
+import { importWorkbook } from '../operations/files/import-workbook.ts';
+import { previewTable } from '../operations/files/preview-table.ts';
+import { previewWorkbook } from '../operations/files/preview-workbook.ts';
 import { getRecord } from '../operations/history/get-record.ts';
 import { getUndoState } from '../operations/history/get-undo-state.ts';
 import { listSteps } from '../operations/history/list-steps.ts';
@@ -197,6 +202,10 @@ export const appRouter = group({
   }),
   files: group({
     exportTables: command(ExportTables, exportTables),
+    previewTable: resultQuery(ImportTable, previewTable),
+    importTable: command(ImportTable, importTable),
+    previewWorkbook: resultQuery(ImportWorkbook, previewWorkbook),
+    importWorkbook: command(ImportWorkbook, importWorkbook),
   }),
   history: group({
     undo: plainCommand(undo),

@@ -4,3 +4,5 @@ export const base64Of = (content: string | Uint8Array): string =>
     ? Buffer.from(content)
     : Buffer.from(content.buffer, content.byteOffset, content.byteLength)
   ).toString('base64');
+
+export const bytesOf = (base64: string): Uint8Array => Uint8Array.from(Buffer.from(base64, 'base64'));

@@ -11,11 +11,15 @@ const NOT_REACHED: CallReply = {
   error: { message: 'workbook not reached', code: -32000, data: { code: 'CLIENT_CLOSED_REQUEST' } },
 };
 
+/** Above so many signs a call carries a file, for which the shell has an entrance of its own. */
+const LONGEST_FORM = 250_000;
+
 async function callByHttp(request: CallRequest): Promise<CallReply> {
-  const reply = await fetch('/call', {
+  const body = JSON.stringify(request);
+  const reply = await fetch(body.length > LONGEST_FORM ? '/call-with-file' : '/call', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify(request),
+    body,
   });
   return reply.ok ? reply.json() : NOT_REACHED;
 }

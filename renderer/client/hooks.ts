@@ -8,6 +8,19 @@ export function useAnswer<Answer>(key: readonly unknown[], question: () => Promi
   return useQuery({ queryKey: key, queryFn: question, enabled, placeholderData: keepPreviousData });
 }
 
+/** A question that may be refused, such as a look at what is being typed. Nothing is asked while `enabled` is false. */
+export function useResult<Value>(
+  key: readonly unknown[],
+  question: () => Promise<Result<Value, Refusal> | null>,
+  enabled: boolean,
+): { readonly value: Value | null; readonly refusal: Refusal | null; readonly notReached: boolean } {
+  const { data, isError } = useAnswer(key, question, enabled);
+  if (!enabled || !data) return { value: null, refusal: null, notReached: enabled && isError };
+  return data.ok
+    ? { value: data.value, refusal: null, notReached: false }
+    : { value: null, refusal: data.refusal, notReached: false };
+}
+
 /** What a form needs to say about its last change. */
 export interface ChangeState {
   readonly refusal: Refusal | null;

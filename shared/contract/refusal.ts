@@ -4,6 +4,7 @@ import type { BoxesRefusal } from './boxes.ts';
 import type { CopiesRefusal } from './copies.ts';
 import type { HistoryRefusal } from './history.ts';
 import type { HivesRefusal } from './hives.ts';
+import type { ImportRefusal } from './import.ts';
 import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
@@ -23,6 +24,7 @@ export type Refusal =
   | QueensRefusal
   | MethodsRefusal
   | PrintRefusal
+  | ImportRefusal
   | SettingsRefusal
   | HistoryRefusal
   | CalendarRefusal

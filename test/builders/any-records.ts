@@ -23,7 +23,7 @@ import { aBox, aPlacement } from './mating-box.ts';
 export const text = (maxLength: number, minLength = 0) =>
   fc
     .string({ unit: 'grapheme', minLength, maxLength })
-    .map((raw) => raw.trim().slice(0, maxLength))
+    .map((raw) => raw.slice(0, maxLength).trim())
     .filter((t) => t.isWellFormed() && t.length >= minLength);
 export const maybe = <Value>(some: fc.Arbitrary<Value>) => fc.option(some, { nil: null });
 const isoDay = fc.integer({ min: 0, max: 47_846 }).map((day) => isoOfDay(day as Day)); // 1970 to 2100

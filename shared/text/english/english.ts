@@ -19,6 +19,7 @@ import { season } from './season.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
+import { IMPORT_FIELD_WORDS, tablesIn } from './tables-in.ts';
 import { tablesOut, tableTitles } from './tables-out.ts';
 import { today } from './today.ts';
 import { weather } from './weather.ts';
@@ -54,6 +55,8 @@ export const english = {
   print,
   yardSheet,
   tablesOut,
+  tablesIn,
+  importFields: IMPORT_FIELD_WORDS,
   tableTitles,
   handout,
   history,

@@ -5,6 +5,7 @@ import { calendarRefusalSentence } from './calendar-refusals.ts';
 import { changeSentence } from './history.ts';
 import { lookWords } from './looks.ts';
 import { STEP_TEXTS } from './steps.ts';
+import { FILE_TROUBLE, IMPORT_FIELD_WORDS } from './tables-in.ts';
 
 type DayText = (day: Day | IsoDay) => string;
 type Own = Exclude<Refusal, CalendarRefusal>;
@@ -158,6 +159,14 @@ const REFUSALS: Sentences<Own> = {
   'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
     `Proved on: sealed brood on ${text(provedOn)} cannot lie before the first eggs on ${text(firstEggsOn)}. Correct one of the two.`,
   'no-labels': () => 'Labels: no cells of this batch are in boxes. Put cells in boxes first.',
+  'file-unreadable': ({ trouble }) => FILE_TROUBLE[trouble.reason](trouble),
+  'fields-not-matched': ({ fields }) =>
+    `Columns: say which column is ${fields.map((field) => IMPORT_FIELD_WORDS[field]).join(' and which is ')}.`,
+  'day-order-needed': () => 'Days: in this file they can be read two ways. Say how they are written.',
+  'rows-with-problems': ({ rows, first }) =>
+    `File: ${rows === 1 ? '1 row has a problem' : `${rows} rows have problems`}, the first is row ${first}. Correct the file, or leave such rows out.`,
+  'nothing-to-take-in': () =>
+    'File: no row of it can be taken in. Correct the rows that are named, then try once more.',
   'start-beyond-sheet': ({ labels }) =>
     `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
   'qr-does-not-fit': ({ neededMillimetres }) =>

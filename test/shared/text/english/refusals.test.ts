@@ -67,6 +67,11 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'look-before-placing': { kind: 'look-before-placing', field: 'lookedOn', placedOn: '2026-05-14' },
   'placement-not-found': { kind: 'placement-not-found' },
   'proposal-outdated': { kind: 'proposal-outdated', box: 'K03' },
+  'file-unreadable': { kind: 'file-unreadable', field: 'file', trouble: { reason: 'too-many-rows', limit: 20_000 } },
+  'fields-not-matched': { kind: 'fields-not-matched', field: 'columns', fields: ['number', 'bornIn'] },
+  'day-order-needed': { kind: 'day-order-needed', field: 'dayOrder' },
+  'rows-with-problems': { kind: 'rows-with-problems', field: 'file', rows: 3, first: 7 },
+  'nothing-to-take-in': { kind: 'nothing-to-take-in', field: 'file' },
   'wrong-number-of-ids': { kind: 'wrong-number-of-ids', needed: 3 },
   'queen-number-taken': { kind: 'queen-number-taken', field: 'number', number: '26-001' },
   'queen-dates-turned-round': {

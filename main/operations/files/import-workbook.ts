@@ -1,0 +1,42 @@
+import type { z } from 'zod';
+import type { ImportWorkbook, WorkbookImported } from '../../../shared/contract/import.ts';
+import type { Refusal } from '../../../shared/contract/refusal.ts';
+import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import type { Desk } from '../operation.ts';
+import { keepTally } from '../tally-keeping.ts';
+import { planWhole, tableOf, type WholePlan } from './whole-plan.ts';
+import { isOwnMark } from './whole-workbook.ts';
+
+/** Takes in a file of everything: a safety copy first, then all rows and settings as one change, or none. */
+export function importWorkbook(desk: Desk, input: z.infer<typeof ImportWorkbook>): Result<WorkbookImported, Refusal> {
+  const planned = planWhole(desk, input);
+  if (!planned.ok) return planned;
+  const plan = planned.value;
+  const { problems } = plan;
+  if (plan.whole === null || problems.length > 0)
+    return refuse({ kind: 'rows-with-problems', field: 'file', rows: problems.length, first: problems[0]?.row ?? 0 });
+  const kept = desk.workbook.keepCopy('before-import');
+  if (!kept.ok) return kept;
+  try {
+    return desk.workbook.change('Take in a file of everything', (tables) => {
+      writePlan(tables, plan);
+      return ok({ added: plan.added.length, changed: plan.changed.length });
+    });
+  } catch (error) {
+    // A rule of the file that the checks above do not know yet; all of the change was taken back.
+    if (!isBrokenRule(error)) throw error;
+    return refuse({ kind: 'file-unreadable', field: 'file', trouble: { reason: 'contradicts' } });
+  }
+}
+
+function writePlan(tables: Tables, { whole, added, changed }: Extract<WholePlan, { readonly added: unknown }>): void {
+  for (const { key, row } of added) tableOf(tables, key).insert(row);
+  for (const { key, row } of changed) tableOf(tables, key).update(row);
+  // Sums are counted anew rather than believed.
+  for (const { id } of whole.tables.batches) keepTally(tables, id);
+  for (const [key, value] of Object.entries(whole.settings)) if (!isOwnMark(key)) tables.settings.put(key, value);
+}
+
+const isBrokenRule = (error: unknown): boolean =>
+  error instanceof Error && 'code' in error && String(error.code).startsWith('SQLITE_CONSTRAINT');
