@@ -27,7 +27,7 @@ import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/cop
 import { ExportTables } from '../../shared/contract/exchange.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
-import { HiveId, HiveId, HiveLookSheet, RecordHiveLook, RecordHiveLook, SaveHive, SaveHive, SaveYard, SaveYard, SetRoles, SetRoles } from '../../shared/contract/hives.ts';
+import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';

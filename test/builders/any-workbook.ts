@@ -19,6 +19,7 @@ const OWN: Readonly<Partial<Record<Key, readonly string[]>>> = {
   stepMoves: ['batchId', 'step'],
   boxes: ['code'],
   queens: ['number'],
+  weather: ['day'],
 };
 const POINTERS: Readonly<Record<string, Key>> = {
   yardId: 'yards',

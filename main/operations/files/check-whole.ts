@@ -42,6 +42,7 @@ const OWN: Readonly<Partial<Record<Key, readonly string[]>>> = {
   stepMoves: ['batchId', 'step'],
   boxes: ['code'],
   queens: ['number'],
+  weather: ['day'],
 };
 
 const SHOWN_SIGNS = 40;

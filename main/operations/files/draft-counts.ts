@@ -36,6 +36,7 @@ export function draftCounts(row: RowReader, setting: DraftSetting): Draft | null
     anchorStep: 'give-larvae',
     anchorOn: givenOn,
     larvaAgeFromHours: null,
+    sealedCelsius: null,
     larvaAgeToHours: null,
     cellsPlanned: counted.given,
     practice: false,

@@ -18,7 +18,7 @@ export async function importTable(desk: Desk, choice: ImportTable): Promise<Resu
   if (ready.length === 0) return refuse({ kind: 'nothing-to-take-in', field: 'file' });
   const kept = desk.workbook.keepCopy('before-import');
   if (!kept.ok) return kept;
-  return desk.workbook.change('Take in a table', (tables) => {
+  return desk.workbook.change({ did: 'take-in-table', what: choice.kind, rows: ready.length }, (tables) => {
     const yardIds = new Map<string, Id>(tables.yards.all().map(({ name, id }) => [name, id]));
     for (const name of newYards) {
       const id = desk.ids.next();

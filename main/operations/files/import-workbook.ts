@@ -19,7 +19,7 @@ export function importWorkbook(desk: Desk, input: z.infer<typeof ImportWorkbook>
   const kept = desk.workbook.keepCopy('before-import');
   if (!kept.ok) return kept;
   try {
-    return desk.workbook.change('Take in a file of everything', (tables) => {
+    return desk.workbook.change({ did: 'take-in-workbook', name: plan.name }, (tables) => {
       writePlan(tables, plan);
       return ok({ added: plan.added.length, changed: plan.changed.length });
     });

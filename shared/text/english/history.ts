@@ -21,6 +21,13 @@ const bar = (number: number | null) => (number === null ? 'a bar' : `bar ${numbe
 const sighting = (what: keyof typeof SIGHTING_WORDS | null) =>
   what === null ? 'a sighting' : SIGHTING_WORDS[what].name;
 
+const TAKEN_IN = {
+  hives: ['hive', 'hives'],
+  boxes: ['box', 'boxes'],
+  queens: ['queen', 'queens'],
+  counts: ['batch', 'batches'],
+} as const;
+
 /** What a change did, short enough for a button: "K07 laying". A change without words does not compile. */
 const CHANGES: Sentences = {
   'start-batch': ({ batch }) => `Start batch ${batch}`,
@@ -50,6 +57,8 @@ const CHANGES: Sentences = {
   'save-queen': ({ queen }) => `Queen ${queen}`,
   'save-method-copy': ({ method }) => `Method ${method}`,
   'save-settings': () => 'Settings',
+  'take-in-table': ({ what, rows }) => `Table taken in, ${rows} ${TAKEN_IN[what][rows === 1 ? 0 : 1]}`,
+  'take-in-workbook': ({ name }) => `File of everything of “${name}” taken in`,
   'build-demo': () => 'The invented yard was set up',
   other: () => 'A change',
 };

@@ -129,3 +129,11 @@ describe('nothing is written', () => {
     expect(desk.workbook.savedAt).toBeNull();
   });
 });
+
+test('one undo takes back all of it, also the new yards', async () => {
+  const desk = aDesk();
+  mustOk(await importTable(desk, aTableChoice('code,yard\nH1,Wood\nH2,Wood')));
+  mustOk(desk.workbook.undo());
+  expect(desk.workbook.tables.colonies.all()).toEqual([]);
+  expect(desk.workbook.tables.yards.all()).toEqual([]);
+});

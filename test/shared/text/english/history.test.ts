@@ -42,6 +42,11 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'save-queen': [{ did: 'save-queen', queen: '26-041' }, 'Queen 26-041'],
   'save-method-copy': [{ did: 'save-method-copy', method: 'Mine' }, 'Method Mine'],
   'save-settings': [{ did: 'save-settings' }, 'Settings'],
+  'take-in-table': [{ did: 'take-in-table', what: 'counts', rows: 12 }, 'Table taken in, 12 batches'],
+  'take-in-workbook': [
+    { did: 'take-in-workbook', name: 'Queens 2026' },
+    'File of everything of “Queens 2026” taken in',
+  ],
   'build-demo': [{ did: 'build-demo' }, 'The invented yard was set up'],
   other: [{ did: 'other' }, 'A change'],
 };
