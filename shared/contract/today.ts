@@ -35,6 +35,14 @@ export interface LeaveAlone {
   readonly hours: { readonly from: number; readonly to: number } | null;
 }
 
+/** The jobs of one day, the minutes they take by plan, and what to bring. */
+export interface WorkDay {
+  readonly on: IsoDay;
+  readonly minutes: number;
+  readonly materials: readonly { readonly material: string; readonly jobs: number }[];
+  readonly jobs: readonly { readonly batchId: string; readonly batch: string; readonly step: Step }[];
+}
+
 export interface TodayView {
   readonly today: IsoDay;
   readonly due: readonly Job[];
@@ -44,5 +52,7 @@ export interface TodayView {
   readonly leaveAlone: readonly LeaveAlone[];
   readonly bring: readonly { readonly material: string; readonly jobs: number }[];
   readonly minutesToday: number;
+  /** Work of today and the six days after it; days without jobs are left out. */
+  readonly week: readonly WorkDay[];
   readonly anyBatch: boolean;
 }

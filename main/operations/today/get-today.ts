@@ -1,9 +1,9 @@
-import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
+import type { Job, LeaveAlone, TodayView, WorkDay } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
-import { addDays, type Day, isoOfDay } from '../../../shared/kernel/day.ts';
+import { addDays, type Day, isoOfDay, laterOf } from '../../../shared/kernel/day.ts';
 import type { DatedStep } from '../../../shared/model/step.ts';
 import { isLateWorthNaming, stepState } from '../../engine/calendar/step-state.ts';
-import { sumMaterials } from '../../engine/calendar/sum-work.ts';
+import { sumMaterials, sumWork } from '../../engine/calendar/sum-work.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
@@ -27,13 +27,33 @@ export function getToday({ workbook: { tables }, today }: Desk): TodayView {
     leaveAlone: leaveAlone(tables, running, today),
     bring: sumMaterials(due.map(({ job }) => job)),
     minutesToday: due.reduce((sum, { job }) => sum + (job.minutes ?? 0), 0),
+    week: weekOf(jobs, today),
     anyBatch: tables.batches.all().length > 0,
   };
 }
 
 interface StatedJob {
   readonly job: Job;
+  readonly step: DatedStep;
   readonly state: ReturnType<typeof stepState>;
+}
+
+const WEEK_DAYS = 7;
+
+/** Work by day, today first; a job that has been due since an earlier day is today's work, a late one is named apart. */
+function weekOf(jobs: readonly StatedJob[], today: Day): readonly WorkDay[] {
+  const open = jobs
+    .filter(({ state }) => state !== 'late')
+    .map(({ job, step }) => ({ job, step: { ...step, expected: laterOf(step.expected, today) } }));
+  const steps = open.map(({ step }) => step);
+  return sumWork(steps, today, addDays(today, WEEK_DAYS - 1)).map(({ on, minutes, materials }) => ({
+    on: isoOfDay(on),
+    minutes,
+    materials,
+    jobs: open
+      .filter(({ step }) => step.expected === on)
+      .map(({ job: { batchId, batch, step } }) => ({ batchId, batch, step })),
+  }));
 }
 
 function jobsOf(
@@ -50,7 +70,7 @@ function jobsOf(
     if (place === null) return [];
     const colonyId = hiveOfJob(batch, step);
     const clash = clashOf(running, state === 'late' ? null : batch.id, colonyId, step, today);
-    return [{ state, job: { ...jobOf(step), ...place, batchId: batch.id, batch: batch.code, clash } }];
+    return [{ state, step, job: { ...jobOf(step), ...place, batchId: batch.id, batch: batch.code, clash } }];
   });
 }
 

@@ -1,7 +1,6 @@
 import { Button } from '@mui/material';
 import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
-import { MATERIAL_WORDS } from '../../../shared/text/english/methods.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer } from '../../client/hooks.ts';
@@ -15,7 +14,9 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { materialName } from './material-name.ts';
 import { TodayWeather } from './TodayWeather.tsx';
+import { Week } from './Week.tsx';
 
 /** What to do, and just as large what to leave alone. */
 export function Today() {
@@ -55,41 +56,44 @@ function Empty() {
 function Days({ view }: { view: TodayView }) {
   const { today: words } = useWords();
   return (
-    <div className="columns today">
-      <div>
-        <Section
-          title={words.doToday}
-          acts={view.due.length > 0 ? <span className="soft small">{words.minutes(view.minutesToday)}</span> : null}
-        >
-          <Jobs jobs={view.due} kind="due" empty={words.nothingToDo} />
-        </Section>
-        {view.late.length > 0 ? (
-          <Section title={words.late}>
-            <Jobs jobs={view.late} kind="late" empty="" />
+    <>
+      <div className="columns today">
+        <div>
+          <Section
+            title={words.doToday}
+            acts={view.due.length > 0 ? <span className="soft small">{words.minutes(view.minutesToday)}</span> : null}
+          >
+            <Jobs jobs={view.due} kind="due" empty={words.nothingToDo} />
           </Section>
-        ) : null}
-        {view.early.length > 0 ? (
-          <Section title={words.early}>
-            <Jobs jobs={view.early} kind="early" empty="" />
+          {view.late.length > 0 ? (
+            <Section title={words.late}>
+              <Jobs jobs={view.late} kind="late" empty="" />
+            </Section>
+          ) : null}
+          {view.early.length > 0 ? (
+            <Section title={words.early}>
+              <Jobs jobs={view.early} kind="early" empty="" />
+            </Section>
+          ) : null}
+        </div>
+        <div>
+          <Section title={words.leaveAlone}>
+            <LeaveAloneList list={view.leaveAlone} />
           </Section>
-        ) : null}
-        <TodayWeather />
+          <ClashesAhead />
+          <Section title={words.tomorrow} level={3}>
+            <Jobs jobs={view.tomorrow} kind="tomorrow" empty={words.nothingTomorrow} />
+          </Section>
+          {view.bring.length > 0 ? (
+            <Section title={words.bring} level={3}>
+              <p>{view.bring.map(({ material }) => materialName(material)).join(', ')}</p>
+            </Section>
+          ) : null}
+        </div>
       </div>
-      <div>
-        <Section title={words.leaveAlone}>
-          <LeaveAloneList list={view.leaveAlone} />
-        </Section>
-        <ClashesAhead />
-        <Section title={words.tomorrow} level={3}>
-          <Jobs jobs={view.tomorrow} kind="tomorrow" empty={words.nothingTomorrow} />
-        </Section>
-        {view.bring.length > 0 ? (
-          <Section title={words.bring} level={3}>
-            <p>{view.bring.map(({ material }) => materialName(material)).join(', ')}</p>
-          </Section>
-        ) : null}
-      </div>
-    </div>
+      <Week days={view.week} />
+      <TodayWeather />
+    </>
   );
 }
 
@@ -104,9 +108,6 @@ function ClashesAhead() {
     </Section>
   );
 }
-
-const materialName = (material: string): string =>
-  MATERIAL_WORDS[material as keyof typeof MATERIAL_WORDS]?.name ?? material;
 
 type JobKind = 'due' | 'late' | 'early' | 'tomorrow';
 

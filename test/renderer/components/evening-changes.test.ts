@@ -36,6 +36,7 @@ const view = (lists: Partial<TodayView>): TodayView => ({
   leaveAlone: [],
   bring: [],
   minutesToday: 0,
+  week: [],
   anyBatch: true,
   ...lists,
 });

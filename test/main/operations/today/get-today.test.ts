@@ -199,4 +199,32 @@ describe('the day', () => {
       anyBatch: false,
     });
   });
+
+  test('sums the work of the coming week by day: minutes, what to bring, and whose jobs', () => {
+    const desk = aDeskWithBatch();
+    // Larvae of 4 May. On the 8th: own cells; the 9th: sealed cells; the 14th, six days on: boxes filled, cells moved.
+    const { week } = getToday(onDay(desk, '2026-05-08'));
+    expect(week.map(({ on, jobs }) => [on, jobs.map(({ step }) => step)])).toEqual([
+      ['2026-05-08', ['check-own-cells']],
+      ['2026-05-09', ['count-sealed']],
+      ['2026-05-14', ['stock-boxes', 'place-cells']],
+    ]);
+    const last = week.at(-1);
+    const steps = getToday(onDay(desk, '2026-05-14')).due;
+    expect(last?.minutes).toBe(steps.reduce((sum, job) => sum + (job.minutes ?? 0), 0));
+    expect(last?.materials.map(({ material }) => material)).toEqual(
+      expect.arrayContaining(['mating boxes', 'cell cages']),
+    );
+    expect(last?.jobs[0]).toEqual({ batchId: 'batch-1', batch: '26-01', step: 'stock-boxes' });
+  });
+
+  test('a job due since yesterday is work of today; the eighth day is not of this week', () => {
+    const desk = aDeskWithBatch();
+    const { week } = getToday(onDay(desk, '2026-05-06'));
+    expect(week[0]).toMatchObject({ on: '2026-05-06', jobs: [{ step: 'count-taken' }] });
+    expect(week.at(-1)?.on).toBe('2026-05-09');
+    expect(getToday(onDay(desk, '2026-05-07')).week.flatMap(({ jobs }) => jobs.map(({ step }) => step))).not.toContain(
+      'place-cells',
+    );
+  });
 });
