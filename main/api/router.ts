@@ -37,6 +37,7 @@ import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { SaveWeather } from '../../shared/contract/weather.ts';
 import { BeginWorkbook, OpenWorkbook } from '../../shared/contract/workbook.ts';
+import { BeginWorkbook, OpenWorkbook, SaveElsewhere } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
 import { editBatch } from '../operations/batches/edit-batch.ts';
@@ -115,6 +116,7 @@ import { closeWorkbook } from '../operations/workbook/close-workbook.ts';
 import { getWorkbookState } from '../operations/workbook/get-workbook-state.ts';
 import { openDemo } from '../operations/workbook/open-demo.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
+import { saveElsewhere } from '../operations/workbook/save-elsewhere.ts';
 import {
   command,
   group,
@@ -133,6 +135,7 @@ export const appRouter = group({
     getWorkbookState: lifecycleQuery(getWorkbookState),
     beginWorkbook: lifecycleCommand(BeginWorkbook, beginWorkbook),
     openWorkbook: lifecycleCommand(OpenWorkbook, openWorkbook),
+    saveElsewhere: lifecycleCommand(SaveElsewhere, saveElsewhere),
     openDemo: plainLifecycleCommand(openDemo),
     closeWorkbook: plainLifecycleCommand(closeWorkbook),
   }),

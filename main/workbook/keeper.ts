@@ -1,8 +1,8 @@
-import { existsSync, realpathSync } from 'node:fs';
+import { existsSync, realpathSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
-import { ok, type Result } from '../../shared/kernel/result.ts';
+import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { copiesOf } from './copies.ts';
 import { createWorkbookFile, makeFolder } from './create-workbook.ts';
 import { openDemoFile } from './demo-file.ts';
@@ -13,7 +13,7 @@ import { removeLookingCopies } from './looking-copy.ts';
 import type { Migration } from './migrations.ts';
 import { type OpenSetting, openWorkbookFile } from './open-workbook.ts';
 import { finishRestore } from './restore-copy.ts';
-import { removeUnfinishedCopies } from './safety-copy.ts';
+import { freeName, removeUnfinishedCopies } from './safety-copy.ts';
 import { notSavedReason } from './save-trouble.ts';
 import type { Copies, Keeper, Workbook } from './workbook.ts';
 
@@ -109,6 +109,19 @@ class OneKeeper implements Keeper {
     return opened;
   }
 
+  saveElsewhere(folder: string): Result<Workbook, Refusal> {
+    const { current } = this;
+    if (current === null || current.kind === 'demo') return refuse({ kind: 'no-workbook-to-copy' });
+    if (!isFolder(folder)) return refuse({ kind: 'folder-not-found', field: 'folder', folder });
+    // A safety copy carries its date in its file name; the workbook in it has a name of its own.
+    const name = this.copies.lookingAt === null ? basename(current.file) : fileNameOf(current.name);
+    const file = freeName(folder, basename(name, WORKBOOK_ENDING));
+    const saved = current.saveAs(file);
+    if (saved.ok) return this.#changeTo(openWorkbookFile(file, this.#setting));
+    const isReadOnly = saved.refusal.kind === 'copy-not-made' && saved.refusal.reason === 'read-only';
+    return isReadOnly ? refuse({ kind: 'place-not-writable', field: 'folder', folder }) : saved;
+  }
+
   openDemo(version: string, build: (demo: Workbook) => void): Result<Workbook, Refusal> {
     if (this.current?.kind === 'demo') return ok(this.current);
     return this.#changeTo(openDemoFile(join(this.#programData, 'demo'), version, build, this.#setting));
@@ -159,6 +172,8 @@ function makeFolderIfPossible(folder: string): void {
     if (notSavedReason(error) === null) throw error;
   }
 }
+
+const isFolder = (folder: string): boolean => statSync(folder, { throwIfNoEntry: false })?.isDirectory() ?? false;
 
 /** By the names of the files, without opening either. */
 function isSameFile(one: string, other: string): boolean {

@@ -35,15 +35,43 @@ export interface LastChange {
 
 /** The open workbook over one connection; `db` is already set up and of the present version. */
 export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Workbook {
+  const held = holdConnection(db, facts);
+  const { live } = held;
+  const save: Save = (savingOver) => {
+    const obstacle = obstacleTo(facts, held.isClosed());
+    if (obstacle) return obstacle;
+    if (!live().db.open) return notSaved('drive-error');
+    return live().write(savingOver(live()), facts.now, held.reachedTheFile);
+  };
+
+  return {
+    ...whatItIs(facts),
+    ...copying(() => live().db, facts),
+    ...changing(save),
+    get changeNumber() {
+      return lastChangeOf(live().tables)?.number ?? 0;
+    },
+    get savedAt() {
+      return lastChangeOf(live().tables)?.at ?? null;
+    },
+    get tables() {
+      return live().tables;
+    },
+    get journal() {
+      return live().steps;
+    },
+    close() {
+      held.close();
+      facts.afterClose?.();
+    },
+  };
+}
+
+/** The one connection to the file, opened again after a drive error. */
+function holdConnection(db: BetterSqlite3.Database, facts: LiveFacts) {
   const readOnly = facts.readOnlyBecause !== null;
   let connection = connectionOf(db, readOnly);
   let isClosed = false;
-
-  /** After an error at the end of a save the rows may or may not be in the file: open it again and look. */
-  const reachedTheFile = (changeNumber: number): boolean => {
-    closeQuietly(connection.db);
-    return reconnected() && lastChangeOf(connection.tables)?.number === changeNumber;
-  };
   function reconnected(): boolean {
     try {
       connection = connectionOf(facts.reconnect(), readOnly);
@@ -53,34 +81,21 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
       return false;
     }
   }
-
-  const save: Save = (savingOver) => {
-    const obstacle = obstacleTo(facts, isClosed);
-    if (obstacle) return obstacle;
-    if (!connection.db.open && !reconnected()) return notSaved('drive-error');
-    return connection.write(savingOver(connection), facts.now, reachedTheFile);
-  };
-
   return {
-    ...whatItIs(facts),
-    ...copying(() => connection.db, facts),
-    ...changing(save),
-    get changeNumber() {
-      return lastChangeOf(connection.tables)?.number ?? 0;
+    isClosed: () => isClosed,
+    /** Whatever is asked after a drive error tries the file once more. */
+    live() {
+      if (!connection.db.open && !isClosed) reconnected();
+      return connection;
     },
-    get savedAt() {
-      return lastChangeOf(connection.tables)?.at ?? null;
-    },
-    get tables() {
-      return connection.tables;
-    },
-    get journal() {
-      return connection.steps;
+    /** After an error at the end of a save the rows may or may not be in the file: open it again and look. */
+    reachedTheFile(changeNumber: number): boolean {
+      closeQuietly(connection.db);
+      return reconnected() && lastChangeOf(connection.tables)?.number === changeNumber;
     },
     close() {
       isClosed = true;
       closeCleanly(connection.db, readOnly);
-      facts.afterClose?.();
     },
   };
 }
@@ -103,12 +118,17 @@ function copying(
   connection: () => BetterSqlite3.Database,
   { safetyFolder, now }: LiveFacts,
 ): Pick<Workbook, 'keepCopy' | 'saveAs'> {
+  const opened = () => {
+    const db = connection();
+    if (!db.open) throw Object.assign(new Error('The drive does not answer.'), { code: 'SQLITE_IOERR' });
+    return db;
+  };
   return {
     keepCopy: (purpose) =>
-      copied(() => (safetyFolder === null ? null : makeSafetyCopy(connection(), safetyFolder, purpose, now()))),
+      copied(() => (safetyFolder === null ? null : makeSafetyCopy(opened(), safetyFolder, purpose, now()))),
     saveAs: (file) =>
       copied(() => {
-        writeCheckedCopy(connection(), file);
+        writeCheckedCopy(opened(), file);
         return null;
       }),
   };

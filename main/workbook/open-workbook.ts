@@ -171,6 +171,7 @@ function living(
     afterClose,
     stillInPlace: watchPlace(file),
     reconnect: () => {
+      if (readOnlyBecause !== null) return connectForReading(db.name);
       const again = connectForWriting(file);
       makeSavesDurable(again);
       return again;

@@ -136,6 +136,8 @@ export interface Keeper {
   begin(name: WorkbookRef['name'], folder: string | null): Result<Workbook, Refusal>;
   /** Opens a file; the workbook open until now stays open when that is refused. */
   open(file: WorkbookRef['file']): Result<Workbook, Refusal>;
+  /** Writes all rows of what is shown into a new file in another folder, and opens that. The first file stays as it is. */
+  saveElsewhere(folder: string): Result<Workbook, Refusal>;
   /** Opens the demo, first having it built where it is missing or was built by another version of the program. */
   openDemo(version: string, build: (demo: Workbook) => void): Result<Workbook, Refusal>;
   /** The person closes the workbook: the next start asks which one to open. */

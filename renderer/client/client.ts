@@ -5,6 +5,7 @@ import type { AppRouter } from '../../main/api/router.ts';
 import type { CallReply } from '../../shared/contract/call.ts';
 import type { NextCommand, PickedFile, SavedFile } from '../../shared/contract/shell.ts';
 import { bridge } from './bridge.ts';
+import { noteAnswer } from './save-trouble.ts';
 
 type Failure = Extract<CallReply, { ok: false }>['error'];
 
@@ -18,6 +19,7 @@ const link: TRPCLink<AppRouter> =
       bridge.call({ kind, path: op.path, input: op.input }).then(
         (reply) => {
           if (!reply.ok) return observer.error(asError(reply.error));
+          if (kind === 'mutation') noteAnswer(reply.data);
           observer.next({ result: { type: 'data', data: reply.data } });
           observer.complete();
         },

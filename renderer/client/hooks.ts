@@ -1,7 +1,8 @@
 import { keepPreviousData, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
 import type { Result } from '../../shared/kernel/result.ts';
+import { type SaveTrouble, saveTrouble } from './save-trouble.ts';
 
 /** Asks a question and keeps its answer fresh; every change makes all answers be asked again. */
 export function useAnswer<Answer>(key: readonly unknown[], question: () => Promise<Answer>, enabled = true) {
@@ -65,6 +66,9 @@ export function useChange<Input, Value>(
     state: { ...state, busy: mutation.isPending } satisfies ChangeState,
   };
 }
+
+/** Why the last change could not be written; null once one could. */
+export const useSaveTrouble = (): SaveTrouble | null => useSyncExternalStore(saveTrouble.subscribe, saveTrouble.now);
 
 /** Has some questions asked once more, by the first word of their key. */
 export function useAskAgain(): (...keys: readonly string[]) => void {

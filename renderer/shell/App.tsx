@@ -14,6 +14,7 @@ import { followCommand, useCommands } from './commands.ts';
 import { ErrorPage } from './ErrorPage.tsx';
 import { FirstStart } from './FirstStart.tsx';
 import { GoTo } from './GoTo.tsx';
+import { SaveTroubleStrip } from './SaveElsewhere.tsx';
 import { SideBar } from './SideBar.tsx';
 import { Strips } from './Strips.tsx';
 import { UndoLine } from './UndoLine.tsx';
@@ -87,6 +88,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
         {words.frame.skip}
       </button>
       <Strips open={open} />
+      {open.readOnly ? null : <SaveTroubleStrip />}
       <div className="frame">
         <SideBar place={route.parts[0] ?? 'today'} open={open} />
         <main className="main" id="page">

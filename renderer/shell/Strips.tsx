@@ -5,6 +5,7 @@ import { ask } from '../client/client.ts';
 import { useChange } from '../client/hooks.ts';
 import { useMoment } from '../components/moments.ts';
 import { useDays, useWords } from '../components/words.ts';
+import { SaveElsewhere } from './SaveElsewhere.tsx';
 
 type Open = NonNullable<WorkbookState['open']>;
 
@@ -48,7 +49,8 @@ function ReadOnlyStrip({ because }: { because: NonNullable<Open['readOnlyBecause
   const { copies: words, frame } = useWords();
   return (
     <aside className="strip" aria-label={frame.readOnly}>
-      <span>{words.readOnly[because]}</span>
+      <span style={{ maxWidth: '90ch' }}>{words.readOnly[because]}</span>
+      {because === 'newer' ? null : <SaveElsewhere />}
     </aside>
   );
 }

@@ -8,6 +8,7 @@ export const BeginWorkbook = z.object({
   /** Folder to put the file in; null = the usual place, which the page has shown. */
   folder: z.string().min(1).max(4096).nullable(),
 });
+export const SaveElsewhere = z.object({ folder: z.string().trim().min(1).max(4096) });
 export const OpenWorkbook = z.object({ file: z.string().min(1).max(4096) });
 
 export interface WorkbookRef {

@@ -1,5 +1,7 @@
 // Safety copies from the window, by either door: make one, go on typing, look inside, go back, and again after damage.
-import { statSync, truncateSync } from 'node:fs';
+import { mkdtempSync, readFileSync, renameSync, rmSync, statSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
@@ -75,6 +77,44 @@ describe.each(doors(() => browser))('safety copies in the $name', (door) => {
     }
   }, 90_000);
 });
+
+test('a workbook another program replaced: what is typed stays, and is saved in another place', async () => {
+  setDay('2026-05-04');
+  const house = await doors(() => browser)[0]?.open();
+  if (!house) throw new Error('no door');
+  try {
+    const { page } = house;
+    await page.getByRole('button', { name: 'Begin my workbook' }).click();
+    await page.getByRole('heading', { name: 'Today' }).waitFor();
+    await addHive(page, 'H01');
+    await page.getByRole('link', { name: 'Settings' }).click();
+    const file = await page.locator('dl.facts dd').first().innerText();
+    writeFileSync(`${file}.other`, 'of another program');
+    renameSync(`${file}.other`, file);
+
+    await page.getByRole('link', { name: 'Hives' }).click();
+    await page.getByLabel('Code', { exact: true }).fill('H02');
+    await page.getByRole('button', { name: 'Add a hive' }).click();
+    const strip = page.getByRole('complementary', { name: 'Not saved' });
+    await strip.getByText('another program has put a different file').waitFor();
+    expect(await page.getByLabel('Code', { exact: true }).inputValue()).toBe('H02');
+    expect(await violations(page)).toEqual([]);
+    await strip.getByRole('button', { name: 'Save the workbook elsewhere…' }).click();
+    const elsewhere = mkdtempSync(join(tmpdir(), 'ripecell-elsewhere-'));
+    await strip.getByLabel('Folder, on another drive if you can').fill(elsewhere);
+    await strip.getByRole('button', { name: 'Save it there' }).click();
+    await strip.getByText(`The workbook is now ${elsewhere}`).waitFor();
+    expect(await page.getByLabel('Code', { exact: true }).inputValue()).toBe('H02');
+    await page.getByRole('button', { name: 'Add a hive' }).click();
+    await page.getByRole('link', { name: 'H02' }).waitFor();
+    await page.getByRole('link', { name: 'H01' }).waitFor();
+    expect(readFileSync(file, 'utf8')).toBe('of another program');
+    expect(house.problems).toEqual([]);
+    rmSync(elsewhere, { recursive: true });
+  } finally {
+    await house.close();
+  }
+}, 60_000);
 
 /** Closes the workbook, cuts its file in half, and tries to open it. */
 async function damageWorkbook(page: Page): Promise<void> {

@@ -88,6 +88,16 @@ export const copies = {
   readOnly: READ_ONLY,
   risky: (place: RiskyPlace) => RISKY[place.kind](place.sign),
   understood: 'I understand',
+  trouble: 'Not saved',
+  elsewhere: {
+    offer: 'Save the workbook elsewhere…',
+    line: 'All that is saved goes into a new file in this folder, and the program goes on there. What is typed on the page stays; save it again afterwards.',
+    folder: 'Folder, on another drive if you can',
+    choose: 'Choose a folder…',
+    save: 'Save it there',
+    saved: (file: string) => `The workbook is now ${file}. Save again what is on the page.`,
+    understood: 'Good',
+  },
   notOpened: (name: string) => `Your workbook “${name}” could not be opened.`,
   comeBack: 'You can open another one, or go back to one of the safety copies below.',
 } as const;

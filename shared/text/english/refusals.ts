@@ -19,10 +19,10 @@ const title = (step: string) => `“${STEP_TEXTS[step as keyof typeof STEP_TEXTS
 const NOT_SAVED = {
   'disk-full': 'Not saved: the disk is full. What you typed is still here. Make room, then save again.',
   'drive-error':
-    'Not saved: the drive reported an error. What you typed is still here. Copy the workbook to another drive before you go on.',
+    'Not saved: the drive reported an error. What you typed is still here. Save the workbook elsewhere, on another drive, before you go on.',
   'read-only': 'Not saved: this workbook is open for reading only. Save a copy elsewhere to write in it.',
   'file-replaced':
-    'Not saved: another program has put a different file in the workbook’s place. Close this workbook and open it again.',
+    'Not saved: another program has put a different file in the workbook’s place. What you typed is still here. Save the workbook elsewhere, then save again.',
 } as const;
 
 const NO_COPY = {

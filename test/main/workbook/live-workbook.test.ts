@@ -183,3 +183,30 @@ const FACTS = {
     throw new Error('not needed');
   },
 } as const;
+
+test('what is read after a drive error is read from the file, once it can be opened again', () => {
+  const folder = aFolder();
+  const file = aWorkbookFile(folder);
+  file.close();
+  const db = new Database(file.file);
+  const workbook = liveWorkbook(db, { ...FACTS, file: file.file, reconnect: () => new Database(file.file) });
+  mustOk(workbook.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard()))));
+  db.close();
+  expect(workbook.tables.yards.all()).toEqual([aYard()]);
+  expect(workbook.changeNumber).toBe(1);
+  workbook.close();
+});
+
+test('no copy is made of a file whose drive does not answer, and that is said', () => {
+  const folder = aFolder();
+  const file = aWorkbookFile(folder);
+  file.close();
+  const db = new Database(file.file);
+  const reconnect = () => {
+    throw Object.assign(new Error('simulated'), { code: 'SQLITE_CANTOPEN' });
+  };
+  const workbook = liveWorkbook(db, { ...FACTS, file: file.file, safetyFolder: folder, reconnect });
+  db.close();
+  const notMade = refuse({ kind: 'copy-not-made', reason: 'drive-error' });
+  expect([workbook.keepCopy('by-hand'), workbook.saveAs(`${file.file}.copy`)]).toEqual([notMade, notMade]);
+});
