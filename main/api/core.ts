@@ -57,7 +57,7 @@ export function createCore({ clock, ids, reckon = reckonHere(), places, report =
     version: PROGRAM_VERSION,
     demo: { day: DEMO_DAY, build: buildDemo },
   };
-  const copying = setInterval(() => makeCopyIfDue(keeper, report), LOOK_FOR_DUE_COPY);
+  const copying = setInterval(() => lookAfterWorkbook(keeper, report), LOOK_FOR_DUE_COPY);
   // Must not keep a program alive that is otherwise done.
   copying.unref();
   return {
@@ -74,8 +74,9 @@ export function createCore({ clock, ids, reckon = reckonHere(), places, report =
 /** Milliseconds between two looks at whether a safety copy is due; the keeper decides. */
 const LOOK_FOR_DUE_COPY = 15_000;
 
-function makeCopyIfDue({ copies }: Keeper, report: (error: unknown) => void): void {
+function lookAfterWorkbook({ copies }: Keeper, report: (error: unknown) => void): void {
   try {
+    copies.checkIfDue();
     copies.makeIfDue();
   } catch (error) {
     report(error);

@@ -1,10 +1,10 @@
 import { accessSync, constants, existsSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
-import type { CopyList, CopyPurpose, SafetyCopy } from '../../shared/contract/copies.ts';
+import type { CopyList, CopyPurpose, Harm, SafetyCopy } from '../../shared/contract/copies.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookRef } from '../../shared/contract/workbook.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
-import { sha256Of } from './copy-note.ts';
+import { type CopyNote, sha256Of } from './copy-note.ts';
 import { type CopyShelf, copyShelf, isSameFolder, type ShelvedCopy } from './copy-shelf.ts';
 import { type OpenSetting, openLookingCopy, openWorkbookFile } from './open-workbook.ts';
 import { openingTrouble } from './opening-trouble.ts';
@@ -41,6 +41,7 @@ class OneSetOfCopies implements Copies {
   readonly #places: CopyPlaces;
   readonly #shelf: CopyShelf;
   readonly #schedule: ReturnType<typeof copySchedule>;
+  readonly #check = soundnessCheck();
 
   constructor(places: CopyPlaces) {
     this.#places = places;
@@ -79,6 +80,18 @@ class OneSetOfCopies implements Copies {
   makeAtClose(): void {
     const workbook = this.#places.present();
     if (workbook !== null && isWritten(workbook) && changedSinceCopy(workbook, this.#shelf)) this.make('close');
+  }
+
+  get harm(): Harm | null {
+    return this.#check.found(this.#places.present());
+  }
+
+  checkIfDue(): void {
+    const workbook = this.#places.present();
+    if (workbook === null || !isWritten(workbook)) return;
+    const newest = this.#shelf.list(workbook).find(({ checked, place }) => checked && place === 'here');
+    this.#check.run(workbook, newest?.note ?? null);
+    if (this.harm !== null) this.#shelf.setHold(workbook, 'harmed');
   }
 
   look(id: string): Result<Workbook, Refusal> {
@@ -185,6 +198,30 @@ function copySchedule(now: () => string) {
     },
   };
 }
+
+/** So often a file must seem damaged, each time looked at anew, before it is called so: a failed read looks the same. */
+const DAMAGE_TRIES = 2;
+
+/** One thorough look at each workbook that was opened. */
+function soundnessCheck() {
+  let checked: Workbook | null = null;
+  let triesLeft = DAMAGE_TRIES;
+  let harm: Harm | null = null;
+  return {
+    found: (workbook: Workbook | null): Harm | null => (workbook !== null && workbook === checked ? harm : null),
+    run(workbook: Workbook, note: CopyNote | null) {
+      if (workbook !== checked) [checked, triesLeft, harm] = [workbook, DAMAGE_TRIES, null];
+      if (triesLeft === 0) return;
+      const kind = workbook.check(note !== null && isOfThisState(workbook, note) ? note.digest : null);
+      triesLeft = kind === 'damaged' ? triesLeft - 1 : 0;
+      if (kind !== 'sound' && triesLeft === 0) harm = { kind, copyAt: note?.at ?? null };
+    },
+  };
+}
+
+/** The copy was taken of just this state of the file, in the format it has now. */
+const isOfThisState = ({ file, changeNumber, savedAt, version }: Workbook, note: CopyNote): boolean =>
+  note.file === file && note.changeNumber === changeNumber && note.changedAt === savedAt && note.version === version;
 
 function looked(copy: ShelvedCopy, setting: OpenSetting): Result<Workbook, Refusal> {
   const unsound = refuse({ kind: 'copy-not-sound', field: 'copy', file: copy.file } as const);

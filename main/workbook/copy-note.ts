@@ -14,6 +14,8 @@ export const CopyNote = z.object({
   purpose: CopyPurpose,
   /** Number of the last change in the copy, and its format. */
   changeNumber: z.int().nonnegative(),
+  /** Instant of that change; with its number it tells one state of the workbook from every other. */
+  changedAt: z.string().nullable(),
   version: z.int().positive(),
   counts: CopyCounts,
   /** Over all rows, as contentDigest reckons it. */

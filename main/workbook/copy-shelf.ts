@@ -163,7 +163,7 @@ function readChoices(file: string): Choices {
 }
 
 const holdIn = (stored: string | undefined): Hold | null =>
-  stored === 'restored' || stored === 'counts-fell' ? stored : null;
+  stored === 'restored' || stored === 'counts-fell' || stored === 'harmed' ? stored : null;
 
 function quietly(work: () => unknown): void {
   try {

@@ -6,7 +6,8 @@ import { MARKS } from './file-marks.ts';
 import { journalSteps, type StepToWrite } from './journal/journal-steps.ts';
 import { watchTables } from './journal/journal-triggers.ts';
 import { stepToTurn, type Turn, turnStep } from './journal/turn-step.ts';
-import { makeSafetyCopy, writeCheckedCopy } from './safety-copy.ts';
+import { versionOf } from './migrations.ts';
+import { makeSafetyCopy, soundnessOf, writeCheckedCopy } from './safety-copy.ts';
 import { codeOf, notSavedReason } from './save-trouble.ts';
 import { tablesOf } from './tables/all-tables.ts';
 import type { ChangeNaming, Tables, Workbook } from './workbook.ts';
@@ -45,7 +46,7 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
   };
 
   return {
-    ...whatItIs(facts),
+    ...whatItIs(db, facts),
     ...copying(() => live().db, facts),
     ...changing(save),
     get changeNumber() {
@@ -110,14 +111,14 @@ export function lastChangeOf(tables: Tables): LastChange | null {
 const notSaved = (reason: 'disk-full' | 'drive-error' | 'read-only' | 'file-replaced') =>
   refuse({ kind: 'not-saved', reason } as const);
 
-function whatItIs({ name, file, kind, readOnlyBecause, riskyPlace }: LiveFacts) {
-  return { name, file, kind, readOnly: readOnlyBecause !== null, readOnlyBecause, riskyPlace };
+function whatItIs(db: BetterSqlite3.Database, { name, file, kind, readOnlyBecause, riskyPlace }: LiveFacts) {
+  return { name, file, kind, version: versionOf(db), readOnly: readOnlyBecause !== null, readOnlyBecause, riskyPlace };
 }
 
 function copying(
   connection: () => BetterSqlite3.Database,
   { safetyFolder, now }: LiveFacts,
-): Pick<Workbook, 'keepCopy' | 'saveAs'> {
+): Pick<Workbook, 'keepCopy' | 'saveAs' | 'check'> {
   const opened = () => {
     const db = connection();
     if (!db.open) throw Object.assign(new Error('The drive does not answer.'), { code: 'SQLITE_IOERR' });
@@ -126,6 +127,14 @@ function copying(
   return {
     keepCopy: (purpose) =>
       copied(() => (safetyFolder === null ? null : makeSafetyCopy(opened(), safetyFolder, purpose, now()))),
+    check: (digest) => {
+      try {
+        return soundnessOf(opened(), digest);
+      } catch (error) {
+        if (notSavedReason(error) === null) throw error;
+        return 'damaged';
+      }
+    },
     saveAs: (file) =>
       copied(() => {
         writeCheckedCopy(opened(), file);

@@ -1,6 +1,7 @@
 import { chmodSync, existsSync, mkdirSync, readdirSync, unlinkSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type BetterSqlite3 from 'better-sqlite3';
+import { z } from 'zod';
 import type { CopyPurpose } from '../../shared/contract/copies.ts';
 import { connectForReading } from './connect.ts';
 import { contentDigest } from './content-digest.ts';
@@ -8,6 +9,7 @@ import { type CopyNote, countsOf, sha256Of, writeNote } from './copy-note.ts';
 import { flushFile, moveIntoPlace, PRIVATE_FILE, PRIVATE_FOLDER, removeLeftover } from './durable-file.ts';
 import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
 import { versionOf } from './migrations.ts';
+import type { Soundness } from './workbook.ts';
 
 /**
  * Writes a copy of the open workbook, checks it row for row, and only then gives it its name. Returns that name.
@@ -58,13 +60,21 @@ export function removeUnfinishedCopies(folder: string): void {
 export function isSound(file: string, expectedDigest: string | null): boolean {
   const copy = connectForReading(file);
   try {
-    const verdict = copy.pragma('integrity_check', { simple: true });
-    const broken = copy.pragma('foreign_key_check');
-    if (verdict !== 'ok' || !Array.isArray(broken) || broken.length > 0) return false;
-    return expectedDigest === null || contentDigest(copy) === expectedDigest;
+    return soundnessOf(copy, expectedDigest) === 'sound';
   } finally {
     copy.close();
   }
+}
+
+/**
+ * 'damaged': pages or references are broken. 'changed': all is well formed and some row is not what it was, which
+ * SQLite's own check does not notice. Throws what SQLite throws on reading.
+ */
+export function soundnessOf(db: BetterSqlite3.Database, expectedDigest: string | null): Soundness {
+  const verdict = db.pragma('integrity_check(1)', { simple: true });
+  const broken = db.pragma('foreign_key_check');
+  if (verdict !== 'ok' || !Array.isArray(broken) || broken.length > 0) return 'damaged';
+  return expectedDigest === null || contentDigest(db) === expectedDigest ? 'sound' : 'changed';
 }
 
 /** A name in the same folder that no file has. */
@@ -75,16 +85,21 @@ export function freeName(folder: string, name: string): string {
   }
 }
 
-function factsOf(db: BetterSqlite3.Database): Pick<CopyNote, 'name' | 'file' | 'changeNumber' | 'version' | 'counts'> {
+const LastChange = z.object({ number: z.int().nonnegative(), at: z.string() });
+
+function factsOf(
+  db: BetterSqlite3.Database,
+): Pick<CopyNote, 'name' | 'file' | 'changeNumber' | 'changedAt' | 'version' | 'counts'> {
   const marks = db.prepare<[string], string>('SELECT value FROM setting WHERE key = ?').pluck();
   const mark = (key: string): unknown => JSON.parse(marks.get(key) ?? 'null');
   const name = mark(MARKS.name);
   const last = mark(MARKS.lastChange);
-  const changed = typeof last === 'object' && last !== null && 'number' in last ? Number(last.number) : 0;
+  const changed = LastChange.safeParse(last);
   return {
     name: typeof name === 'string' ? name : basename(db.name, WORKBOOK_ENDING),
     file: join(dirname(db.name), basename(db.name)),
-    changeNumber: changed,
+    changeNumber: changed.success ? changed.data.number : 0,
+    changedAt: changed.success ? changed.data.at : null,
     version: versionOf(db),
     counts: countsOf(db),
   };

@@ -1,4 +1,4 @@
-import type { CopyList, CopyPurpose, SafetyCopy } from '../../shared/contract/copies.ts';
+import type { CopyList, CopyPurpose, Harm, SafetyCopy } from '../../shared/contract/copies.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { ReadOnlyReason, RiskyPlace, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
 import type { IsoDay } from '../../shared/kernel/day.ts';
@@ -83,6 +83,8 @@ export interface Workbook {
   readonly readOnlyBecause: ReadOnlyReason | null;
   /** A place in which the file can come to harm; null when there is no sign of that. */
   readonly riskyPlace: RiskyPlace | null;
+  /** Of the file's format. */
+  readonly version: number;
   /** Number of the last change that is in the file; 0 before the first. */
   readonly changeNumber: number;
   /** Instant of the last change that is in the file, ISO 8601 UTC; null before the first. */
@@ -100,12 +102,17 @@ export interface Workbook {
   keepCopy(purpose: CopyPurpose): Result<string | null, Refusal>;
   /** All rows into a new file of that name, checked; for when this one can no longer be written. */
   saveAs(file: string): Result<null, Refusal>;
+  /** Reads every page and row, and compares them with a digest where one is known. Takes a moment. */
+  check(expectedDigest: string | null): Soundness;
   /** Takes the last step back, as one step of its own; answers what was taken back. */
   undo(): Result<JournalStep, Refusal>;
   /** Does again what was taken back last, as one step of its own; answers what was done again. */
   redo(): Result<JournalStep, Refusal>;
   close(): void;
 }
+
+/** What a thorough look at the file found; `changed` is a row that is not what it was when its digest was taken. */
+export type Soundness = 'sound' | 'damaged' | 'changed';
 
 /** What can be done with safety copies; part of the keeper, since going back changes which workbook is open. */
 export interface Copies {
@@ -115,6 +122,10 @@ export interface Copies {
   makeIfDue(): void;
   /** Makes one when the workbook was changed since the last. */
   makeAtClose(): void;
+  /** A little after opening: reads the whole file once and compares it with the copy made at closing. */
+  checkIfDue(): void;
+  /** What that check found wrong; null while nothing is known to be. */
+  readonly harm: Harm | null;
   /** Opens a copy for reading; the workbook stays open, and held, behind it. */
   look(id: SafetyCopy['id']): Result<Workbook, Refusal>;
   leave(): void;

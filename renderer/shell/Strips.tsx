@@ -4,6 +4,7 @@ import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask } from '../client/client.ts';
 import { useChange } from '../client/hooks.ts';
 import { useMoment } from '../components/moments.ts';
+import { goTo } from '../components/routes.ts';
 import { useDays, useWords } from '../components/words.ts';
 import { SaveElsewhere } from './SaveElsewhere.tsx';
 
@@ -14,6 +15,7 @@ export function Strips({ open }: { open: Open }) {
   if (open.kind === 'demo') return <DemoStrip today={open.today} />;
   if (open.lookingAt) return <CopyStrip at={open.lookingAt.at} />;
   if (open.readOnlyBecause) return <ReadOnlyStrip because={open.readOnlyBecause} />;
+  if (open.harm) return <HarmStrip harm={open.harm} />;
   return open.riskyPlace ? <RiskyStrip key={open.file} file={open.file} place={open.riskyPlace} /> : null;
 }
 
@@ -40,6 +42,21 @@ function CopyStrip({ at }: { at: string }) {
       <span>{words.strip(moment(at))}</span>
       <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
         {words.leave}
+      </Button>
+    </aside>
+  );
+}
+
+function HarmStrip({ harm }: { harm: NonNullable<Open['harm']> }) {
+  const { copies: words } = useWords();
+  const moment = useMoment();
+  return (
+    <aside className="strip trouble" aria-label={words.title}>
+      <p className="line-problem" role="alert">
+        {words.harm[harm.kind](harm.copyAt === null ? null : moment(harm.copyAt))}
+      </p>
+      <Button variant="outlined" size="small" onClick={() => goTo('/settings')}>
+        {words.harm.see}
       </Button>
     </aside>
   );

@@ -31,7 +31,14 @@ export interface SafetyCopy {
 }
 
 /** Why no old copies are removed at present: the person went back to one, or much was missing in the latest. */
-export type Hold = 'restored' | 'counts-fell';
+export type Hold = 'restored' | 'counts-fell' | 'harmed';
+
+/** The file opened and is not what it was when it was closed: broken inside, or with a row changed from outside. */
+export interface Harm {
+  readonly kind: 'damaged' | 'changed';
+  /** Instant of the newest checked copy; null when there is none. */
+  readonly copyAt: string | null;
+}
 
 export interface CopyList {
   /** The workbook the copies are of: the open one, or the one that could not be opened. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { NameField } from '../model/fields.ts';
-import type { SafetyCopy } from './copies.ts';
+import type { Harm, SafetyCopy } from './copies.ts';
 import type { Refusal } from './refusal.ts';
 
 export const BeginWorkbook = z.object({
@@ -38,6 +38,7 @@ export interface WorkbookState {
         readonly readOnly: boolean;
         readonly readOnlyBecause: ReadOnlyReason | null;
         readonly riskyPlace: RiskyPlace | null;
+        readonly harm: Harm | null;
         /** The safety copy that is being looked at; null in the workbook itself. */
         readonly lookingAt: SafetyCopy | null;
         /** The day the workbook reckons with: today, or the day the demo is held at. */

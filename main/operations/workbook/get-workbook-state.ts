@@ -8,9 +8,9 @@ export function getWorkbookState({ keeper, clock, version }: Lifecycle): Workboo
   if (workbook === null) return { open: null, ...keeper.known(), version };
   const today = dayOf(workbook, clock);
   const { name, file, kind, readOnly, readOnlyBecause, riskyPlace, savedAt } = workbook;
-  const { lookingAt } = keeper.copies;
+  const { lookingAt, harm } = keeper.copies;
   const open = {
-    ...{ name, file, kind, readOnly, readOnlyBecause, riskyPlace, lookingAt, savedAt },
+    ...{ name, file, kind, readOnly, readOnlyBecause, riskyPlace, harm, lookingAt, savedAt },
     today: isoOfDay(today),
     season: yearOfDay(today),
   };

@@ -29,6 +29,11 @@ const RISKY: Readonly<Record<RiskyPlace['kind'], (sign: string) => string>> = {
     `This workbook lies on another computer (${sign}). If the connection breaks while you type, what you saved last may be lost. Safer: keep the workbook on this computer, and make the other one its second place for safety copies.`,
 };
 
+const WAYS_ON = (moment: string | null): string =>
+  moment === null
+    ? 'There is no safety copy to compare it with. Save the workbook on another drive, and check what you typed last.'
+    : `Look into the safety copy of ${moment} before you type on, and go back to it if more is right there. No old copy is removed until you say go on.`;
+
 export const copies = {
   title: 'Safety copies',
   line: 'A copy is made when you close a changed workbook, every half hour while you work, and before anything that could go wrong. Each is compared with the workbook row for row.',
@@ -67,6 +72,8 @@ export const copies = {
   hold: {
     restored:
       'You went back to a copy. Until you say go on, no old copy is removed, so that you can still choose another one.',
+    harmed:
+      'The file was found damaged or changed. Until you say go on, no old copy is removed, so that you can look for what is missing.',
     'counts-fell':
       'The latest copy holds much less than the one before. Until you say go on, no old copy is removed. Look into the copy before, if you did not mean to delete so much.',
   },
@@ -88,6 +95,12 @@ export const copies = {
   readOnly: READ_ONLY,
   risky: (place: RiskyPlace) => RISKY[place.kind](place.sign),
   understood: 'I understand',
+  harm: {
+    damaged: (moment: string | null) => `This workbook opened, and part of the file is damaged. ${WAYS_ON(moment)}`,
+    changed: (moment: string | null) =>
+      `Something in this file is not what it was when you closed it last: the drive lost it, or another program changed it. ${WAYS_ON(moment)}`,
+    see: 'See the safety copies',
+  },
   trouble: 'Not saved',
   elsewhere: {
     offer: 'Save the workbook elsewhere…',

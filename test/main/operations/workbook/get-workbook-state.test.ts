@@ -27,4 +27,4 @@ test('an open workbook is named with its day, its season and the instant of the 
   expect(getWorkbookState(lifecycle).open).toEqual({ ...state, savedAt: NOON });
 });
 
-const ORDINARY = { readOnlyBecause: null, riskyPlace: null, lookingAt: null };
+const ORDINARY = { readOnlyBecause: null, riskyPlace: null, harm: null, lookingAt: null };
