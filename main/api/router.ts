@@ -36,7 +36,6 @@ import { CompareSeason, CompareStage } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { SaveWeather } from '../../shared/contract/weather.ts';
-import { BeginWorkbook, OpenWorkbook } from '../../shared/contract/workbook.ts';
 import { BeginWorkbook, OpenWorkbook, SaveElsewhere } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
