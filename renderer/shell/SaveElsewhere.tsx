@@ -23,7 +23,7 @@ export function SaveTroubleStrip() {
   }
   if (trouble === null) return null;
   return (
-    <aside className="strip trouble" aria-label={words.trouble}>
+    <aside className="alarm" aria-label={words.trouble}>
       <ChangeLines refusal={{ kind: 'not-saved', reason: trouble }} />
       <SaveElsewhere onSaved={setSavedAs} />
     </aside>

@@ -51,7 +51,7 @@ function HarmStrip({ harm }: { harm: NonNullable<Open['harm']> }) {
   const { copies: words } = useWords();
   const moment = useMoment();
   return (
-    <aside className="strip trouble" aria-label={words.title}>
+    <aside className="alarm" aria-label={words.title}>
       <p className="line-problem" role="alert">
         {words.harm[harm.kind](harm.copyAt === null ? null : moment(harm.copyAt))}
       </p>
