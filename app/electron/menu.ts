@@ -27,6 +27,7 @@ const ACCELERATORS: Partial<Record<Command, string>> = {
   'print-labels': 'CmdOrCtrl+L',
   undo: 'CmdOrCtrl+Z',
   redo: 'CmdOrCtrl+Shift+Z',
+  'print-view': 'CmdOrCtrl+P',
   help: 'F1',
 };
 
@@ -87,7 +88,7 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuIte
     menu(menuWords.go, entry('go-to'), entry('back'), entry('forward'), separator, ...VIEWS.map(entry)),
     menu(menuWords.batch, entry('new-batch'), entry('report-slip')),
     menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),
-    menu(menuWords.print, entry('print-labels')),
+    menu(menuWords.print, entry('print-labels'), entry('print-view')),
     menu(menuWords.view, { role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, separator, {
       role: 'togglefullscreen',
     }),

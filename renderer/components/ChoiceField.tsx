@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Field } from './Field.tsx';
+import { takeFirstFocus } from './first-focus.ts';
 
 export interface Choice<Value extends string> {
   readonly value: Value;
@@ -13,6 +14,8 @@ interface ChoiceFieldProps<Value extends string> {
   readonly onChange: (value: Value) => void;
   readonly hint?: ReactNode;
   readonly problem?: string | null;
+  /** Where typing begins when the page is turned to. */
+  readonly firstFocus?: boolean;
 }
 
 /** One of a list, by the system's own list: letters jump, arrows walk. */
@@ -23,6 +26,7 @@ export function ChoiceField<Value extends string>({
   onChange,
   hint,
   problem,
+  firstFocus = false,
 }: ChoiceFieldProps<Value>) {
   return (
     <Field label={label} hint={hint} problem={problem ?? null}>
@@ -30,6 +34,7 @@ export function ChoiceField<Value extends string>({
         <select
           {...control}
           className="control"
+          ref={firstFocus ? takeFirstFocus : undefined}
           value={value}
           onChange={(event) => {
             const chosen = choices.find((choice) => choice.value === event.target.value);

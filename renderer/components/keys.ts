@@ -21,6 +21,7 @@ const COMMAND_BY_KEY: Readonly<Record<string, Command>> = {
   'ctrl+z': 'undo',
   'ctrl+y': 'redo',
   'ctrl+shift+z': 'redo',
+  'ctrl+p': 'print-view',
   f1: 'help',
 };
 

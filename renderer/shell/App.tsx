@@ -8,12 +8,13 @@ import { resultKeysWith } from '../../shared/model/look-key.ts';
 import { english } from '../../shared/text/english/english.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer, useChange } from '../client/hooks.ts';
-import { useRoute } from '../components/routes.ts';
+import { readRoute, useRoute } from '../components/routes.ts';
 import { useDays, useWords, type Wording, WordingContext } from '../components/words.ts';
 import { followCommand, useCommands } from './commands.ts';
 import { ErrorPage } from './ErrorPage.tsx';
 import { FirstStart } from './FirstStart.tsx';
 import { GoTo } from './GoTo.tsx';
+import { PrintChoice } from './PrintChoice.tsx';
 import { SaveTroubleStrip } from './SaveElsewhere.tsx';
 import { SideBar } from './SideBar.tsx';
 import { Strips } from './Strips.tsx';
@@ -66,6 +67,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const words = useWords();
   const route = useRoute();
   const [goingTo, setGoingTo] = useState(false);
+  const [printing, setPrinting] = useState(false);
   const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
   const demo = useChange(() => ask.workbook.openDemo.mutate());
   const { turn, ...undone } = useUndo();
@@ -73,6 +75,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
     (command: Command) => {
       if (followCommand(command)) return;
       if (command === 'undo' || command === 'redo') void turn(command);
+      else if (command === 'print-view') printView(() => setPrinting(true));
       else if (command === 'go-to') setGoingTo(true);
       else if (command === 'open-demo') void demo.run(undefined);
       else void leave.run(undefined);
@@ -99,23 +102,35 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
         </main>
       </div>
       <UndoLine {...undone} onTurn={(way) => void turn(way)} onClose={undone.forget} />
+      {printing ? <PrintChoice onClose={() => setPrinting(false)} /> : null}
       {goingTo ? <GoTo onClose={() => setGoingTo(false)} /> : null}
     </>
   );
+}
+
+/** Today has its own paper, so it asks which is meant; any other view is printed as it stands. */
+function printView(choose: () => void): void {
+  if (readRoute(window.location.hash).parts[0] === 'today') choose();
+  else window.print();
 }
 
 function skipToPage(): void {
   document.querySelector<HTMLElement>('main h1')?.focus();
 }
 
-/** After a turn to another page the title has the focus, so that keyboard and screen reader begin there. */
+/** After a turn to another page its first field has the focus, where it names one, or else its title. */
 function useFocusOnTurn(address: string): void {
   const last = useRef(address);
   useEffect(() => {
     if (last.current === address) return;
     last.current = address;
     window.scrollTo(0, 0);
-    requestAnimationFrame(() => document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true }));
+    requestAnimationFrame(() => {
+      // The new page may have taken the focus already, and the person may be a key further.
+      const at = document.activeElement;
+      if (at?.closest('main') && !at.closest('.topline')) return;
+      document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true });
+    });
   }, [address]);
 }
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
-import { IdField } from '../model/fields.ts';
+import { IdField, IsoDayField } from '../model/fields.ts';
 import { LABEL_SHEETS, type LabelSheetKey } from '../model/label-sheet.ts';
 import { BatchPreview } from './batches.ts';
 
@@ -97,6 +97,8 @@ export interface WaitingLabel {
 export const PrintYardSheet = z.object({
   /** Null = the boxes of all yards. */
   yardId: IdField.nullable(),
+  /** The day of the walk; null = today. */
+  walkOn: IsoDayField.nullable(),
   paper: z.enum(['a4', 'letter']),
   large: z.boolean(),
 });

@@ -42,6 +42,7 @@ export const COMMANDS = [
   'place-cells',
   'report-slip',
   'print-labels',
+  'print-view',
   'help',
 ] as const;
 export type Command = (typeof COMMANDS)[number];

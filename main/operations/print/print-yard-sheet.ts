@@ -3,7 +3,7 @@ import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import type { PaperFile, PrintYardSheet } from '../../../shared/contract/print.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
-import { type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import { dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
 import { resultKeysWith } from '../../../shared/model/look-key.ts';
 import { type DateOrder, fullDay, paperDay } from '../../../shared/text/day-text.ts';
@@ -17,9 +17,10 @@ import { storedSettings } from '../stored-settings.ts';
 
 /** The sheet for a walk through the mating boxes; with no box yet it is a blank one. */
 export async function printYardSheet(
-  desk: Desk,
-  { yardId, paper, large }: z.infer<typeof PrintYardSheet>,
+  deskNow: Desk,
+  { yardId, walkOn, paper, large }: z.infer<typeof PrintYardSheet>,
 ): Promise<Result<PaperFile, Refusal>> {
+  const desk = { ...deskNow, today: walkOn === null ? deskNow.today : dayOfIso(walkOn) };
   const { workbook, today } = desk;
   const { tables } = workbook;
   const { dateOrder: order, resultLetters } = storedSettings(tables.settings);
@@ -37,7 +38,7 @@ export async function printYardSheet(
     rows,
     // A box that was not opened has nothing to ring.
     keys: resultKeysWith(resultLetters).filter(({ result }) => result !== 'not-looked'),
-    foot: words.foot(workbook.name, fullDay(today, order)),
+    foot: words.foot(workbook.name, fullDay(deskNow.today, order)),
     paper,
     large,
     madeAt: `${isoOfDay(today)}T12:00:00Z`,

@@ -19,7 +19,7 @@ import { useToday, useWords } from '../../components/words.ts';
 import { readCounts, type TypedCounts, typedCounts } from './typed-counts.ts';
 
 /** Bars as rows, one number each; a row is saved when it is left, and Ctrl+Enter tells what the counts changed. */
-export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
+export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: string | null }) {
   const { batches: words } = useWords();
   const today = useToday();
   const [day, setDay] = useState<string | null>(today);
@@ -27,9 +27,11 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: boolean
   const table = useRef<HTMLTableElement>(null);
   const end = useCountsEnd();
   useEffect(() => {
-    if (!focus) return;
+    if (focus === null) return;
     const inputs = [...(table.current?.querySelectorAll('input') ?? [])];
-    (inputs.find((input) => input.value === '' && input.dataset.stage !== 'removed') ?? inputs[0])?.focus();
+    const column = inputs.filter((input) => input.dataset.stage === focus);
+    const wanted = column.length > 0 ? column : inputs.filter((input) => input.dataset.stage !== 'removed');
+    (wanted.find((input) => input.value === '') ?? wanted[0])?.focus();
   }, [focus]);
   return (
     <Section

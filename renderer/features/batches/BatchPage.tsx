@@ -43,7 +43,7 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
       <div className="columns wide-left">
         <Timetable batch={batch} />
         <div>
-          <BarCounts batch={batch} focus={open === 'counts'} />
+          <BarCounts batch={batch} focus={open?.startsWith('counts') ? open.replace(/^counts-?/, '') : null} />
           <BatchBoxes batch={batch} focus={open === 'place'} />
           <BatchExpected batch={batch} />
           <BatchSightings batch={batch} focus={open === 'seen'} />

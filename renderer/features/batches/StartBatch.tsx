@@ -9,6 +9,7 @@ import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { enterAdvances } from '../../components/enter-advances.ts';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
@@ -75,6 +76,7 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
         onSubmit={(event) => void submit(event)}
         onKeyDown={(event) => {
           if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void submit(event);
+          else enterAdvances(event);
         }}
       >
         <MainFields form={form} change={change} offer={offer} problem={useProblemOf(start.state.refusal)} />
@@ -114,6 +116,7 @@ function MainFields({ form, change, offer, problem }: FieldsProps) {
         value={form.methodCopyId ?? form.method}
         choices={methodChoices(offer, (method) => words.methods[method].name)}
         onChange={(value) => change(chosenMethod(offer, value))}
+        firstFocus
         hint={words.methods[form.method].line}
         problem={problem('method')}
       />
@@ -165,7 +168,8 @@ function MainFields({ form, change, offer, problem }: FieldsProps) {
 function BuilderField({ form, change, offer, problem }: FieldsProps) {
   const { batches: words } = useWords();
   const days = useDays();
-  const held = offer.builders.find((one) => one.code === form.builder.trim() && one.freeFrom !== null);
+  const { id } = hive(form.builder, offer.builders, '');
+  const held = offer.builders.find((one) => one.id === id && one.freeFrom !== null);
   return (
     <HiveField
       label={words.form.builder}
@@ -191,7 +195,9 @@ interface HiveFieldProps {
 function HiveField({ label, value, onChange, hives, hint, problem }: HiveFieldProps) {
   const { batches: words } = useWords();
   const [listId] = useState(() => `hives-${newId()}`);
-  const isNew = hive(value, hives, '').fresh !== null;
+  const { id, fresh } = hive(value, hives, '');
+  const known = hives.find((one) => one.id === id);
+  const meant = known && known.code !== value.trim() ? [known.code, known.name].filter(Boolean).join(' ') : null;
   return (
     <div>
       <TextField
@@ -199,7 +205,8 @@ function HiveField({ label, value, onChange, hives, hint, problem }: HiveFieldPr
         value={value}
         onChange={onChange}
         list={listId}
-        hint={hint ?? (isNew ? words.form.newHive(value.trim()) : words.form.hiveHint)}
+        onBlur={() => known && onChange(known.code)}
+        hint={hint ?? (fresh ? words.form.newHive(value.trim()) : (meant ?? words.form.hiveHint))}
         problem={problem}
       />
       <datalist id={listId}>

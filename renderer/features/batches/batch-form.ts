@@ -107,11 +107,34 @@ export function batchStart(
   };
 }
 
+interface KnownHive {
+  readonly id: string;
+  readonly code: string;
+  readonly name?: string | null;
+}
+
+const plain = (text: string): string => text.toLowerCase().replace(/(^|\D)0+(?=\d)/g, '$1');
+const numberOf = (code: string): string => plain(code).replace(/^\D+/, '');
+
+/**
+ * The hive meant by a few letters: its code with or without zeros (h3), its number alone (12), or the beginning of its
+ * name (an). Only where just one hive is meant; the beginning of a code is none, since H1 may be a new hive beside H12.
+ */
+function meantHive(typed: string, known: readonly KnownHive[]): KnownHive | undefined {
+  const exact = known.find((one) => one.code.toLowerCase() === typed.toLowerCase());
+  const same = exact ?? known.find((one) => plain(one.code) === plain(typed));
+  if (same) return same;
+  const meant = /^\d+$/.test(typed)
+    ? known.filter((one) => numberOf(one.code) === plain(typed))
+    : known.filter((one) => typed.length > 1 && one.name?.toLowerCase().startsWith(typed.toLowerCase()));
+  return meant.length === 1 ? meant[0] : undefined;
+}
+
 /** A typed code is a known hive, a new one, or none. */
-export function hive(typed: string, known: readonly { readonly id: string; readonly code: string }[], freshId: string) {
+export function hive(typed: string, known: readonly KnownHive[], freshId: string) {
   const code = typed.trim();
   if (code === '') return { id: null, fresh: null };
-  const found = known.find((one) => one.code.toLowerCase() === code.toLowerCase());
+  const found = meantHive(code, known);
   return found ? { id: found.id, fresh: null } : { id: null, fresh: { id: freshId, code } };
 }
 

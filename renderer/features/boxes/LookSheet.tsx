@@ -43,7 +43,7 @@ export function LookSheet({ batchId, step }: { batchId: string | null; step: str
         </div>
       </div>
       {view.data?.rows.length === 0 ? <p>{sheet.empty}</p> : null}
-      {view.data && view.data.rows.length > 0 && day !== null ? (
+      {view.data && !view.isPlaceholderData && view.data.rows.length > 0 && day !== null ? (
         <LookGrid key={`${batchId} ${day}`} view={view.data} sheetDay={day} />
       ) : null}
     </Page>

@@ -9,6 +9,7 @@ import { openPdf, saveMade } from '../../client/made-files.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
+import { takeFirstFocus } from '../../components/first-focus.ts';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
@@ -128,7 +129,12 @@ function PrintActs({ busy, make }: PrintActsProps) {
   const { print: words } = useWords();
   return (
     <div className="acts">
-      <Button variant="contained" disabled={busy} onClick={() => make((file) => saveMade(file, words))}>
+      <Button
+        ref={takeFirstFocus}
+        variant="contained"
+        disabled={busy}
+        onClick={() => make((file) => saveMade(file, words))}
+      >
         {words.save}
       </Button>
       {shell.kind === 'loopback' ? (

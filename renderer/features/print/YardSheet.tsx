@@ -19,7 +19,7 @@ export function YardSheet() {
   const [outcome, setOutcome] = useState<string | null>(null);
   const print = useChange(ask.print.printYardSheet.mutate);
   const make = async (then: (file: PaperFile) => Promise<string | null>) => {
-    const file = await print.run({ yardId: yardId || null, paper, large });
+    const file = await print.run({ yardId: yardId || null, walkOn: null, paper, large });
     if (file) setOutcome((await then(file)) ?? words.pages(file.pages));
   };
   const yards = (hives.data?.yards ?? []).map((yard) => ({ value: yard.id, text: yard.name }));

@@ -38,6 +38,7 @@ export function CompareControls({ asked, onAsk, stage, onStage, seasons }: Contr
     <div className="row" style={{ marginBottom: 22 }}>
       <ChoiceField
         label={words.by}
+        firstFocus
         value={asked.factor}
         choices={COMPARE_FACTORS.map((value) => ({ value, text: words.factors[value] }))}
         onChange={(factor) => onAsk({ ...asked, factor, and: null, allowingFor: USUAL_OTHER[factor] ?? null })}

@@ -1,6 +1,7 @@
 import { Button } from '@mui/material';
 import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import type { Step } from '../../../shared/model/step.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer } from '../../client/hooks.ts';
@@ -192,9 +193,16 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
   );
 }
 
+/** The column a counting job is about. */
+const COUNTED_BY: { readonly [Name in Step]?: string } = {
+  'give-larvae': 'given',
+  'count-taken': 'taken',
+  'count-sealed': 'sealed',
+};
+
 function addressOf(job: Job): string {
   if (job.opens === 'looks') return `/boxes/looks?batch=${job.batchId}&step=${job.step}`;
-  return `/batches/${job.batchId}?open=${job.opens === 'counts' ? 'counts' : 'place'}`;
+  return `/batches/${job.batchId}?open=${job.opens === 'counts' ? `counts-${COUNTED_BY[job.step] ?? 'given'}` : 'place'}`;
 }
 
 function LeaveAloneList({ list }: { list: readonly LeaveAlone[] }) {

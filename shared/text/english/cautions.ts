@@ -55,6 +55,7 @@ export const help = {
     ['Ctrl+B', 'put cells in boxes'],
     ['Ctrl+R', 'say what was really seen'],
     ['Ctrl+L', 'labels'],
+    ['Ctrl+P', 'print this view; from Today also the yard sheet'],
     ['Alt+Left, Alt+Right', 'back and forward'],
     ['F1', 'this page'],
   ],

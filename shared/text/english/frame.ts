@@ -37,6 +37,13 @@ export const frame = {
   close: 'Close',
   save: 'Save',
   rowStates: { saving: 'being saved', saved: 'saved', 'not-saved': 'not saved' },
+  printing: {
+    title: 'Print',
+    tomorrow: 'Yard sheet for tomorrow',
+    today: 'Yard sheet for today',
+    view: 'This view as it stands',
+    made: (pages: number) => (pages === 1 ? 'One page is ready.' : `${pages} pages are ready.`),
+  },
   moreLines: (n: number) => `${n} more`,
   firstStart: {
     title: 'A workbook for your queens',

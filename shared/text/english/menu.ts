@@ -32,6 +32,7 @@ export const menuWords = {
   'place-cells': 'Put cells in boxes',
   'report-slip': 'Say what was really seen',
   'print-labels': 'Labels',
+  'print-view': 'Print this view…',
 } as const;
 /** The Help menu's own entry, kept apart because the menu itself has the same word. */
 export const helpEntry = 'Help and glossary';

@@ -5,7 +5,7 @@ import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { readPdf } from '../../../builders/read-pdf.ts';
 import { aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
 
-const wish = { yardId: null, paper: 'a4', large: false } as const;
+const wish = { yardId: null, walkOn: null, paper: 'a4', large: false } as const;
 
 async function pagesOf(...asked: Parameters<typeof printYardSheet>) {
   const { base64 } = mustOk(await printYardSheet(...asked));
@@ -50,6 +50,14 @@ describe('the yard sheet', () => {
     expect(words.filter((word) => word.startsWith('HANDS OFF to '))).toHaveLength(6);
     // Four boxes are free; only the four blank lines have letters.
     expect(words.filter((word) => word === 'L')).toHaveLength(4);
+  });
+
+  test('for another day is made for that day, and says when it was made', async () => {
+    // Mating flights begin with the emergence days: on 14 May nothing is shut, on 20 May all boxes with virgins are.
+    const words = await wordsOf(aDeskWithBoxes(), { ...wish, walkOn: '2026-05-20' });
+    expect(words).toContain('Wednesday 20 May 2026');
+    expect(words.some((word) => word.includes('Thursday 14 May 2026'))).toBe(true);
+    expect(words.filter((word) => word.startsWith('HANDS OFF to '))).toHaveLength(6);
   });
 
   test('carries what was seen last, in the words of the evening\u2019s typing', async () => {

@@ -63,3 +63,23 @@ test('typed counts keep "not counted" apart from 0, and refuse what is no whole 
   expect(readCounts({ ...typed, sealed: '-1' })).toBeNull();
   expect(readCounts({ ...typed, sealed: ' 8 ' })?.sealed).toBe(8);
 });
+
+test('a few letters mean a known hive only where just one can be meant', () => {
+  const known = [
+    { id: 'h3', code: 'H03', name: 'Anna' },
+    { id: 'h12', code: 'H12', name: null },
+    { id: 'h15', code: 'H15', name: 'Berta' },
+    { id: 'b15', code: 'B15', name: 'Bella' },
+  ];
+  const meant = (typed: string) => hive(typed, known, 'new').id;
+  expect(meant('h12')).toBe('h12');
+  expect(meant('H3')).toBe('h3');
+  expect(meant('3')).toBe('h3');
+  expect(meant('12')).toBe('h12');
+  expect(meant('an')).toBe('h3');
+  // Two hives with number 15, two names with "be", one letter, and a code that may be a new one: none is meant.
+  for (const typed of ['15', 'be', 'a', 'H1', 'H', '1']) {
+    expect(meant(typed), typed).toBeNull();
+    expect(hive(typed, known, 'new').fresh, typed).toEqual({ id: 'new', code: typed });
+  }
+});
