@@ -25,6 +25,7 @@ import {
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
+import { CalendarChoice } from '../../shared/contract/files.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
 import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
@@ -71,9 +72,11 @@ import { openCopy } from '../operations/copies/open-copy.ts';
 import { releaseCopies } from '../operations/copies/release-copies.ts';
 import { restoreCopy } from '../operations/copies/restore-copy.ts';
 import { setSecondPlace } from '../operations/copies/set-second-place.ts';
+import { exportCalendar } from '../operations/files/export-calendar.ts';
 import { exportTables } from '../operations/files/export-tables.ts';
 import { importTable } from '../operations/files/import-table.ts';
 import { importWorkbook } from '../operations/files/import-workbook.ts';
+import { previewCalendar } from '../operations/files/preview-calendar.ts';
 import { previewTable } from '../operations/files/preview-table.ts';
 import { previewWorkbook } from '../operations/files/preview-workbook.ts';
 import { getRecord } from '../operations/history/get-record.ts';
@@ -203,6 +206,8 @@ export const appRouter = group({
     printTimetable: command(PrintTimetable, printTimetable),
   }),
   files: group({
+    previewCalendar: query(CalendarChoice, previewCalendar),
+    exportCalendar: command(CalendarChoice, exportCalendar),
     exportTables: command(ExportTables, exportTables),
     previewTable: resultQuery(ImportTable, previewTable),
     importTable: command(ImportTable, importTable),

@@ -5,6 +5,7 @@ import type { IsoDay } from '../../shared/kernel/day.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
+import type { CalendarExport } from '../../shared/model/calendar-export.ts';
 import type { Colony, ColonyRole } from '../../shared/model/colony.ts';
 import type { ChangeWords, JournalStep } from '../../shared/model/journal.ts';
 import type { LabelPrint } from '../../shared/model/label-print.ts';
@@ -66,6 +67,7 @@ export interface Tables {
   readonly hiveLooks: Table<HiveLook>;
   readonly queens: Table<Queen>;
   readonly labelPrints: Table<LabelPrint>;
+  readonly calendarExports: Table<CalendarExport>;
   readonly tallies: TallyTable;
   readonly weather: WeatherTable;
   readonly settings: SettingTable;

@@ -2,6 +2,7 @@ import type { CalendarRefusal } from '../model/timetable.ts';
 import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
 import type { CopiesRefusal } from './copies.ts';
+import type { FilesRefusal } from './files.ts';
 import type { HistoryRefusal } from './history.ts';
 import type { HivesRefusal } from './hives.ts';
 import type { ImportRefusal } from './import.ts';
@@ -24,6 +25,7 @@ export type Refusal =
   | QueensRefusal
   | MethodsRefusal
   | PrintRefusal
+  | FilesRefusal
   | ImportRefusal
   | SettingsRefusal
   | HistoryRefusal

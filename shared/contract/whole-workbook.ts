@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Bar, Batch, Count, StepDone, StepMove } from '../model/batch.ts';
+import { CalendarExport } from '../model/calendar-export.ts';
 import { Colony, ColonyRole } from '../model/colony.ts';
 import { IsoDayField, NameField } from '../model/fields.ts';
 import { LabelPrint } from '../model/label-print.ts';
@@ -30,6 +31,7 @@ export const WHOLE_TABLES = {
   hiveLooks: HiveLook,
   queens: Queen,
   labelPrints: LabelPrint,
+  calendarExports: CalendarExport,
   weather: WeatherDay,
 } as const;
 
@@ -64,6 +66,7 @@ export const WholeWorkbook = z.object({
     hiveLooks: rowsOf(HiveLook),
     queens: rowsOf(Queen),
     labelPrints: rowsOf(LabelPrint),
+    calendarExports: rowsOf(CalendarExport),
     weather: rowsOf(WeatherDay),
     tallies: rowsOf(BatchTally),
   } satisfies { readonly [Key in keyof typeof WHOLE_TABLES | 'tallies']: z.ZodType }),

@@ -3,6 +3,7 @@ import type { Tables } from '../../main/workbook/workbook.ts';
 import type { Day } from '../../shared/kernel/day.ts';
 import { isoOfDay } from '../../shared/kernel/day.ts';
 import { Bar, Batch, COUNTED_STAGES, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
+import { CALENDAR_ALARMS, CalendarExport } from '../../shared/model/calendar-export.ts';
 import { Colony, ColonyRole, ROLES } from '../../shared/model/colony.ts';
 import { LabelPrint } from '../../shared/model/label-print.ts';
 import { BoxLook, HiveLook, LOOK_RESULTS } from '../../shared/model/look.ts';
@@ -189,6 +190,22 @@ export const RECORDS = {
       colonyId: maybe(given('colony-1')),
       goneTo: maybe(name),
       note,
+    }),
+  ],
+  calendarExports: [
+    CalendarExport,
+    fc.record({
+      id: id.map((batch) => `${batch}.place-cells@ripecell`),
+      batchId: id,
+      sequence: fc.nat(),
+      fromOn: isoDay,
+      toOn: isoDay,
+      summary: text(400),
+      location: maybe(text(200)),
+      category: text(60),
+      alarm: fc.constantFrom(...CALENDAR_ALARMS),
+      cancelled: fc.boolean(),
+      exportedOn: isoDay,
     }),
   ],
   weather: [

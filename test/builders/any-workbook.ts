@@ -59,7 +59,8 @@ export const anyWorkbook: fc.Arbitrary<(tables: Tables) => void> = fc
 
 function pointed(tables: Tables, key: Key, row: Row, next: () => number): Row | null {
   const changes = Object.keys(row).flatMap((field) => {
-    const target = POINTERS[field];
+    // What was given out is remembered also of batches that are gone.
+    const target = key === 'calendarExports' ? undefined : POINTERS[field];
     if (!target) return [];
     const there = (tables[target] as Table<Row>).all();
     const chosen = there.length === 0 ? null : (there[next() % there.length]?.id ?? null);

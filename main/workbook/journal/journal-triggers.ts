@@ -3,10 +3,12 @@ import { tableNames } from '../content-digest.ts';
 import { MARKS } from '../file-marks.ts';
 
 const JOURNAL = /^journal_/;
+/** What was given out to a calendar cannot be taken back by an undo; its numbers only ever rise. */
+const GIVEN_OUT = 'calendar_export';
 
-/** Every table of the file but the journal's own: what a person has typed, and what is kept beside it. */
+/** Every table whose rows can be taken back: what a person has typed, and what is kept beside it. */
 export const dataTables = (db: BetterSqlite3.Database): readonly string[] =>
-  tableNames(db).filter((name) => !JOURNAL.test(name));
+  tableNames(db).filter((name) => !JOURNAL.test(name) && name !== GIVEN_OUT);
 
 /** The columns of a table, its key first. */
 export const columnsOf = (db: BetterSqlite3.Database, table: string): readonly string[] =>

@@ -5,6 +5,7 @@ import { barTable } from './bar-table.ts';
 import { batchTable } from './batch-table.ts';
 import { batchTallyTable } from './batch-tally-table.ts';
 import { boxLookTable } from './box-look-table.ts';
+import { calendarExportTable } from './calendar-export-table.ts';
 import { colonyRoleTable } from './colony-role-table.ts';
 import { colonyTable } from './colony-table.ts';
 import { countTable } from './count-table.ts';
@@ -43,6 +44,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     hiveLooks: table(hiveLookTable),
     queens: table(queenTable),
     labelPrints: table(labelPrintTable),
+    calendarExports: table(calendarExportTable),
     tallies: batchTallyTable(db, guardWrite),
     weather: weatherTable(db, guardWrite),
     settings: settingTable(db, guardWrite),

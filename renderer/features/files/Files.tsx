@@ -1,5 +1,6 @@
 import { Page } from '../../components/Page.tsx';
 import { useWords } from '../../components/words.ts';
+import { CalendarFile } from './CalendarFile.tsx';
 import { TablesIn } from './TablesIn.tsx';
 import { TablesOut } from './TablesOut.tsx';
 import { WholeIn } from './WholeIn.tsx';
@@ -9,6 +10,7 @@ export function Files() {
   const { frame } = useWords();
   return (
     <Page title={frame.places.files}>
+      <CalendarFile />
       <TablesOut />
       <TablesIn />
       <WholeIn />

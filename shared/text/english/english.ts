@@ -1,5 +1,6 @@
 import { batches } from './batches.ts';
 import { boxes } from './boxes.ts';
+import { calendarWords } from './calendar-file.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashWords } from './clashes.ts';
 import { copies } from './copies.ts';
@@ -54,6 +55,7 @@ export const english = {
   forecast,
   print,
   yardSheet,
+  calendarFile: calendarWords,
   tablesOut,
   tablesIn,
   importFields: IMPORT_FIELD_WORDS,

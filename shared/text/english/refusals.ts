@@ -167,6 +167,8 @@ const REFUSALS: Sentences<Own> = {
     `File: ${rows === 1 ? '1 row has a problem' : `${rows} rows have problems`}, the first is row ${first}. Correct the file, or leave such rows out.`,
   'nothing-to-take-in': () =>
     'File: no row of it can be taken in. Correct the rows that are named, then try once more.',
+  'no-calendar-events': () =>
+    'Batches: there is nothing of this choice to put in a calendar. Choose a batch that is planned or running.',
   'start-beyond-sheet': ({ labels }) =>
     `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
   'qr-does-not-fit': ({ neededMillimetres }) =>

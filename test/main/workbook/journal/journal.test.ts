@@ -30,7 +30,8 @@ describe('the journal', () => {
       .pluck()
       .all() as string[];
     expect(tables.length).toBeGreaterThan(17);
-    for (const table of tables) {
+    // What went out to a calendar cannot be taken back; test/main/operations/files/export-calendar.test.ts.
+    for (const table of tables.filter((name) => name !== 'calendar_export')) {
       const events = triggers.filter(({ tbl_name }) => tbl_name === table).map(({ name }) => name.split('_')[1]);
       expect(events.toSorted(), table).toEqual(['DELETE', 'INSERT', 'UPDATE']);
     }

@@ -72,6 +72,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'day-order-needed': { kind: 'day-order-needed', field: 'dayOrder' },
   'rows-with-problems': { kind: 'rows-with-problems', field: 'file', rows: 3, first: 7 },
   'nothing-to-take-in': { kind: 'nothing-to-take-in', field: 'file' },
+  'no-calendar-events': { kind: 'no-calendar-events', field: 'batchId' },
   'wrong-number-of-ids': { kind: 'wrong-number-of-ids', needed: 3 },
   'queen-number-taken': { kind: 'queen-number-taken', field: 'number', number: '26-001' },
   'queen-dates-turned-round': {
