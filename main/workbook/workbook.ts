@@ -29,6 +29,8 @@ export interface Table<Row extends { readonly id: Id }> {
   all(): readonly Row[];
   /** Rows whose named fields equal the given values; null matches null. */
   where(match: Partial<Row>): readonly Row[];
+  /** The different values of one field, smallest first. */
+  distinct<Field extends keyof Row & string>(field: Field): readonly Row[Field][];
 }
 
 export interface TallyTable {

@@ -14,14 +14,13 @@ import { type Counted, countedBatches } from './counted-batches.ts';
 
 /** Take, sealing, emergence, mating and the whole way, group by group, from the kept tallies; no cell is read. */
 export function compareSeason({ workbook: { tables } }: Desk, input: z.infer<typeof CompareSeason>): SeasonComparison {
-  const all = tables.batches.all();
   const counted = countedBatches(tables, input);
   const groups = Map.groupBy(counted, (one) => one.group.id);
   const through = counted.filter(({ tally }) => stageCount(tally, 'through') !== null).length;
   return {
     factor: input.factor,
     season: input.season,
-    seasons: [...new Set(all.map((batch) => batch.season))].toSorted((a, b) => b - a),
+    seasons: tables.batches.distinct('season').toReversed(),
     rows: [...groups.values()].map(compareRow).toSorted((a, b) => compareCodes(a.label, b.label)),
     runningLeftOut: counted.length - through,
   };

@@ -22,11 +22,15 @@ interface Group {
 
 /** The batches a comparison rests on; practice and other seasons left out as asked. */
 export function countedBatches(tables: Tables, input: z.infer<typeof CompareSeason>): readonly Counted[] {
-  return tables.batches
-    .all()
-    .filter((batch) => input.season === null || batch.season === input.season)
+  const batches = input.season === null ? tables.batches.all() : tables.batches.where({ season: input.season });
+  const tallies = input.season === null ? new Map(tables.tallies.all().map((one) => [one.batchId, one])) : null;
+  return batches
     .filter((batch) => !(input.leaveOutPractice && batch.practice))
-    .map((batch) => ({ batch, tally: tallyOf(tables, batch), group: groupOf(tables, batch, input) }));
+    .map((batch) => ({
+      batch,
+      tally: tallies?.get(batch.id) ?? tallyOf(tables, batch),
+      group: groupOf(tables, batch, input),
+    }));
 }
 
 function groupOf(tables: Tables, batch: Batch, { factor, and }: z.infer<typeof CompareSeason>): Group {

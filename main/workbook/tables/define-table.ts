@@ -86,6 +86,17 @@ export function defineTable<Row extends { readonly id: Id }>(
       const { condition, values } = conditionOf(columns, match, shape.name);
       return statement(`${select}${condition} ORDER BY rowid`).all(values).map(rowToRecord);
     },
+    distinct(field) {
+      const column = columns.find((candidate) => candidate.field === field);
+      if (column === undefined) throw new Error(`${shape.name}: no field ${field}.`);
+      const sql = `SELECT DISTINCT ${quote(column.sql)} AS value FROM ${quotedName} ORDER BY value`;
+      return statement(sql)
+        .all()
+        .map((row) => {
+          const { value } = row as { readonly value: SqlValue };
+          return (column.read ? column.read(value) : value) as Row[typeof field];
+        });
+    },
   };
 }
 
