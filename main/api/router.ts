@@ -33,7 +33,7 @@ import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
 import { SaveQueen } from '../../shared/contract/queens.ts';
-import { CompareSeason, CompareStage } from '../../shared/contract/season.ts';
+import { CompareSeason, CompareStage, ExportFigures } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { SaveWeather } from '../../shared/contract/weather.ts';
@@ -102,6 +102,7 @@ import { listQueens } from '../operations/queens/list-queens.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
 import { compareStage } from '../operations/season/compare-stage.ts';
+import { exportFigures } from '../operations/season/export-figures.ts';
 import { getBatchExpectation } from '../operations/season/get-batch-expectation.ts';
 import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.ts';
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
@@ -189,6 +190,7 @@ export const appRouter = group({
     getToday: plainQuery(getToday),
   }),
   season: group({
+    exportFigures: command(ExportFigures, exportFigures),
     compareSeason: query(CompareSeason, compareSeason),
     compareStage: query(CompareStage, compareStage),
     getBatchesToSettle: query(CompareStage, getBatchesToSettle),

@@ -12,6 +12,8 @@ export const CompareSeason = z.object({
   leaveOutPractice: z.boolean(),
 });
 
+export const ExportFigures = CompareSeason.extend({ separator: z.enum(['comma', 'semicolon']) });
+
 /** The stages in which batches have a rate of their own; the whole way is their product. */
 export const WEIGHED_STAGES = ['take', 'sealing', 'emergence', 'mating'] as const;
 export type WeighedStage = (typeof WEIGHED_STAGES)[number];

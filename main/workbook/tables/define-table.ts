@@ -87,15 +87,8 @@ export function defineTable<Row extends { readonly id: Id }>(
       return statement(`${select}${condition} ORDER BY rowid`).all(values).map(rowToRecord);
     },
     distinct(field) {
-      const column = columns.find((candidate) => candidate.field === field);
-      if (column === undefined) throw new Error(`${shape.name}: no field ${field}.`);
-      const sql = `SELECT DISTINCT ${quote(column.sql)} AS value FROM ${quotedName} ORDER BY value`;
-      return statement(sql)
-        .all()
-        .map((row) => {
-          const { value } = row as { readonly value: SqlValue };
-          return (column.read ? column.read(value) : value) as Row[typeof field];
-        });
+      const { sql, values } = distinctOf(columns, field, shape.name);
+      return values(statement(sql).all()) as readonly Row[typeof field][];
     },
   };
 }
@@ -127,6 +120,21 @@ function conditionOf<Row>(columns: readonly NamedColumn<Row>[], match: Partial<R
     return `${quote(column.sql)} = ?`;
   });
   return { condition: terms.length === 0 ? '' : ` WHERE ${terms.join(' AND ')}`, values };
+}
+
+/** The question for the different values of a field, and how its rows are read. */
+function distinctOf<Row>(columns: readonly NamedColumn<Row>[], field: keyof Row & string, table: string) {
+  const column = columns.find((candidate) => candidate.field === field);
+  if (column === undefined) throw new Error(`${table}: no field ${field}.`);
+  const { read } = column;
+  return {
+    sql: `SELECT DISTINCT ${quote(column.sql)} AS value FROM ${quote(table)} ORDER BY value`,
+    values: (rows: readonly unknown[]) =>
+      rows.map((row) => {
+        const { value } = row as { readonly value: SqlValue };
+        return read ? read(value) : value;
+      }),
+  };
 }
 
 /** Columns whose stored form differs are turned back; all others already carry the record's own names and values. */

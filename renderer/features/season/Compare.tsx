@@ -17,6 +17,7 @@ import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
 import { CompareControls, FIRST_ASKED } from './CompareControls.tsx';
 import { FindingText } from './FindingText.tsx';
+import { SaveFigures } from './SaveFigures.tsx';
 import { type Asked, useWeighed } from './weighed.ts';
 
 const CompareChart = lazy(() => import('../../charts/CompareChart.tsx').then((m) => ({ default: m.CompareChart })));
@@ -64,7 +65,7 @@ function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonPr
   const title = words.chart(words.stages[stage].name, words.factors[comparison.factor]);
   return (
     <>
-      <FigureTable comparison={comparison} nameOf={nameOf} onChoose={onChoose} />
+      <FigureTable comparison={comparison} asked={asked} nameOf={nameOf} onChoose={onChoose} />
       {row ? <BatchesBehind row={row} name={nameOf(row)} /> : null}
       <Section title={title}>
         <figure>
@@ -98,10 +99,12 @@ function useGroupName(): (row: CompareRow) => string {
 
 function FigureTable({
   comparison,
+  asked,
   nameOf,
   onChoose,
 }: {
   comparison: SeasonComparison;
+  asked: Asked;
   nameOf: (row: CompareRow) => string;
   onChoose: (groupId: string) => void;
 }) {
@@ -140,6 +143,7 @@ function FigureTable({
       <p className="soft small" style={{ marginTop: 8 }}>
         {words.tableNote}
       </p>
+      <SaveFigures asked={asked} />
     </Section>
   );
 }

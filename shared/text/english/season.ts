@@ -61,6 +61,26 @@ export const season = {
   batchesN: (n: number) => (n === 1 ? '1 batch' : `${n} batches`),
   oneBatch: 'one batch only: mostly guesswork',
   none: 'not counted',
+  saveFigures: 'Save the figures',
+  figuresFile: (factor: string, day: string) => `figures by ${factor} ${day}`,
+  figureColumns: [
+    'group',
+    'stage',
+    'came',
+    'of',
+    'batches',
+    'plain share',
+    'plain from',
+    'plain to',
+    'weighed share',
+    'weighed from',
+    'weighed to',
+  ],
+  savedWords: {
+    saved: (path: string) => `Saved as ${path}.`,
+    notSaved: 'The figures could not be saved there. Choose another place.',
+    downloaded: 'The figures lie in the downloads of your browser.',
+  },
   finding: {
     nothing: 'Nothing has been counted to compare yet.',
     one: (group: string, stage: string, percent: string, n: number) =>

@@ -12,6 +12,13 @@ function aDeskWithBatches() {
   return desk;
 }
 
+test('distinct gives each value once, smallest first, as the record has it', () => {
+  const { batches } = aDeskWithBatches().workbook.tables;
+  expect(batches.distinct('season')).toEqual([2025, 2026]);
+  expect(batches.distinct('practice')).toEqual([false, true]);
+  expect(aDesk().workbook.tables.batches.distinct('season')).toEqual([]);
+});
+
 describe('where', () => {
   test.each([
     { match: {}, found: ['a', 'b', 'c'] },
