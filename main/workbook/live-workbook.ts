@@ -163,6 +163,8 @@ function obstacleTo({ readOnlyBecause, stillInPlace }: LiveFacts, isClosed: bool
 interface Saving<Value> {
   readonly work: (tables: Tables) => Result<Value, Refusal>;
   readonly step: (value: Value) => StepToWrite;
+  /** False where a change that wrote nothing makes no step. */
+  readonly isAlwaysAStep: boolean;
   /** The answer when the rows do not fit those that something else has written; left out where that is our own mistake. */
   readonly contradicted?: () => Result<Value, Refusal>;
 }
@@ -183,6 +185,7 @@ function turning({ db, steps }: Connection, way: Turn): Saving<JournalStep> {
       return chosen.ok && !turnStep(db, chosen.value.id, way) ? changedSince() : chosen;
     },
     step: ({ id, words }) => ({ kind: way, ofStep: id, words }),
+    isAlwaysAStep: true,
     contradicted: changedSince,
   };
 }
@@ -191,7 +194,8 @@ type Connection = ReturnType<typeof connectionOf>;
 type Save = <Value>(savingOver: (connection: Connection) => Saving<Value>) => Result<Value, Refusal>;
 
 const changing = (save: Save): Pick<Workbook, 'change' | 'undo' | 'redo'> => ({
-  change: (naming, work) => save(({ tables }) => ({ work, step: (value) => changeStep(naming, tables, value) })),
+  change: (naming, work) =>
+    save(({ tables }) => ({ work, step: (value) => changeStep(naming, tables, value), isAlwaysAStep: false })),
   undo: () => save((over) => turning(over, 'undo')),
   redo: () => save((over) => turning(over, 'redo')),
 });
@@ -206,7 +210,7 @@ function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
 
   /** BEGIN, work, COMMIT. Whatever goes wrong, no transaction is left open. */
   function write<Value>(
-    { work, step, contradicted }: Saving<Value>,
+    { work, step, isAlwaysAStep, contradicted }: Saving<Value>,
     now: () => string,
     reachedTheFile: (changeNumber: number) => boolean,
   ): Result<Value, Refusal> {
@@ -218,7 +222,7 @@ function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
       const result = work(tables);
       if (!result.ok) return result;
       const at = now();
-      if (steps.hasOpenChanges()) steps.write(step(result.value), at);
+      if (isAlwaysAStep || steps.hasOpenChanges()) steps.write(step(result.value), at);
       const number = (lastChangeOf(tables)?.number ?? 0) + 1;
       tables.settings.put(MARKS.lastChange, { number, at } satisfies LastChange);
       committing = { number, result };
