@@ -72,6 +72,8 @@ test('a batch has the changes of its bars, counts and sightings, called by their
   expect(older.at(-1)?.step.words).toEqual({ did: 'start-batch', batch: '26-01' });
   const batch = older.at(-1)?.rows.find(({ table }) => table === 'batch');
   expect(batch?.fields).toContainEqual({ field: 'builder_id', old: null, new: 'H12' });
+  // As they were written: the batch before its bar.
+  expect(older.at(-1)?.rows.map(({ table }) => table)).toEqual(['batch', 'bar']);
   const all = [count, ...older].flatMap((one) => one?.rows ?? []);
   expect(all.map(({ table }) => table)).not.toContain('batch_tally');
 });

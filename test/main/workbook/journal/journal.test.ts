@@ -114,6 +114,21 @@ describe('undo', () => {
     expect(desk.workbook.tables.observations.where({ batchId: 'batch-1' })).toEqual(seen);
   });
 
+  test('does not mind in which order rows were written that point to each other', () => {
+    const { desk, db } = aWatchedDesk();
+    mustOk(startBatch(desk, aStart()));
+    const before = dataDigest(db);
+    db.exec(`BEGIN; PRAGMA defer_foreign_keys = ON;
+      INSERT INTO hive_look VALUES ('look', 'new', '2026-05-01', 3, 3, '');
+      INSERT INTO colony VALUES ('new', 'H77', NULL, NULL, NULL, NULL, NULL, NULL);
+      INSERT INTO journal_step (at, kind, words) VALUES ('2026-06-01T18:00:00.000Z', 'change', '{"did":"other"}');
+      COMMIT`);
+    mustOk(desk.workbook.undo());
+    expect(dataDigest(db)).toBe(before);
+    mustOk(desk.workbook.redo());
+    expect(desk.workbook.tables.hiveLooks.get('look')).toMatchObject({ colonyId: 'new' });
+  });
+
   test('survives closing and opening', () => {
     const folder = aFolder();
     const workbook = aWorkbookFile(folder);
