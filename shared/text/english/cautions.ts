@@ -56,6 +56,8 @@ export const help = {
     ['Ctrl+R', 'say what was really seen'],
     ['Ctrl+L', 'labels'],
     ['Ctrl+P', 'print this view; from Today also the yard sheet'],
+    ['Ctrl+Z', 'take the last change back; in a field, the letters just typed'],
+    ['Ctrl+Y, Ctrl+Shift+Z', 'do it again'],
     ['Alt+Left, Alt+Right', 'back and forward'],
     ['F1', 'this page'],
   ],
