@@ -3,6 +3,7 @@ import { addDays, type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.t
 import type { Result } from '../../shared/kernel/result.ts';
 import type { Batch } from '../../shared/model/batch.ts';
 import type { BoxType } from '../../shared/model/method.ts';
+import { dayChanges, type MethodCopy, ownWords } from '../../shared/model/method-copy.ts';
 import type { Observation } from '../../shared/model/observation.ts';
 import type { DatedStep } from '../../shared/model/step.ts';
 import type { CalendarFact, CalendarInput, CalendarRefusal, Seen, Timetable } from '../../shared/model/timetable.ts';
@@ -27,7 +28,7 @@ export type CalendarFields = Pick<
 
 /** A calendar's input from the form's fields alone: nothing seen, nothing done. */
 export function plainInput(tables: Tables, batch: CalendarFields, boxType: BoxType | null): CalendarInput {
-  const copy = batch.methodCopyId === null ? null : tables.methodCopies.get(batch.methodCopyId);
+  const copy = copyOf(tables, batch);
   return {
     method: batch.method,
     comb: batch.comb,
@@ -42,7 +43,7 @@ export function plainInput(tables: Tables, batch: CalendarFields, boxType: BoxTy
     seen: [],
     done: [],
     moved: [],
-    changes: copy?.changes ?? [],
+    changes: dayChanges(copy),
   };
 }
 
@@ -97,11 +98,24 @@ function boxTypeOf(tables: Tables, batch: Batch): BoxType | null {
   return first ? (tables.boxes.get(first.boxId)?.boxType ?? null) : null;
 }
 
-export function timetableView(timetable: Timetable, movedSteps: ReadonlySet<string>, today: Day): TimetableView {
+/** The batch's own copy of its method; null when it follows a built-in one. */
+export const copyOf = (tables: Tables, { methodCopyId }: Pick<Batch, 'methodCopyId'>): MethodCopy | null =>
+  methodCopyId === null ? null : tables.methodCopies.get(methodCopyId);
+
+/** @param copy the person's own copy of the method, for the words it gives its steps. */
+export function timetableView(
+  timetable: Timetable,
+  movedSteps: ReadonlySet<string>,
+  today: Day,
+  copy: MethodCopy | null,
+): TimetableView {
   const { emergence } = timetable;
   return {
     larvaeGivenOn: isoOfDay(timetable.larvaeGivenOn),
-    lines: timetable.steps.map((step) => timetableLine(step, timetable.steps, movedSteps.has(step.step), today)),
+    lines: timetable.steps.map((step) => ({
+      ...timetableLine(step, timetable.steps, movedSteps.has(step.step), today),
+      own: ownWords(copy, step.step),
+    })),
     handsOff: timetable.handsOff.map((span) => ({ ...span, from: isoOfDay(span.from), to: isoOfDay(span.to) })),
     emergence: {
       earliest: isoOfDay(emergence.earliest),
@@ -119,7 +133,7 @@ function timetableLine(
   steps: readonly DatedStep[],
   movedByPerson: boolean,
   today: Day,
-): TimetableLine {
+): Omit<TimetableLine, 'own'> {
   return {
     ...step,
     earliest: isoOfDay(step.earliest),

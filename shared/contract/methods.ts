@@ -3,6 +3,7 @@ import { IdField } from '../model/fields.ts';
 import { COMBS, METHODS, type Method } from '../model/method.ts';
 import { MethodCopy } from '../model/method-copy.ts';
 import type { Step, StepKind } from '../model/step.ts';
+import type { OwnWords } from './timetable.ts';
 
 /** A built-in method, or the person's own copy of one. */
 export const GetMethod = z.object({
@@ -26,6 +27,8 @@ export interface MethodStep {
   readonly own: DaysOfStep;
   readonly changed: boolean;
   readonly source: string;
+  /** What the copy calls the step, and its note; null = as built in. */
+  readonly words: OwnWords;
 }
 
 export interface MethodView {

@@ -1,6 +1,11 @@
 import type { IsoDay } from '../kernel/day.ts';
 import type { Confidence, Hardness, ObservationKind, Step, StepKind, StepPlace, TimeOfDay } from '../model/step.ts';
 
+export interface OwnWords {
+  readonly title: string | null;
+  readonly note: string | null;
+}
+
 /** One line of a timetable as the page shows it; the words for what, why and caution are in shared/text by step. */
 export interface TimetableLine {
   readonly step: Step;
@@ -15,6 +20,8 @@ export interface TimetableLine {
   readonly state: 'done' | 'late' | 'due' | 'can-be-done' | 'coming' | 'passed';
   readonly doneOn: IsoDay | null;
   readonly movedByPerson: boolean;
+  /** What the person's own copy of the method calls the step, and its note; null = as built in. */
+  readonly own: OwnWords;
   readonly minutes: number | null;
   readonly materials: readonly string[];
   readonly source: string;

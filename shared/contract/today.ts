@@ -6,6 +6,8 @@ export interface Job {
   readonly batchId: string;
   readonly batch: string;
   readonly step: Step;
+  /** What the person's own copy of the method calls the step; null = as built in. */
+  readonly ownTitle: string | null;
   readonly where:
     | { readonly kind: 'hive'; readonly id: string; readonly code: string }
     | { readonly kind: 'boxes'; readonly codes: readonly string[] }

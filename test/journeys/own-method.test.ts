@@ -29,10 +29,16 @@ test('a copied method is changed, saved and used', async () => {
     await page.getByLabel('Count the cells taken, Latest').fill('4');
     await page.getByRole('button', { name: 'Save as my own' }).click();
     await page.getByRole('button', { name: 'Save my method' }).waitFor();
+    await page.getByText('day 1 (1 to 2) → 3 (3 to 4)').waitFor();
+    await page.getByText('First look for eggs', { exact: true }).click();
+    await page.getByLabel('Your name for “First look for eggs”').fill('Eggs at last?');
+    await page.getByRole('button', { name: 'Save my method' }).click();
+    await page.getByText('called “Eggs at last?”').waitFor();
     await page.keyboard.press('Control+n');
     await page.getByLabel('Method', { exact: true }).selectOption({ label: 'Late counter' });
     const counting = page.getByRole('row', { name: /Count the cells taken/ });
     await counting.getByText('Thu 7 May', { exact: true }).waitFor();
+    await page.getByRole('row', { name: /Eggs at last/ }).waitFor();
     await page.getByRole('button', { name: 'Start the batch' }).click();
     await page.getByRole('heading', { name: '26-01 Late counter' }).waitFor();
     expect(house.problems).toEqual([]);

@@ -4,7 +4,7 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import type { TimetableView } from '../../../shared/contract/timetable.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
-import { plainInput, timetableView } from '../batch-calendar.ts';
+import { copyOf, plainInput, timetableView } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
 import { combRefusal } from './check-start.ts';
 
@@ -16,5 +16,5 @@ export function previewBatch(
   const noComb = combRefusal(input);
   if (noComb) return refuse(noComb);
   const planned = planTimetable(plainInput(workbook.tables, input, null));
-  return planned.ok ? ok(timetableView(planned.value, new Set(), today)) : planned;
+  return planned.ok ? ok(timetableView(planned.value, new Set(), today, copyOf(workbook.tables, input))) : planned;
 }

@@ -1,7 +1,7 @@
 import type { BarRow, BatchDetail, PlacementRow } from '../../../shared/contract/batches.ts';
 import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
 import type { Tables } from '../../workbook/workbook.ts';
-import { timetableOf, timetableView } from '../batch-calendar.ts';
+import { copyOf, timetableOf, timetableView } from '../batch-calendar.ts';
 import { batchLine, lastLook } from '../batch-lines.ts';
 import { flightView } from '../flight-view.ts';
 import type { Desk } from '../operation.ts';
@@ -14,7 +14,7 @@ export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch:
   return {
     ...batchLine(tables, batch, today),
     batch,
-    timetable: timetableView(timetable, moved, today),
+    timetable: timetableView(timetable, moved, today, copyOf(tables, batch)),
     flight: flightView(tables, batch.id, timetable, today),
     bars: barRows(tables, batch),
     placements: placements.map((placement): PlacementRow => {

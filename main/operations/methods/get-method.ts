@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { GetMethod, MethodView } from '../../../shared/contract/methods.ts';
+import { dayChanges, ownWords } from '../../../shared/model/method-copy.ts';
 import { methodDays } from '../../engine/calendar/method-days.ts';
 import type { Desk } from '../operation.ts';
 
@@ -11,13 +12,14 @@ export function getMethod({ workbook: { tables } }: Desk, input: z.infer<typeof 
   return {
     method,
     copy,
-    steps: methodDays(choice, copy?.changes ?? []).map(({ row, builtIn, own, changed }) => ({
+    steps: methodDays(choice, dayChanges(copy)).map(({ row, builtIn, own, changed }) => ({
       step: row.step,
       kind: row.kind,
       builtIn,
       own,
       changed,
       source: row.source,
+      words: ownWords(copy, row.step),
     })),
     copies: tables.methodCopies.all(),
   };

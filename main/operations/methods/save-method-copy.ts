@@ -1,7 +1,7 @@
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { dayOfIso } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import type { MethodCopy } from '../../../shared/model/method-copy.ts';
+import { dayChanges, type MethodCopy } from '../../../shared/model/method-copy.ts';
 import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
 import type { Desk } from '../operation.ts';
 
@@ -36,7 +36,7 @@ function turnedRound({ origin, changes }: MethodCopy): Refusal | null {
     seen: [],
     done: [],
     moved: [],
-    changes,
+    changes: dayChanges({ changes }),
   });
   return !planned.ok && planned.refusal.kind === 'window-turned-round' ? planned.refusal : null;
 }

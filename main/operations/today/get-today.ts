@@ -1,10 +1,12 @@
 import type { Job, LeaveAlone, TodayView, WorkDay } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { addDays, type Day, isoOfDay, laterOf } from '../../../shared/kernel/day.ts';
+import { ownWords } from '../../../shared/model/method-copy.ts';
 import type { DatedStep } from '../../../shared/model/step.ts';
 import { isLateWorthNaming, stepState } from '../../engine/calendar/step-state.ts';
 import { sumMaterials, sumWork } from '../../engine/calendar/sum-work.ts';
 import type { Tables } from '../../workbook/workbook.ts';
+import { copyOf } from '../batch-calendar.ts';
 import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
 import { placeOf } from './job-places.ts';
@@ -68,13 +70,14 @@ function jobsOf(
     if (state === 'late' && !isLateWorthNaming(step, today)) return [];
     const place = placeOf(tables, batch, step);
     if (place === null) return [];
+    const ownTitle = ownWords(copyOf(tables, batch), step.step).title;
     const colonyId = hiveOfJob(batch, step);
     const clash = clashOf(running, state === 'late' ? null : batch.id, colonyId, step, today);
-    return [{ state, step, job: { ...jobOf(step), ...place, batchId: batch.id, batch: batch.code, clash } }];
+    return [{ state, step, job: { ...jobOf(step), ...place, batchId: batch.id, batch: batch.code, ownTitle, clash } }];
   });
 }
 
-function jobOf(step: DatedStep): Omit<Job, 'batchId' | 'batch' | 'where' | 'yard' | 'clash'> {
+function jobOf(step: DatedStep): Omit<Job, 'batchId' | 'batch' | 'ownTitle' | 'where' | 'yard' | 'clash'> {
   return {
     step: step.step,
     earliest: isoOfDay(step.earliest),

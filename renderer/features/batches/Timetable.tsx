@@ -100,7 +100,7 @@ interface LineRowProps {
 function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) {
   const { batches: words } = useWords();
   const days = useDays();
-  const title = stepTitle(line.step, batch.method, batch.builderType);
+  const title = line.own.title ?? stepTitle(line.step, batch.method, batch.builderType);
   const handsOff = line.kind === 'hands-off';
   const markable = line.kind === 'job' && ['due', 'late', 'can-be-done'].includes(line.state);
   return (
@@ -152,6 +152,7 @@ function Telling({ line, batch, children }: { line: TimetableLine; batch: BatchD
     [words.one.what, what],
     [words.one.why, why],
     [words.one.caution, caution],
+    [words.one.ownNote, line.own.note],
     [words.one.source, line.source],
   ].filter(([, text]) => text);
   return (

@@ -49,7 +49,7 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
             head: true,
             cell: (line) => (
               <span className={line.kind === 'hands-off' ? 'hands-off' : undefined}>
-                {stepTitle(line.step, input.method, input.builderType)}
+                {line.own.title ?? stepTitle(line.step, input.method, input.builderType)}
               </span>
             ),
           },

@@ -1,9 +1,10 @@
 import { Button } from '@mui/material';
-import { type FormEvent, useState } from 'react';
+import type { FormEvent } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import { celsiusText, parseDegrees } from '../../../shared/text/degrees.ts';
 import { useSlip } from '../../client/use-slip.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { useFollowing } from '../../components/following.ts';
 import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useTemperatureUnit, useWords } from '../../components/words.ts';
@@ -13,7 +14,7 @@ export function Warmth({ batch }: { batch: BatchDetail }) {
   const { one } = useWords().batches;
   const unit = useTemperatureUnit();
   const { sealedCelsius } = batch.batch;
-  const [typed, setTyped] = useState(sealedCelsius === null ? '' : celsiusText(sealedCelsius, unit));
+  const [typed, setTyped] = useFollowing(sealedCelsius === null ? '' : celsiusText(sealedCelsius, unit));
   const slip = useSlip();
   const problem = useProblemOf(slip.state.refusal);
   const empty = typed.trim() === '';

@@ -12,7 +12,15 @@ import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
-import { isDayNumber, methodCopy, typedDays, WHICH } from './method-form.ts';
+import {
+  differingSteps,
+  isDayNumber,
+  methodCopy,
+  type TypedDays,
+  type TypedStep,
+  typedDays,
+  WHICH,
+} from './method-form.ts';
 
 /** Built-in methods and the person's own copies of them. */
 export function Methods() {
@@ -61,44 +69,8 @@ function MethodDays({ view, onSaved }: { view: MethodView; onSaved: (copyId: str
       }}
     >
       <p className="soft small">{words.days}</p>
-      <DataTable
-        caption={words.title}
-        rows={view.steps}
-        rowKey={(row) => row.step}
-        columns={[
-          {
-            key: 'step',
-            title: words.columns.step,
-            head: true,
-            cell: (row) => stepTitle(row.step, view.method, 'queenless'),
-          },
-          {
-            key: 'builtIn',
-            title: words.columns.builtIn,
-            cell: ({ builtIn }) => (
-              <span className="soft nowrap">{words.window(builtIn.earliest, builtIn.expected, builtIn.latest)}</span>
-            ),
-          },
-          ...WHICH.map((which) => ({
-            key: which,
-            title: words.columns[which],
-            cell: (row: MethodView['steps'][number]) => (
-              <input
-                className="control"
-                style={{ width: '4.2rem' }}
-                inputMode="numeric"
-                aria-label={words.day(stepTitle(row.step, view.method, 'queenless'), words.columns[which])}
-                aria-invalid={isDayNumber(typed[row.step]?.[which] ?? '') ? undefined : true}
-                value={typed[row.step]?.[which] ?? ''}
-                onChange={(event) => {
-                  const days = typed[row.step];
-                  if (days) setTyped({ ...typed, [row.step]: { ...days, [which]: event.target.value } });
-                }}
-              />
-            ),
-          })),
-        ]}
-      />
+      <DaysTable view={view} typed={typed} setTyped={setTyped} />
+      {view.copy ? <Differences view={view} /> : null}
       <div style={{ maxWidth: 420 }}>
         <TextField label={words.name} value={name} onChange={setName} problem={problem('name')} required />
       </div>
@@ -115,5 +87,128 @@ function MethodDays({ view, onSaved }: { view: MethodView; onSaved: (copyId: str
       </div>
       <ChangeLines {...save.state} ownFields={['name']} />
     </form>
+  );
+}
+
+interface DaysTableProps {
+  readonly view: MethodView;
+  readonly typed: TypedDays;
+  readonly setTyped: (typed: TypedDays) => void;
+}
+
+/** Each step with its days as built in and, to be typed over, those of the copy. */
+function DaysTable({ view, typed, setTyped }: DaysTableProps) {
+  const { methodEditor: words } = useWords();
+  return (
+    <DataTable
+      caption={words.title}
+      rows={view.steps}
+      rowKey={(row) => row.step}
+      columns={[
+        {
+          key: 'step',
+          title: words.columns.step,
+          head: true,
+          cell: (row) => (
+            <StepNames
+              builtIn={stepTitle(row.step, view.method, 'queenless')}
+              typed={typed[row.step]}
+              onType={(own) => setTyped({ ...typed, [row.step]: own })}
+            />
+          ),
+        },
+        {
+          key: 'builtIn',
+          title: words.columns.builtIn,
+          cell: ({ builtIn }) => (
+            <span className="soft nowrap">{words.window(builtIn.earliest, builtIn.expected, builtIn.latest)}</span>
+          ),
+        },
+        ...WHICH.map((which) => ({
+          key: which,
+          title: words.columns[which],
+          cell: (row: MethodView['steps'][number]) => (
+            <input
+              className="control"
+              style={{ width: '4.2rem' }}
+              inputMode="numeric"
+              aria-label={words.day(stepTitle(row.step, view.method, 'queenless'), words.columns[which])}
+              aria-invalid={isDayNumber(typed[row.step]?.[which] ?? '') ? undefined : true}
+              value={typed[row.step]?.[which] ?? ''}
+              onChange={(event) => {
+                const days = typed[row.step];
+                if (days) setTyped({ ...typed, [row.step]: { ...days, [which]: event.target.value } });
+              }}
+            />
+          ),
+        })),
+      ]}
+    />
+  );
+}
+
+interface StepNamesProps {
+  readonly builtIn: string;
+  readonly typed: TypedStep | undefined;
+  readonly onType: (typed: TypedStep) => void;
+}
+
+/** A step by its name; opened, the person's own name for it and a note. */
+function StepNames({ builtIn, typed, onType }: StepNamesProps) {
+  const { methodEditor: words } = useWords();
+  const [open, setOpen] = useState(false);
+  if (!typed) return <>{builtIn}</>;
+  return (
+    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{typed.title.trim() || builtIn}</summary>
+      {open ? (
+        <div className="stack" style={{ minWidth: 240, paddingBlock: 8 }}>
+          <TextField
+            label={words.ownTitle(builtIn)}
+            value={typed.title}
+            onChange={(title) => onType({ ...typed, title })}
+          />
+          <TextField
+            label={words.ownNote(builtIn)}
+            value={typed.note}
+            onChange={(note) => onType({ ...typed, note })}
+            multiline
+          />
+        </div>
+      ) : null}
+    </details>
+  );
+}
+
+/** What of a copy is not as in the method it was copied from. */
+function Differences({ view }: { view: MethodView }) {
+  const { methodEditor: words, methods } = useWords();
+  const steps = differingSteps(view.steps);
+  return (
+    <Section title={words.differences(methods[view.method].name)} level={3}>
+      {steps.length === 0 ? (
+        <p className="soft">{words.noDifference}</p>
+      ) : (
+        <ul>
+          {steps.map(({ step, builtIn, own, changed, words: given }) => (
+            <li key={step}>
+              <strong>{stepTitle(step, view.method, 'queenless')}</strong>:{' '}
+              {[
+                changed
+                  ? words.otherDays(
+                      words.window(builtIn.earliest, builtIn.expected, builtIn.latest),
+                      words.window(own.earliest, own.expected, own.latest),
+                    )
+                  : null,
+                given.title === null ? null : words.otherName(given.title),
+                given.note === null ? null : words.addedNote(given.note),
+              ]
+                .filter(Boolean)
+                .join('; ')}
+            </li>
+          ))}
+        </ul>
+      )}
+    </Section>
   );
 }

@@ -146,7 +146,7 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
         )}
       </div>
       <div className="what">
-        <strong>{STEP_TEXTS[job.step].title}</strong>{' '}
+        <strong>{job.ownTitle ?? STEP_TEXTS[job.step].title}</strong>{' '}
         <a className="nowrap" href={`#/batches/${job.batchId}`}>
           {job.batch}
         </a>

@@ -74,6 +74,7 @@ export const batches = {
     what: 'What',
     why: 'Why',
     caution: 'Caution',
+    ownNote: 'Your note',
     source: 'Source',
     counts: 'Cells by bar',
     countsDay: 'Counted on',

@@ -11,6 +11,13 @@ export const methodEditor = {
   window: (earliest: number, expected: number, latest: number) =>
     earliest === latest ? `${expected}` : `${expected} (${earliest} to ${latest})`,
   day: (step: string, which: string) => `${step}, ${which}`,
+  ownTitle: (builtIn: string) => `Your name for “${builtIn}”`,
+  ownNote: (builtIn: string) => `Your note, shown with “${builtIn}”`,
+  differences: (origin: string) => `What differs from ${origin.charAt(0).toLowerCase()}${origin.slice(1)}`,
+  noDifference: 'Nothing: days, names and texts are as built in.',
+  otherDays: (was: string, own: string) => `day ${was} → ${own}`,
+  otherName: (title: string) => `called “${title}”`,
+  addedNote: (note: string) => `note “${note}”`,
   save: 'Save as my own',
   saveChanges: 'Save my method',
   saved: 'Saved. It is offered when you start a batch.',

@@ -18,6 +18,7 @@ const aJob = (step: Job['step'], codes: readonly string[] = ['K01']): Job => ({
   materials: [],
   opens: 'looks',
   clash: null,
+  ownTitle: null,
 });
 const shut = (what: string): LeaveAlone => ({
   what,

@@ -54,3 +54,16 @@ test('refuses a window turned round and a name in use, and writes nothing', () =
     name: 'Mine',
   });
 });
+
+test('a name and a note of one’s own leave the days as they are built in', () => {
+  const desk = aDesk({ today: '2026-05-04' });
+  const plain = mustOk(previewBatch(desk, aStart()));
+  const named = { earliestDay: null, expectedDay: null, latestDay: null, title: 'Queens!', note: 'Look at noon.' };
+  mustOk(saveMethodCopy(desk, aCopy({ changes: [{ step: 'emergence', ...named }] })));
+  const own = mustOk(previewBatch(desk, aStart({ methodCopyId: 'own' })));
+  expect(own.lines.map(({ own: _, ...line }) => line)).toEqual(plain.lines.map(({ own: _, ...line }) => line));
+  const words = (lines: typeof own.lines, step: string) => lines.find((line) => line.step === step)?.own;
+  expect(words(own.lines, 'emergence')).toMatchObject({ title: 'Queens!', note: 'Look at noon.' });
+  expect(words(own.lines, 'first-look')).toEqual({ title: null, note: null });
+  expect(words(plain.lines, 'emergence')).toEqual({ title: null, note: null });
+});
