@@ -24,7 +24,7 @@ export function shellCalls(commands: CommandLine): ReadonlyMap<string, Answer> {
 
 async function pickFile(window: BrowserWindow, input: unknown): Promise<PickedFile> {
   const { title } = PickInput.parse(input);
-  const filters = [{ name: 'Ripecell', extensions: ['ripecell'] }];
+  const filters = [{ name: 'Ripecell', extensions: ['ripecell', 'zip'] }];
   const { filePaths } = await dialog.showOpenDialog(window, { title, properties: ['openFile'], filters });
   return { available: true, path: filePaths[0] ?? null };
 }

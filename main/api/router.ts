@@ -37,7 +37,7 @@ import { CompareSeason, CompareStage, ExportFigures } from '../../shared/contrac
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { SaveWeather } from '../../shared/contract/weather.ts';
-import { BeginWorkbook, OpenWorkbook, SaveElsewhere } from '../../shared/contract/workbook.ts';
+import { BeginWorkbook, OpenWorkbook, PackWorkbook, SaveElsewhere } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
 import { editBatch } from '../operations/batches/edit-batch.ts';
@@ -119,6 +119,7 @@ import { closeWorkbook } from '../operations/workbook/close-workbook.ts';
 import { getWorkbookState } from '../operations/workbook/get-workbook-state.ts';
 import { openDemo } from '../operations/workbook/open-demo.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
+import { packWorkbook } from '../operations/workbook/pack-workbook.ts';
 import { saveElsewhere } from '../operations/workbook/save-elsewhere.ts';
 import {
   command,
@@ -139,6 +140,7 @@ export const appRouter = group({
     beginWorkbook: lifecycleCommand(BeginWorkbook, beginWorkbook),
     openWorkbook: lifecycleCommand(OpenWorkbook, openWorkbook),
     saveElsewhere: lifecycleCommand(SaveElsewhere, saveElsewhere),
+    packWorkbook: lifecycleCommand(PackWorkbook, packWorkbook),
     openDemo: plainLifecycleCommand(openDemo),
     closeWorkbook: plainLifecycleCommand(closeWorkbook),
   }),

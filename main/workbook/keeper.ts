@@ -1,7 +1,7 @@
 import { existsSync, realpathSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Refusal } from '../../shared/contract/refusal.ts';
-import type { WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
+import type { Packed, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { copiesOf } from './copies.ts';
 import { createWorkbookFile, makeFolder } from './create-workbook.ts';
@@ -11,6 +11,8 @@ import { fileNameOf } from './file-name.ts';
 import { type WorkbookMemory, workbookMemory } from './known-workbooks.ts';
 import { removeLookingCopies } from './looking-copy.ts';
 import type { Migration } from './migrations.ts';
+import { packForMoving, unpackMoved } from './moving.ts';
+import { isPackage } from './open-package.ts';
 import { type OpenSetting, openWorkbookFile } from './open-workbook.ts';
 import { finishRestore } from './restore-copy.ts';
 import { freeName, removeUnfinishedCopies } from './safety-copy.ts';
@@ -102,11 +104,27 @@ class OneKeeper implements Keeper {
       this.copies.leave();
       return ok(this.#present);
     }
+    if (isPackage(file)) return this.#openMoved(file);
     const opened = this.#changeTo(openWorkbookFile(file, this.#setting));
     if (!opened.ok && this.current === null && existsSync(file)) {
       this.#notOpened = { name: this.#nameOf(file), file, refusal: opened.refusal };
     }
     return opened;
+  }
+
+  pack(folder: string | null): Result<Packed, Refusal> {
+    const { current } = this;
+    if (current === null || current.kind === 'demo') return refuse({ kind: 'no-workbook-to-copy' });
+    if (folder === null) makeFolderIfPossible(this.#documents);
+    const place = { folder: folder ?? this.#documents, programData: this.#programData, now: this.#setting.now() };
+    return packForMoving(current, this.copies, place);
+  }
+
+  #openMoved(file: string): Result<Workbook, Refusal> {
+    const { safetyFolder } = this.#setting;
+    const places = { documents: this.#documents, safetyFolder, programData: this.#programData };
+    const unpacked = unpackMoved(file, places);
+    return unpacked.ok ? this.open(unpacked.value) : unpacked;
   }
 
   saveElsewhere(folder: string): Result<Workbook, Refusal> {

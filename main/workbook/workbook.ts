@@ -1,6 +1,6 @@
 import type { CopyList, CopyPurpose, Harm, SafetyCopy } from '../../shared/contract/copies.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
-import type { ReadOnlyReason, RiskyPlace, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
+import type { Packed, ReadOnlyReason, RiskyPlace, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
 import type { IsoDay } from '../../shared/kernel/day.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
@@ -149,10 +149,12 @@ export interface Keeper {
   known(): Pick<WorkbookState, 'missing' | 'notOpened' | 'recent' | 'usualFolder'>;
   /** Makes a new file and opens it. An existing file is never replaced. */
   begin(name: WorkbookRef['name'], folder: string | null): Result<Workbook, Refusal>;
-  /** Opens a file; the workbook open until now stays open when that is refused. */
+  /** Opens a file, or unpacks and opens a package; the workbook open until now stays open when that is refused. */
   open(file: WorkbookRef['file']): Result<Workbook, Refusal>;
   /** Writes all rows of what is shown into a new file in another folder, and opens that. The first file stays as it is. */
   saveElsewhere(folder: string): Result<Workbook, Refusal>;
+  /** One zip with the workbook and its safety copies, for another computer; null = the usual folder. */
+  pack(folder: string | null): Result<Packed, Refusal>;
   /** Opens the demo, first having it built where it is missing or was built by another version of the program. */
   openDemo(version: string, build: (demo: Workbook) => void): Result<Workbook, Refusal>;
   /** The person closes the workbook: the next start asks which one to open. */

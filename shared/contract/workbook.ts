@@ -9,7 +9,15 @@ export const BeginWorkbook = z.object({
   folder: z.string().min(1).max(4096).nullable(),
 });
 export const SaveElsewhere = z.object({ folder: z.string().trim().min(1).max(4096) });
+export const PackWorkbook = z.object({ folder: z.string().trim().min(1).max(4096).nullable() });
 export const OpenWorkbook = z.object({ file: z.string().min(1).max(4096) });
+
+/** A package for another computer, and how many safety copies are in it. */
+export interface Packed {
+  readonly file: string;
+  readonly bytes: number;
+  readonly copies: number;
+}
 
 export interface WorkbookRef {
   readonly name: string;
@@ -63,6 +71,7 @@ export type WorkbookRefusal =
   | { readonly kind: 'file-exists'; readonly field: 'name'; readonly file: string }
   | { readonly kind: 'not-a-workbook'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'workbook-newer'; readonly field: 'file'; readonly file: string; readonly version: number }
+  | { readonly kind: 'package-broken'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'workbook-damaged'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'workbook-open-elsewhere'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'place-not-writable'; readonly field: 'folder'; readonly folder: string };

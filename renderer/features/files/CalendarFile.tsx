@@ -27,33 +27,35 @@ export function CalendarFile() {
   const batches = (preview.data?.batches ?? []).map(({ id, code }) => ({ value: id, text: code }));
   return (
     <Section title={words.title}>
-      <p className="soft">{words.explain}</p>
-      <div className="columns">
-        <ChoiceField
-          label={words.which}
-          value={batchId}
-          choices={[{ value: '', text: words.all }, ...batches]}
-          onChange={setBatchId}
-        />
-        <ChoiceField
-          label={words.reminder}
-          value={alarm}
-          choices={CALENDAR_ALARMS.map((value) => ({ value, text: words.alarms[value] }))}
-          onChange={setAlarm}
-        />
+      <div className="stack">
+        <p className="soft">{words.explain}</p>
+        <div className="columns">
+          <ChoiceField
+            label={words.which}
+            value={batchId}
+            choices={[{ value: '', text: words.all }, ...batches]}
+            onChange={setBatchId}
+          />
+          <ChoiceField
+            label={words.reminder}
+            value={alarm}
+            choices={CALENDAR_ALARMS.map((value) => ({ value, text: words.alarms[value] }))}
+            onChange={setAlarm}
+          />
+        </div>
+        {preview.data ? <WhatIsStale preview={preview.data} /> : null}
+        <div className="acts">
+          <Button variant="contained" disabled={make.state.busy} onClick={() => void save()}>
+            {words.save}
+          </Button>
+        </div>
+        {outcome ? (
+          <p className="line-good" role="status">
+            {outcome}
+          </p>
+        ) : null}
+        <ChangeLines {...make.state} ownFields={[]} />
       </div>
-      {preview.data ? <WhatIsStale preview={preview.data} /> : null}
-      <div className="acts">
-        <Button variant="contained" disabled={make.state.busy} onClick={() => void save()}>
-          {words.save}
-        </Button>
-      </div>
-      {outcome ? (
-        <p className="line-good" role="status">
-          {outcome}
-        </p>
-      ) : null}
-      <ChangeLines {...make.state} ownFields={[]} />
     </Section>
   );
 }

@@ -1,6 +1,7 @@
 import { Page } from '../../components/Page.tsx';
 import { useWords } from '../../components/words.ts';
 import { CalendarFile } from './CalendarFile.tsx';
+import { Moving } from './Moving.tsx';
 import { TablesIn } from './TablesIn.tsx';
 import { TablesOut } from './TablesOut.tsx';
 import { WholeIn } from './WholeIn.tsx';
@@ -14,6 +15,7 @@ export function Files() {
       <TablesOut />
       <TablesIn />
       <WholeIn />
+      <Moving />
     </Page>
   );
 }

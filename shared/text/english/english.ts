@@ -14,6 +14,7 @@ import { lookWords } from './looks.ts';
 import { menuWords } from './menu.ts';
 import { methodEditor } from './method-editor.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
+import { moving } from './moving.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
 import { season } from './season.ts';
@@ -56,6 +57,7 @@ export const english = {
   print,
   yardSheet,
   calendarFile: calendarWords,
+  moving,
   tablesOut,
   tablesIn,
   importFields: IMPORT_FIELD_WORDS,

@@ -57,7 +57,7 @@ export const frame = {
     otherPlace: 'Another folder',
     chooseFolder: 'Choose a folder…',
     file: 'File',
-    fileHint: 'The whole path of the file, ending in .ripecell',
+    fileHint: 'The whole path of the file, ending in .ripecell; or of a package from another computer, ending in .zip',
     chooseFile: 'Choose a file…',
     recent: 'Used before',
     notThere: 'not found',

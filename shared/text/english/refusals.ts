@@ -83,6 +83,8 @@ const REFUSALS: Sentences<Own> = {
     `File: ${file} is not a Ripecell workbook. Nothing in it was changed. Choose a file that ends in .ripecell.`,
   'workbook-newer': ({ version }) =>
     `File: this workbook was made by a newer version (${version}) of the program. Nothing in it was changed. Get the newer program, then open it.`,
+  'package-broken': ({ file }) =>
+    `File: ${file} is no package of a workbook, or was harmed on the way. Nothing was unpacked. Copy it once more from the other computer.`,
   'workbook-damaged': ({ file }) =>
     `File: ${file} is damaged. It was left as it is. Open the latest safety copy instead.`,
   'workbook-open-elsewhere': () =>
