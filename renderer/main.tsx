@@ -2,6 +2,7 @@ import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import '@fontsource-variable/source-serif-4/wght.css';
 import '@fontsource/atkinson-hyperlegible-mono/latin-400.css';
 import './theme/page.css';
+import './theme/print.css';
 import { CssBaseline } from '@mui/material';
 import { ThemeProvider } from '@mui/material/styles';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';

@@ -22,15 +22,16 @@ const COMMAND_BY_KEY: Readonly<Record<string, Command>> = {
   'ctrl+y': 'redo',
   'ctrl+shift+z': 'redo',
   'ctrl+p': 'print-view',
+  'alt+arrowleft': 'back',
+  'alt+arrowright': 'forward',
   f1: 'help',
 };
 
-/** The command a key press stands for, or null. Alt with arrows is the browser's own back and forward. */
+/** The command a key press stands for, or null. */
 export function commandOfKey(
   event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>,
 ): Command | null {
-  if (event.altKey) return null;
   const ctrl = event.ctrlKey || event.metaKey;
-  const held = `${ctrl ? 'ctrl+' : ''}${event.shiftKey ? 'shift+' : ''}`;
+  const held = `${ctrl ? 'ctrl+' : ''}${event.altKey ? 'alt+' : ''}${event.shiftKey ? 'shift+' : ''}`;
   return COMMAND_BY_KEY[`${held}${event.key.toLowerCase()}`] ?? null;
 }

@@ -64,6 +64,7 @@ function useAppearance(settings: Settings | undefined): void {
 }
 
 function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
+  const days = useDays();
   const words = useWords();
   const route = useRoute();
   const [goingTo, setGoingTo] = useState(false);
@@ -95,6 +96,9 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
       <div className="frame">
         <SideBar place={route.parts[0] ?? 'today'} open={open} />
         <main className="main" id="page">
+          <p className="print-only">
+            {open.name}, {days.full(open.today)}
+          </p>
           <TopLine open={open} onGoTo={() => setGoingTo(true)} />
           <ErrorPage key={route.parts.join('/')}>
             <Suspense fallback={<p role="status">{words.frame.loading}</p>}>{view ?? <NoSuchPage />}</Suspense>
@@ -103,7 +107,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
       </div>
       <UndoLine {...undone} onTurn={(way) => void turn(way)} onClose={undone.forget} />
       {printing ? <PrintChoice onClose={() => setPrinting(false)} /> : null}
-      {goingTo ? <GoTo onClose={() => setGoingTo(false)} /> : null}
+      {goingTo ? <GoTo onClose={() => setGoingTo(false)} onCommand={answer} /> : null}
     </>
   );
 }

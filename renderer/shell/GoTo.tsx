@@ -1,13 +1,14 @@
 import { Dialog, InputBase } from '@mui/material';
 import { type KeyboardEvent, useState } from 'react';
+import type { Command } from '../../shared/contract/shell.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer } from '../client/hooks.ts';
 import { goTo } from '../components/routes.ts';
 import { useWords } from '../components/words.ts';
 import { findPlaces, type Place } from './find-places.ts';
 
-/** Find a box, hive, queen, batch or page by a few letters. */
-export function GoTo({ onClose }: { onClose: () => void }) {
+/** Find a box, hive, queen, batch, page or command by a few letters. */
+export function GoTo({ onClose, onCommand }: { onClose: () => void; onCommand: (command: Command) => void }) {
   const words = useWords();
   const [typed, setTyped] = useState('');
   const [chosen, setChosen] = useState(0);
@@ -24,8 +25,9 @@ export function GoTo({ onClose }: { onClose: () => void }) {
   });
   const follow = (place: Place | undefined) => {
     if (!place) return;
-    goTo(place.address);
     onClose();
+    if ('address' in place.to) goTo(place.to.address);
+    else onCommand(place.to.command);
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'ArrowDown') setChosen(Math.min(found.length - 1, chosen + 1));
@@ -60,7 +62,7 @@ export function GoTo({ onClose }: { onClose: () => void }) {
         <div id="go-to-list" role="listbox" aria-label={words.frame.goTo}>
           {found.map((place, index) => (
             <div
-              key={place.address}
+              key={`${place.kind} ${place.name}`}
               id={`go-to-${index}`}
               role="option"
               tabIndex={-1}

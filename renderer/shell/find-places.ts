@@ -2,12 +2,14 @@ import type { BatchLine } from '../../shared/contract/batches.ts';
 import type { BoxLine } from '../../shared/contract/boxes.ts';
 import type { HiveLine } from '../../shared/contract/hives.ts';
 import type { QueenLine } from '../../shared/contract/queens.ts';
+import { COMMANDS, type Command } from '../../shared/contract/shell.ts';
 import type { Words } from '../../shared/text/english/english.ts';
 
+/** Somewhere to go, or something to do. */
 export interface Place {
   readonly name: string;
   readonly kind: string;
-  readonly address: string;
+  readonly to: { readonly address: string } | { readonly command: Command };
 }
 
 export interface Haystack {
@@ -20,29 +22,62 @@ export interface Haystack {
 
 const MOST_SHOWN = 9;
 
-/** Places whose name holds the typed letters; names that begin with them come first. Without letters, the pages. */
-export function findPlaces(typed: string, { words, batches, hives, boxes, queens }: Haystack): readonly Place[] {
-  const pages = Object.entries(words.frame.places).map(([key, name]) => ({ name, kind: '', address: `/${key}` }));
-  const all: readonly Place[] = [
-    ...pages,
-    ...batches.map((one) => ({ name: one.code, kind: words.methods[one.method].name, address: `/batches/${one.id}` })),
-    ...hives.map((one) => ({
-      name: [one.code, one.name].filter(Boolean).join(' '),
-      kind: words.frame.places.hives,
-      address: `/hives/${one.id}`,
-    })),
-    ...boxes.map((one) => ({ name: one.code, kind: words.boxes.states[one.state], address: `/boxes?box=${one.id}` })),
-    ...queens.map((one) => ({
-      name: one.queen.number,
-      kind: words.frame.places.queens,
-      address: `/queens?queen=${one.queen.id}`,
-    })),
+/** Pages by their name, the evening's own pages among them. */
+function pagesOf({ frame, today, hives }: Words): readonly Place[] {
+  const places = Object.entries(frame.places).map(([key, name]) => ({ name, kind: '', to: { address: `/${key}` } }));
+  return [
+    ...places,
+    { name: today.steps.title, kind: frame.places.today, to: { address: '/today/steps' } },
+    { name: hives.sheet.title, kind: frame.places.hives, to: { address: '/hives/looks' } },
   ];
+}
+
+/** Everything of the menu that is no page itself. */
+const commandsOf = ({ menu, frame }: Words): readonly Place[] =>
+  COMMANDS.filter((command) => !command.startsWith('go-') && command !== 'help').map((command) => ({
+    name: menu[command as keyof typeof menu] ?? command,
+    kind: frame.command,
+    to: { command },
+  }));
+
+const recordsOf = ({ words, batches, hives, boxes, queens }: Haystack): readonly Place[] => [
+  ...batches.map((one) => ({
+    name: one.code,
+    kind: words.methods[one.method].name,
+    to: { address: `/batches/${one.id}` },
+  })),
+  ...hives.map((one) => ({
+    name: [one.code, one.name].filter(Boolean).join(' '),
+    kind: words.frame.places.hives,
+    to: { address: `/hives/${one.id}` },
+  })),
+  ...boxes.map((one) => ({
+    name: one.code,
+    kind: words.boxes.states[one.state],
+    to: { address: `/boxes?box=${one.id}` },
+  })),
+  ...queens.map((one) => ({
+    name: one.queen.number,
+    kind: words.frame.places.queens,
+    to: { address: `/queens?queen=${one.queen.id}` },
+  })),
+];
+
+/** 0 is the very name, then names that begin so, then words in a name that begin so, then the rest. */
+function rankOf(name: string, letters: string): number {
+  const lower = name.toLowerCase();
+  if (lower === letters) return 0;
+  if (lower.startsWith(letters)) return 1;
+  return lower.includes(` ${letters}`) ? 2 : 3;
+}
+
+/** Places and commands whose name holds the typed letters. Without letters, the pages. */
+export function findPlaces(typed: string, haystack: Haystack): readonly Place[] {
   const letters = typed.trim().toLowerCase();
+  const pages = pagesOf(haystack.words);
   if (letters === '') return pages.slice(0, MOST_SHOWN);
-  const rank = (place: Place) => (place.name.toLowerCase().startsWith(letters) ? 0 : 1);
-  return all
+  return [...pages, ...recordsOf(haystack), ...commandsOf(haystack.words)]
     .filter((place) => place.name.toLowerCase().includes(letters))
-    .toSorted((a, b) => rank(a) - rank(b))
+    .toSorted((a, b) => rankOf(a.name, letters) - rankOf(b.name, letters))
     .slice(0, MOST_SHOWN);
 }

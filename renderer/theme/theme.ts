@@ -1,5 +1,5 @@
 import { createTheme } from '@mui/material/styles';
-import { type Colours, cssVariables, DARK, FONTS, LIGHT } from './tokens.ts';
+import { type Colours, cssVariables, DARK, FONTS, LIGHT, PAPER } from './tokens.ts';
 
 const palette = (colours: Colours) => ({
   palette: {
@@ -46,7 +46,7 @@ export const theme = createTheme({
       styleOverrides: {
         ':root, [data-theme="light"]': cssVariables(LIGHT),
         '[data-theme="dark"]': cssVariables(DARK),
-        '@media print': { ':root, [data-theme="light"], [data-theme="dark"]': cssVariables(LIGHT) },
+        '@media print': { ':root, [data-theme="light"], [data-theme="dark"]': cssVariables(PAPER) },
       },
     },
   },

@@ -47,6 +47,23 @@ export const DARK: Colours = {
   handsOff: '#9CC0F0',
 };
 
+/** A view on paper: black on white. Signs, words and textures carry what colour does on the screen. */
+export const PAPER: Colours = {
+  paper: '#FFFFFF',
+  surface: '#FFFFFF',
+  ink: '#000000',
+  softInk: '#000000',
+  rule: '#000000',
+  faintRule: '#777777',
+  accent: '#000000',
+  onAccent: '#FFFFFF',
+  focus: '#000000',
+  good: '#000000',
+  notice: '#000000',
+  bad: '#000000',
+  handsOff: '#000000',
+};
+
 /** Tones of the batch picture; each also has a texture and its word, since neighbours are close in lightness. */
 export const STAGE_TONES = {
   egg: '#F6EFD9',

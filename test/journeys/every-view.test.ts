@@ -1,9 +1,12 @@
-// Every view on the demo, in light and dark and both densities: no accessibility violation (axe-core, WCAG 2.2 A and AA rules), no console
-// error, and no sideways scroll at 200 % zoom of a 1366 x 768 screen (683 CSS pixels; WCAG 2.2, 1.4.10) outside tables.
+// Every view on the demo, in light and dark and both densities: no accessibility violation (axe-core, WCAG 2.2 A and AA
+// rules), no console error, no sideways scroll at 200 % zoom of a 1366 x 768 screen (683 CSS pixels; WCAG 2.2, 1.4.10)
+// outside tables; all of it reached by Tab alone with the focus in sight (2.1.1, 2.1.2, 2.4.7, 2.4.11); and on paper.
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
+import { readPaper } from './read-paper.ts';
+import { walkByTab } from './walk-by-tab.ts';
 
 let browser: Browser;
 let house: OpenDoor;
@@ -98,6 +101,30 @@ async function chooseDensity(page: Page, density: 'comfortable' | 'compact'): Pr
   await page.getByLabel('Rows', { exact: true }).selectOption(density);
   await page.waitForFunction((chosen) => document.documentElement.dataset.density === chosen, density);
 }
+
+test('every view is walked by Tab alone, and the focus is always in sight', async () => {
+  await house.page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+  const found: string[] = [];
+  for (const view of views) {
+    await goTo(house.page, view);
+    found.push(...(await walkByTab(house.page)).map((problem) => `${view[0]}: ${problem}`));
+  }
+  expect(found).toEqual([]);
+}, 240_000);
+
+test('every view can be printed: black on white, without what is pressed, on the width of a page', async () => {
+  const { page } = house;
+  await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
+  // ISO 216 A4 is 210 mm wide; within margins of 14 mm that is 688 CSS pixels of 1/96 inch.
+  await page.setViewportSize({ width: 688, height: 970 });
+  const found: string[] = [];
+  for (const view of views) {
+    await goTo(page, view);
+    found.push(...(await page.evaluate(readPaper)).map((problem) => `${view[0]}: ${problem}`));
+  }
+  expect(found).toEqual([]);
+  await page.emulateMedia({ colorScheme: 'light', media: 'screen', reducedMotion: 'reduce' });
+}, 120_000);
 
 test('no view scrolls sideways at 200 % zoom', async () => {
   await house.page.setViewportSize({ width: 683, height: 384 });

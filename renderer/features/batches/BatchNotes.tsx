@@ -21,7 +21,7 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
   return (
     <Section title={words.one.notes}>
       <form
-        className="stack"
+        className="stack prints"
         onSubmit={(event) => {
           event.preventDefault();
           void edit.run({ batchId: batch.id, note: textOrNull(note), practice, lesson: textOrNull(lesson) });

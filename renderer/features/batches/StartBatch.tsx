@@ -72,7 +72,7 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
   return (
     <div className="columns">
       <form
-        className="stack"
+        className="stack prints"
         onSubmit={(event) => void submit(event)}
         onKeyDown={(event) => {
           if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void submit(event);

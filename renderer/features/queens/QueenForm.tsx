@@ -41,7 +41,7 @@ export function QueenForm({
       title={queen ? `${words.edit} ${queen.number}` : words.add}
       acts={<Button onClick={onClose}>{frame.close}</Button>}
     >
-      <form className="stack" onSubmit={(event) => void submit(event)}>
+      <form className="stack prints" onSubmit={(event) => void submit(event)}>
         <QueenFields form={form} change={change} problem={problem} />
         <TextField
           label={words.note}

@@ -62,7 +62,7 @@ function MethodDays({ view, onSaved }: { view: MethodView; onSaved: (copyId: str
   };
   return (
     <form
-      className="stack"
+      className="stack prints"
       onSubmit={(event) => {
         event.preventDefault();
         void submit();

@@ -45,11 +45,15 @@ export const glossary = {
 } as const;
 
 export const help = {
+  search: 'Find in help',
+  searchHint: 'a word, a key, or anything in its meaning',
+  found: (n: number) => (n === 1 ? '1 found' : `${n} found`),
+  nothing: 'Nothing of that name. Try fewer letters.',
   title: 'Help and glossary',
   keysTitle: 'Keys',
   keys: [
     ['Ctrl+1 to 8', 'the places of the side bar'],
-    ['Ctrl+K', 'go to a box, hive, queen, batch or page'],
+    ['Ctrl+K', 'go to a box, hive, queen, batch or page, or run a command'],
     ['Ctrl+N', 'start a batch'],
     ['Ctrl+E', 'type looks'],
     ['Ctrl+B', 'put cells in boxes'],
