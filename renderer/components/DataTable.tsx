@@ -26,11 +26,15 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, quiet }: DataTa
         <caption className="visually-hidden">{caption}</caption>
         <thead>
           <tr>
-            {columns.map((column) => (
-              <th key={column.key} scope="col" className={column.numeric ? 'number' : undefined}>
-                {column.title}
-              </th>
-            ))}
+            {columns.map((column) =>
+              column.title === '' ? (
+                <td key={column.key} />
+              ) : (
+                <th key={column.key} scope="col" className={column.numeric ? 'number' : undefined}>
+                  {column.title}
+                </th>
+              ),
+            )}
           </tr>
         </thead>
         <tbody>

@@ -6,6 +6,8 @@ export function readPaper(): readonly string[] {
   const problems = new Set<string>();
   const over = document.documentElement.scrollWidth - document.documentElement.clientWidth;
   if (over > 0) problems.add(`wider than the page by ${over}px`);
+  const ground = getComputedStyle(document.documentElement).backgroundColor;
+  if (ground !== 'rgb(255, 255, 255)') problems.add(`the paper is ${ground}`);
   const shown = [...document.querySelectorAll<HTMLElement>('body *')].filter(
     (element) =>
       element.checkVisibility() && element.getClientRects().length > 0 && !element.closest('svg, .visually-hidden'),
