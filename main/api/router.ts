@@ -26,13 +26,14 @@ import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
 import { CalendarChoice } from '../../shared/contract/files.ts';
+import { AnswerFollowUp } from '../../shared/contract/follow-ups.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
 import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
-import { SaveQueen } from '../../shared/contract/queens.ts';
+import { MoveQueen, QueenId, RecordFeedback, SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage, ExportFigures } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
@@ -98,7 +99,11 @@ import { previewLabel } from '../operations/print/preview-label.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
 import { printTimetable } from '../operations/print/print-timetable.ts';
 import { printYardSheet } from '../operations/print/print-yard-sheet.ts';
+import { getQueen } from '../operations/queens/get-queen.ts';
+import { listMotherLines } from '../operations/queens/list-mother-lines.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
+import { moveQueen } from '../operations/queens/move-queen.ts';
+import { recordFeedback } from '../operations/queens/record-feedback.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
 import { compareStage } from '../operations/season/compare-stage.ts';
@@ -111,7 +116,9 @@ import { previewDrawn } from '../operations/season/preview-drawn.ts';
 import { previewPlan } from '../operations/season/preview-plan.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
+import { answerFollowUp } from '../operations/today/answer-follow-up.ts';
 import { getToday } from '../operations/today/get-today.ts';
+import { listFollowUps } from '../operations/today/list-follow-ups.ts';
 import { listWeather } from '../operations/weather/list-weather.ts';
 import { saveWeather } from '../operations/weather/save-weather.ts';
 import { beginWorkbook } from '../operations/workbook/begin-workbook.ts';
@@ -186,10 +193,16 @@ export const appRouter = group({
   }),
   queens: group({
     listQueens: plainQuery(listQueens),
+    listMotherLines: plainQuery(listMotherLines),
+    getQueen: query(QueenId, getQueen),
+    moveQueen: command(MoveQueen, moveQueen),
+    recordFeedback: command(RecordFeedback, recordFeedback),
     saveQueen: command(SaveQueen, saveQueen),
   }),
   today: group({
     getToday: plainQuery(getToday),
+    listFollowUps: plainQuery(listFollowUps),
+    answerFollowUp: command(AnswerFollowUp, answerFollowUp),
   }),
   season: group({
     exportFigures: command(ExportFigures, exportFigures),

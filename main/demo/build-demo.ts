@@ -25,6 +25,7 @@ import {
 import { hiveId, need } from './story-needs.ts';
 import { tellBatch } from './tell-batch.ts';
 import { tellEarlyBoxes } from './tell-early-boxes.ts';
+import { tellQueens } from './tell-queens.ts';
 
 /** The day the demo is held at: a Thursday in May with jobs of every kind. */
 export const DEMO_DAY = dayOfIso(HELD_DAY);
@@ -42,6 +43,7 @@ export function buildDemo(desk: Desk): void {
   }
   for (const story of PAST_BATCHES) tellBatch(onDay(desk, lastDayOf(story.larvaeOn)), chance, story, 'to-the-end');
   settleQueens(desk);
+  tellQueens(desk);
   for (const story of RUNNING_BATCHES) tellBatch(onDay(desk, HELD_DAY), chance, story, HELD_DAY);
   tellEarlyBoxes(onDay(desk, HELD_DAY), chance);
   addLooks(desk);
@@ -80,10 +82,14 @@ function addLooks(desk: Desk): void {
     need(recordHiveLook(desk, { id: desk.ids.next(), colonyId: hiveId(hive), lookedOn: on, ...look }));
 }
 
+const DAYS_TO_LEAVE = 10;
+
 /** The queens of past seasons have all left their boxes. */
 function settleQueens(desk: Desk): void {
   desk.workbook.tables.queens.all().forEach((queen, index) => {
     const went = QUEENS_WENT[index % QUEENS_WENT.length];
-    if (went) need(saveQueen(desk, { ...queen, ...went, boxId: null }));
+    if (!went) return;
+    const left = addDays(dayOfIso(queen.provedOn ?? HELD_DAY), DAYS_TO_LEAVE);
+    need(saveQueen({ ...desk, today: left }, { ...queen, ...went, boxId: null }));
   });
 }

@@ -34,11 +34,13 @@ export function heldOutlook(
   today: Day,
 ): BoxOutlook {
   const standing = standingOf(tables, placement, timetable, cellsComing, today);
-  const proposed = proposeForBox(standing);
+  const planned = tables.followUps.where({ boxId: placement.boxId, doneOn: null })[0]?.dueOn ?? null;
+  const found = proposeForBox(standing);
+  const proposed = planned !== null && found?.kind === 'look-again' ? null : found;
   const next = nextLookBeside(standing, proposed);
   return {
     ...NO_OUTLOOK,
-    nextLookOn: next === null ? null : isoOfDay(next),
+    nextLookOn: proposed === null && planned !== null ? planned : next === null ? null : isoOfDay(next),
     strength: standing.looks.findLast((look) => look.strength !== null)?.strength ?? null,
     proposal: proposed && proposalLine(proposed),
   };

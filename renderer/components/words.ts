@@ -36,6 +36,11 @@ export function useDays() {
     weekStart,
     today,
     short: (day: Day | IsoDay) => shortDay(day, dateOrder),
+    /** Short, and with its year where that is not the present one. */
+    dated: (day: IsoDay) =>
+      [shortDay(day, dateOrder), day.slice(0, 4) === today.slice(0, 4) ? '' : day.slice(0, 4)]
+        .filter(Boolean)
+        .join(' '),
     full: (day: Day | IsoDay) => fullDay(day, dateOrder),
   };
 }

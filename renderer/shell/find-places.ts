@@ -59,7 +59,7 @@ const recordsOf = ({ words, batches, hives, boxes, queens }: Haystack): readonly
   ...queens.map((one) => ({
     name: one.queen.number,
     kind: words.frame.places.queens,
-    to: { address: `/queens?queen=${one.queen.id}` },
+    to: { address: `/queens/${one.queen.id}` },
   })),
 ];
 

@@ -14,6 +14,7 @@ const HiveLookSheet = lazy(() =>
 const Boxes = lazy(() => import('../features/boxes/Boxes.tsx').then((m) => ({ default: m.Boxes })));
 const LookSheet = lazy(() => import('../features/boxes/LookSheet.tsx').then((m) => ({ default: m.LookSheet })));
 const Queens = lazy(() => import('../features/queens/Queens.tsx').then((m) => ({ default: m.Queens })));
+const QueenPage = lazy(() => import('../features/queens/QueenPage.tsx').then((m) => ({ default: m.QueenPage })));
 const Season = lazy(() => import('../features/season/Season.tsx').then((m) => ({ default: m.Season })));
 const Labels = lazy(() => import('../features/print/Labels.tsx').then((m) => ({ default: m.Labels })));
 const Files = lazy(() => import('../features/files/Files.tsx').then((m) => ({ default: m.Files })));
@@ -40,7 +41,7 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
         <Boxes boxId={query.get('box')} />
       );
     case 'queens':
-      return <Queens queenId={query.get('queen')} />;
+      return id ? <QueenPage key={id} queenId={id} /> : <Queens />;
     case 'season':
       return <Season tab={query.get('tab')} />;
     case 'print':

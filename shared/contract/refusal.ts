@@ -3,6 +3,7 @@ import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
 import type { CopiesRefusal } from './copies.ts';
 import type { FilesRefusal } from './files.ts';
+import type { FollowUpsRefusal } from './follow-ups.ts';
 import type { HistoryRefusal } from './history.ts';
 import type { HivesRefusal } from './hives.ts';
 import type { ImportRefusal } from './import.ts';
@@ -23,6 +24,7 @@ export type Refusal =
   | HivesRefusal
   | BoxesRefusal
   | QueensRefusal
+  | FollowUpsRefusal
   | MethodsRefusal
   | PrintRefusal
   | FilesRefusal
@@ -44,6 +46,9 @@ export type Notice =
   | { readonly kind: 'late-for-mating'; readonly box: string; readonly daysSinceEmergence: number }
   | { readonly kind: 'early-result'; readonly box: string; readonly result: string; readonly daysSincePlaced: number }
   | { readonly kind: 'box-just-emptied'; readonly box: string; readonly from: string }
+  | { readonly kind: 'queen-not-proved'; readonly queen: string }
+  | { readonly kind: 'young-queen'; readonly queen: string; readonly days: number }
+  | { readonly kind: 'hive-has-queen'; readonly hive: string; readonly queen: string }
   | { readonly kind: 'builder-resting'; readonly builder: string; readonly until: string }
   | { readonly kind: 'emergence-near'; readonly earliest: string }
   | { readonly kind: 'look-before-emergence'; readonly step: string; readonly earliest: string }

@@ -3,12 +3,16 @@ import { Bar, Batch, Count, StepDone, StepMove } from '../model/batch.ts';
 import { CalendarExport } from '../model/calendar-export.ts';
 import { Colony, ColonyRole } from '../model/colony.ts';
 import { IsoDayField, NameField } from '../model/fields.ts';
+import { FollowUp } from '../model/follow-up.ts';
+import { ColonyMove, Treatment } from '../model/hive-record.ts';
 import { LabelPrint } from '../model/label-print.ts';
 import { BoxLook, HiveLook } from '../model/look.ts';
 import { MatingBox, Placement } from '../model/mating-box.ts';
 import { MethodCopy } from '../model/method-copy.ts';
 import { Observation } from '../model/observation.ts';
 import { Queen } from '../model/queen.ts';
+import { QueenFeedback, QueenMove } from '../model/queen-story.ts';
+import { StockScore, StockTest } from '../model/stock.ts';
 import { BatchTally } from '../model/tally.ts';
 import { WeatherDay } from '../model/weather.ts';
 import { Yard } from '../model/yard.ts';
@@ -30,6 +34,13 @@ export const WHOLE_TABLES = {
   boxLooks: BoxLook,
   hiveLooks: HiveLook,
   queens: Queen,
+  queenMoves: QueenMove,
+  queenFeedback: QueenFeedback,
+  followUps: FollowUp,
+  stockScores: StockScore,
+  stockTests: StockTest,
+  treatments: Treatment,
+  colonyMoves: ColonyMove,
   labelPrints: LabelPrint,
   calendarExports: CalendarExport,
   weather: WeatherDay,
@@ -65,6 +76,13 @@ export const WholeWorkbook = z.object({
     boxLooks: rowsOf(BoxLook),
     hiveLooks: rowsOf(HiveLook),
     queens: rowsOf(Queen),
+    queenMoves: rowsOf(QueenMove),
+    queenFeedback: rowsOf(QueenFeedback),
+    followUps: rowsOf(FollowUp),
+    stockScores: rowsOf(StockScore),
+    stockTests: rowsOf(StockTest),
+    treatments: rowsOf(Treatment),
+    colonyMoves: rowsOf(ColonyMove),
     labelPrints: rowsOf(LabelPrint),
     calendarExports: rowsOf(CalendarExport),
     weather: rowsOf(WeatherDay),

@@ -1,6 +1,8 @@
 import type { IsoDay } from '../kernel/day.ts';
+import type { FollowUpKind } from './follow-up.ts';
 import type { LookResult } from './look.ts';
 import type { PlacementEnd } from './mating-box.ts';
+import type { QueenPlace } from './queen.ts';
 import type { ObservationKind, Step } from './step.ts';
 
 /** What one change did, as facts with the names of that day. Each has its sentence in shared/text/english/history.ts. */
@@ -30,7 +32,10 @@ export type ChangeWords =
   | { readonly did: 'save-hive'; readonly hive: string }
   | { readonly did: 'set-roles'; readonly hive: string; readonly season: number }
   | { readonly did: 'record-hive-look'; readonly hive: string; readonly on: IsoDay }
-  | { readonly did: 'save-queen'; readonly queen: string }
+  | { readonly did: 'save-queen' | 'record-feedback'; readonly queen: string }
+  | { readonly did: 'move-queen'; readonly queen: string; readonly place: QueenPlace }
+  | { readonly did: 'plan-look'; readonly box: string }
+  | { readonly did: 'answer-follow-up'; readonly what: FollowUpKind; readonly who: string }
   | { readonly did: 'save-method-copy'; readonly method: string }
   | { readonly did: 'save-settings' }
   | { readonly did: 'take-in-table'; readonly what: 'hives' | 'boxes' | 'queens' | 'counts'; readonly rows: number }

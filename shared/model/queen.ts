@@ -13,6 +13,8 @@ export const Queen = z.object({
   placementId: IdField.nullable(),
   batchId: IdField.nullable(),
   breederId: IdField.nullable(),
+  /** Her mother, where the person named her; else she is reckoned from the breeder hive. */
+  motherId: IdField.nullable().default(null),
   motherLine: NameField.nullable(),
   markedOn: IsoDayField.nullable(),
   firstEggsOn: IsoDayField.nullable(),

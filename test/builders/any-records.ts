@@ -5,6 +5,8 @@ import { isoOfDay } from '../../shared/kernel/day.ts';
 import { Bar, Batch, COUNTED_STAGES, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
 import { CALENDAR_ALARMS, CalendarExport } from '../../shared/model/calendar-export.ts';
 import { Colony, ColonyRole, ROLES } from '../../shared/model/colony.ts';
+import { FOLLOW_UP_ANSWERS, FOLLOW_UPS, FollowUp } from '../../shared/model/follow-up.ts';
+import { ColonyMove, Treatment } from '../../shared/model/hive-record.ts';
 import { LabelPrint } from '../../shared/model/label-print.ts';
 import { BoxLook, HiveLook, LOOK_RESULTS } from '../../shared/model/look.ts';
 import { MatingBox, PLACEMENT_ENDS, Placement } from '../../shared/model/mating-box.ts';
@@ -12,13 +14,16 @@ import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../shared/model/met
 import { MethodCopy } from '../../shared/model/method-copy.ts';
 import { Observation } from '../../shared/model/observation.ts';
 import { QUEEN_PLACES, Queen } from '../../shared/model/queen.ts';
+import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS, QueenFeedback, QueenMove } from '../../shared/model/queen-story.ts';
 import { OBSERVATION_KINDS, STEPS } from '../../shared/model/step.ts';
+import { STOCK_TESTS, STOCK_TRAITS, StockScore, StockTest } from '../../shared/model/stock.ts';
 import { WeatherDay } from '../../shared/model/weather.ts';
 import { Yard } from '../../shared/model/yard.ts';
 import { aBar, aBatch } from './batch.ts';
 import { aColony } from './colony.ts';
 import { aDesk, fill } from './desk.ts';
 import { aBox, aPlacement } from './mating-box.ts';
+import { aQueen } from './queen.ts';
 
 // Whole signs only: a lone half of a surrogate pair is no text, and UTF-8 cannot hold one.
 export const text = (maxLength: number, minLength = 0) =>
@@ -181,6 +186,7 @@ export const RECORDS = {
       placementId: maybe(given('placement-1')),
       batchId: maybe(given('batch-1')),
       breederId: maybe(given('colony-1')),
+      motherId: given(null),
       motherLine: maybe(name),
       markedOn: maybe(isoDay),
       firstEggsOn: maybe(isoDay),
@@ -219,13 +225,105 @@ export const RECORDS = {
       flyingHours: maybe(fc.integer({ min: 0, max: 10 }).map((halves) => halves / 2)),
     }),
   ],
+  queenMoves: [
+    QueenMove,
+    fc.record({
+      id,
+      queenId: given('queen-1'),
+      movedOn: isoDay,
+      place: fc.constantFrom(...QUEEN_PLACES),
+      colonyId: maybe(given('colony-1')),
+      goneTo: maybe(name),
+      way: maybe(fc.constantFrom(...INTRODUCTION_WAYS)),
+      price: maybe(text(30)),
+      note,
+    }),
+  ],
+  queenFeedback: [
+    QueenFeedback,
+    fc.record({
+      id,
+      queenId: given('queen-1'),
+      toldOn: isoDay,
+      toldBy: maybe(name),
+      outcome: fc.constantFrom(...FEEDBACK_OUTCOMES),
+      note,
+    }),
+  ],
+  followUps: [
+    FollowUp,
+    fc.record({
+      id,
+      what: fc.constantFrom(...FOLLOW_UPS),
+      dueOn: isoDay,
+      latestOn: isoDay,
+      queenId: maybe(given('queen-1')),
+      boxId: maybe(given('box-1')),
+      colonyId: maybe(given('colony-1')),
+      doneOn: maybe(isoDay),
+      answer: maybe(fc.constantFrom(...FOLLOW_UP_ANSWERS)),
+      note,
+    }),
+  ],
+  stockScores: [
+    StockScore,
+    fc.record({
+      id,
+      colonyId: given('colony-1'),
+      trait: fc.constantFrom(...STOCK_TRAITS),
+      scoredOn: isoDay,
+      score: fc.integer({ min: 2, max: 8 }).map((halves) => halves / 2),
+      note,
+    }),
+  ],
+  stockTests: [
+    StockTest,
+    fc.record({
+      id,
+      colonyId: given('colony-1'),
+      kind: fc.constantFrom(...STOCK_TESTS),
+      testedOn: isoDay,
+      counted: fc.integer({ min: 0, max: 1000 }).map((tenths) => tenths / 10),
+      outOf: maybe(count.map((value) => value + 1)),
+      hours: maybe(count.map((value) => value + 0.5)),
+      note,
+    }),
+  ],
+  treatments: [
+    Treatment,
+    fc.record({
+      id,
+      colonyId: given('colony-1'),
+      fromOn: isoDay,
+      toOn: maybe(isoDay),
+      product: text(80, 1),
+      amount: maybe(text(60)),
+      reason: maybe(text(80)),
+      paper: maybe(text(60)),
+      note,
+    }),
+  ],
+  colonyMoves: [
+    ColonyMove,
+    fc.record({
+      id,
+      colonyId: given('colony-1'),
+      movedOn: isoDay,
+      fromYardId: given(null),
+      toYardId: given(null),
+      place: maybe(text(60)),
+      paper: maybe(text(60)),
+      note,
+    }),
+  ],
   labelPrints: [LabelPrint, fc.record({ id, placementId: given('placement-1'), printedOn: isoDay, words: text(300) })],
 } as const satisfies Partial<Record<keyof Tables, unknown>>;
 
 /** A desk with one of each row that those records point to. */
 export function aFilledDesk() {
   const desk = aDesk();
-  fill(desk, ({ colonies, batches, bars, boxes, placements }) => {
+  fill(desk, ({ colonies, batches, bars, boxes, placements, queens }) => {
+    queens.insert(aQueen({ number: 'first queen!' }));
     colonies.insert(aColony({ code: 'first colony' }));
     batches.insert(aBatch({ code: 'first batch!' }));
     bars.insert(aBar());

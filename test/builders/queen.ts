@@ -7,6 +7,7 @@ export const aQueen = (changes: Partial<Queen> = {}): Queen => ({
   placementId: null,
   batchId: null,
   breederId: null,
+  motherId: null,
   motherLine: null,
   markedOn: null,
   firstEggsOn: null,

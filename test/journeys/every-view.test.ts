@@ -38,6 +38,8 @@ async function viewsOf(page: Page): Promise<readonly (readonly [string, string])
     }, path);
   const batches: { id: string; code: string }[] = (await ask('batches.listBatches')).data;
   const hives: { id: string; code: string }[] = (await ask('hives.listHives')).data.hives;
+  const queens: { queen: { id: string; number: string } }[] = (await ask('queens.listQueens')).data;
+  const queen = (number: string) => queens.find((one) => one.queen.number === number)?.queen.id;
   const batch = (code: string) => batches.find((one) => one.code === code)?.id;
   return [
     ['Today', '/today'],
@@ -52,6 +54,7 @@ async function viewsOf(page: Page): Promise<readonly (readonly [string, string])
     ['Mating boxes', '/boxes'],
     ['Type looks', `/boxes/looks?batch=${batch('26-01')}&step=first-look`],
     ['Queens', '/queens'],
+    ['Queen 25-008', `/queens/${queen('25-008')}`],
     ['Season', '/season'],
     ['Print', `/print?batch=${batch('26-01')}`],
     ['Files', '/files'],

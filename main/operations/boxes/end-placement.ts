@@ -4,9 +4,11 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Placement, PlacementEnd } from '../../../shared/model/mating-box.ts';
 import type { QueenPlace } from '../../../shared/model/queen.ts';
+import type { Ids } from '../../ports/ports.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { BoxReader } from '../box-lines.ts';
 import type { Desk } from '../operation.ts';
+import { writeQueenMove } from '../queen-moves.ts';
 import { keepTally } from '../tally-keeping.ts';
 
 /** The queen was caught, the box failed or was united: the box is free again and the cell's story is complete. */
@@ -19,7 +21,8 @@ export function endPlacement(desk: Desk, input: z.infer<typeof EndPlacement>): R
     if (input.endedOn < placement.placedOn)
       return refuse({ kind: 'look-before-placing', field: 'endedOn', placedOn: placement.placedOn });
     tables.placements.update({ ...placement, endedOn: input.endedOn, endReason: input.reason });
-    moveQueen(tables, placement, input.reason);
+    moveQueen(tables, desk.ids, placement, input);
+    dropLooksAgain(tables, placement.boxId);
     keepTally(tables, placement.batchId);
     const box = tables.boxes.get(placement.boxId);
     const reader = new BoxReader(tables, desk.today);
@@ -37,8 +40,15 @@ const QUEEN_GOES: Readonly<Record<PlacementEnd, QueenPlace | null>> = {
 };
 
 /** A queen with a number leaves the box with the placement; where she goes next is the person's to say. */
-function moveQueen(tables: Tables, placement: Placement, reason: PlacementEnd): void {
+function moveQueen(tables: Tables, ids: Ids, placement: Placement, { reason, endedOn }: z.infer<typeof EndPlacement>) {
   const place = QUEEN_GOES[reason];
   const queen = tables.queens.where({ placementId: placement.id, place: 'in-box' })[0];
-  if (queen && place) tables.queens.update({ ...queen, place, boxId: null });
+  if (!queen || !place) return;
+  const nowhere = { colonyId: null, goneTo: null, way: null, price: null, note: null };
+  writeQueenMove(tables, ids, queen, { id: ids.next(), queenId: queen.id, movedOn: endedOn, place, ...nowhere });
+}
+
+/** A free box waits for no look. */
+function dropLooksAgain(tables: Tables, boxId: string): void {
+  for (const look of tables.followUps.where({ boxId, doneOn: null })) tables.followUps.remove(look.id);
 }

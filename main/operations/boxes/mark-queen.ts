@@ -46,6 +46,7 @@ function queenFrom(
     placementId: placement?.id ?? null,
     batchId: batch?.id ?? null,
     breederId: breeder?.id ?? null,
+    motherId: known?.motherId ?? null,
     motherLine: breeder?.motherLine ?? null,
     markedOn: known?.markedOn ?? typed.lookedOn,
     firstEggsOn: known?.firstEggsOn ?? eggsOn,

@@ -37,6 +37,7 @@ export function recordLook(desk: Desk, typed: TypedLook): Result<LookSaved, Refu
       const refusal = markQueen(tables, typed.queen, { box, placement, typed });
       if (refusal) return refuse(refusal);
     }
+    closeLooksAgain(tables, typed);
     for (const batchId of batchesOf(tables, [before, placement?.id ?? null])) keepTally(tables, batchId);
     const reader = new BoxReader(tables, desk.today);
     return ok({
@@ -44,6 +45,13 @@ export function recordLook(desk: Desk, typed: TypedLook): Result<LookSaved, Refu
       notices: lookNotices(desk, reader, box, placement, typed),
     });
   });
+}
+
+/** A look that said something answers the one that was wanted again. */
+function closeLooksAgain(tables: Tables, { boxId, lookedOn, result }: TypedLook): void {
+  if (result === 'not-looked') return;
+  for (const wanted of tables.followUps.where({ boxId, doneOn: null }))
+    tables.followUps.update({ ...wanted, doneOn: lookedOn, answer: 'well' });
 }
 
 /** The placement the look belongs to: the one that was in the box on that day, else the one in it now. */

@@ -12,6 +12,7 @@ export function draftQueen(row: RowReader, setting: DraftSetting): Draft | null 
   const boxId = boxOf(row, setting);
   const colonyId = hiveOf(row, 'hive', setting);
   const rest = {
+    motherId: null,
     breederId: hiveOf(row, 'breeder', setting),
     motherLine: row.text('motherLine', SIGNS.name),
     place: placeOf(row, boxId, colonyId, setting.choice.queenPlace),

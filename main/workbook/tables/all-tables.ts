@@ -6,20 +6,27 @@ import { batchTable } from './batch-table.ts';
 import { batchTallyTable } from './batch-tally-table.ts';
 import { boxLookTable } from './box-look-table.ts';
 import { calendarExportTable } from './calendar-export-table.ts';
+import { colonyMoveTable } from './colony-move-table.ts';
 import { colonyRoleTable } from './colony-role-table.ts';
 import { colonyTable } from './colony-table.ts';
 import { countTable } from './count-table.ts';
 import { defineTable, type TableShape, type WriteGuard } from './define-table.ts';
+import { followUpTable } from './follow-up-table.ts';
 import { hiveLookTable } from './hive-look-table.ts';
 import { labelPrintTable } from './label-print-table.ts';
 import { matingBoxTable } from './mating-box-table.ts';
 import { methodCopyTable } from './method-copy-table.ts';
 import { observationTable } from './observation-table.ts';
 import { placementTable } from './placement-table.ts';
+import { queenFeedbackTable } from './queen-feedback-table.ts';
+import { queenMoveTable } from './queen-move-table.ts';
 import { queenTable } from './queen-table.ts';
 import { settingTable } from './setting-table.ts';
 import { stepDoneTable } from './step-done-table.ts';
 import { stepMoveTable } from './step-move-table.ts';
+import { stockScoreTable } from './stock-score-table.ts';
+import { stockTestTable } from './stock-test-table.ts';
+import { treatmentTable } from './treatment-table.ts';
 import { weatherTable } from './weather-table.ts';
 import { yardTable } from './yard-table.ts';
 
@@ -43,6 +50,13 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     boxLooks: table(boxLookTable),
     hiveLooks: table(hiveLookTable),
     queens: table(queenTable),
+    queenMoves: table(queenMoveTable),
+    queenFeedback: table(queenFeedbackTable),
+    followUps: table(followUpTable),
+    stockScores: table(stockScoreTable),
+    stockTests: table(stockTestTable),
+    treatments: table(treatmentTable),
+    colonyMoves: table(colonyMoveTable),
     labelPrints: table(labelPrintTable),
     calendarExports: table(calendarExportTable),
     tallies: batchTallyTable(db, guardWrite),

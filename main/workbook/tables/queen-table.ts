@@ -10,6 +10,7 @@ export const queenTable: TableShape<Queen> = {
     placementId: plain('placement_id'),
     batchId: plain('batch_id'),
     breederId: plain('breeder_id'),
+    motherId: plain('mother_id'),
     motherLine: plain('mother_line'),
     markedOn: plain('marked_on'),
     firstEggsOn: plain('first_eggs_on'),

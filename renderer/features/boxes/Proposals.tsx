@@ -3,11 +3,11 @@ import { type KeyboardEvent, useRef, useState } from 'react';
 import { BOX_TURNAROUND } from '../../../shared/biology/box-turnaround.ts';
 import type { BoxLine, ProposalLine } from '../../../shared/contract/boxes.ts';
 import { proposalReason } from '../../../shared/text/english/box-proposals.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
-import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 
@@ -23,11 +23,9 @@ export function Proposals({ boxes }: { boxes: readonly BoxLine[] }) {
   const proposed = boxes.filter(isProposed);
   const onAccept = async (box: Proposed) => {
     const { placementId, proposal } = box;
-    if (proposal.kind === 'look-again') return goTo(`/boxes/looks?batch=${box.batchId}`);
     const done = await accept.run({ boxId: box.id, placementId, kind: proposal.kind, on: days.today });
     if (!done) return;
-    const from = done.boxes[0]?.freeFrom;
-    setFreed([words.freed(box.code), from ? words.freeFrom(days.short(from)) : ''].join(' '));
+    setFreed(outcomeText(done.boxes[0], words, days.short));
     buttonsOf(list.current)[0]?.focus();
   };
   const days = useDays();
@@ -51,6 +49,12 @@ export function Proposals({ boxes }: { boxes: readonly BoxLine[] }) {
       <Sources />
     </Section>
   );
+}
+
+function outcomeText(box: BoxLine | undefined, words: Words['boxes']['proposals'], day: (on: string) => string) {
+  if (!box) return null;
+  if (box.state !== 'free') return box.nextLookOn ? words.planned(box.code, day(box.nextLookOn)) : null;
+  return [words.freed(box.code), box.freeFrom ? words.freeFrom(day(box.freeFrom)) : ''].join(' ');
 }
 
 const buttonsOf = (list: HTMLUListElement | null): readonly HTMLElement[] => [

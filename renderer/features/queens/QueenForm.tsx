@@ -3,7 +3,7 @@ import { type FormEvent, useState } from 'react';
 import type { QueenLine } from '../../../shared/contract/queens.ts';
 import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
 import { ask } from '../../client/client.ts';
-import { newId, useChange } from '../../client/hooks.ts';
+import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
@@ -12,7 +12,7 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useToday, useWords } from '../../components/words.ts';
 
-const OWN_FIELDS = ['number', 'bornIn', 'provedOn', 'firstEggsOn', 'motherLine', 'goneTo', 'note'];
+const OWN_FIELDS = ['motherId', 'number', 'bornIn', 'provedOn', 'firstEggsOn', 'motherLine', 'goneTo', 'note'];
 
 /** One queen's particulars; a new one gets the next number of the year. */
 export function QueenForm({
@@ -33,8 +33,7 @@ export function QueenForm({
   const problem = useProblemOf(save.state.refusal);
   const submit = async (event: FormEvent) => {
     event.preventDefault();
-    const placed = form.place === 'in-box' ? form : { ...form, boxId: null };
-    if (await save.run(placed)) onClose();
+    if (await save.run(form)) onClose();
   };
   return (
     <Section
@@ -42,7 +41,7 @@ export function QueenForm({
       acts={<Button onClick={onClose}>{frame.close}</Button>}
     >
       <form className="stack prints" onSubmit={(event) => void submit(event)}>
-        <QueenFields form={form} change={change} problem={problem} />
+        <QueenFields form={form} change={change} problem={problem} lines={lines} isNew={queen === null} />
         <TextField
           label={words.note}
           value={form.note ?? ''}
@@ -62,6 +61,8 @@ export function QueenForm({
 }
 
 interface QueenFieldsProps {
+  readonly lines: readonly QueenLine[];
+  readonly isNew: boolean;
   readonly form: Queen;
   readonly change: (changes: Partial<Queen>) => void;
   readonly problem: (...fields: readonly string[]) => string | null;
@@ -69,7 +70,7 @@ interface QueenFieldsProps {
 
 const text = (value: string): string | null => (value.trim() === '' ? null : value);
 
-function QueenFields({ form, change, problem }: QueenFieldsProps) {
+function QueenFields({ form, change, problem, lines, isNew }: QueenFieldsProps) {
   const { queens: words } = useWords();
   return (
     <>
@@ -111,21 +112,67 @@ function QueenFields({ form, change, problem }: QueenFieldsProps) {
           problem={problem('provedOn')}
         />
       </div>
-      <div className="row">
+      {isNew ? <NewPlace form={form} change={change} problem={problem} /> : null}
+      <MotherField form={form} change={change} problem={problem} lines={lines} />
+    </>
+  );
+}
+
+type PartProps = Omit<QueenFieldsProps, 'lines' | 'isNew'>;
+
+/** Where a new queen is. Later moves of hers are written on her page, each with its day. */
+function NewPlace({ form, change, problem }: PartProps) {
+  const { queens: words } = useWords();
+  const hives = useAnswer(['hives'], () => ask.hives.listHives.query());
+  const choices = (hives.data?.hives ?? []).map((hive) => ({
+    value: hive.id,
+    text: [hive.code, hive.name].filter(Boolean).join(' '),
+  }));
+  return (
+    <div className="row">
+      <ChoiceField
+        label={words.place}
+        value={form.place}
+        choices={QUEEN_PLACES.filter((value) => value !== 'in-box').map((value) => ({
+          value,
+          text: words.places[value],
+        }))}
+        onChange={(place) => change({ place })}
+      />
+      {form.place === 'in-hive' ? (
         <ChoiceField
-          label={words.place}
-          value={form.place}
-          choices={QUEEN_PLACES.map((value) => ({ value, text: words.places[value] }))}
-          onChange={(place) => change({ place })}
+          label={words.hive}
+          value={form.colonyId ?? ''}
+          choices={[{ value: '', text: words.noHive }, ...choices]}
+          onChange={(colonyId) => change({ colonyId: text(colonyId) })}
         />
+      ) : (
         <TextField
           label={words.goneTo}
           value={form.goneTo ?? ''}
           onChange={(goneTo) => change({ goneTo: text(goneTo) })}
           problem={problem('goneTo')}
         />
-      </div>
-    </>
+      )}
+    </div>
+  );
+}
+
+/** Her mother, where the batch does not say it or says it wrongly. */
+function MotherField({ form, change, problem, lines }: PartProps & { lines: readonly QueenLine[] }) {
+  const { queens: words } = useWords();
+  const others = lines.filter(({ queen }) => queen.id !== form.id);
+  return (
+    <ChoiceField
+      label={words.mother}
+      value={form.motherId ?? ''}
+      choices={[
+        { value: '', text: words.motherReckoned },
+        ...others.map(({ queen }) => ({ value: queen.id, text: queen.number })),
+      ]}
+      onChange={(motherId) => change({ motherId: text(motherId) })}
+      problem={problem('motherId')}
+    />
   );
 }
 
@@ -137,6 +184,7 @@ function freshQueen(bornIn: number, lines: readonly QueenLine[]): Queen {
     placementId: null,
     batchId: null,
     breederId: null,
+    motherId: null,
     motherLine: null,
     markedOn: null,
     firstEggsOn: null,

@@ -4,106 +4,77 @@ import type { QueenLine } from '../../../shared/contract/queens.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
-import { DataTable } from '../../components/DataTable.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useDays, useWords } from '../../components/words.ts';
-import { YearColourMark } from '../../components/YearColourMark.tsx';
+import { useWords } from '../../components/words.ts';
+import { MotherLines } from './MotherLines.tsx';
 import { QueenForm } from './QueenForm.tsx';
+import { QueenTable } from './QueenTable.tsx';
+import { type QueenFilter, queensShown } from './queens-shown.ts';
 
-const GONE: readonly string[] = ['given', 'sold', 'dead', 'lost'];
-
-/** The register of queens with a number. */
-export function Queens({ queenId }: { queenId: string | null }) {
+/** The register of queens with a number, or the same queens under their mothers. */
+export function Queens() {
   const { queens: words } = useWords();
-  const [chosen, setChosen] = useState(queenId);
-  const [show, setShow] = useState<'all' | 'here'>('all');
+  const [adding, setAdding] = useState(false);
+  const [asTree, setAsTree] = useState(false);
   const list = useAnswer(['queens'], () => ask.queens.listQueens.query());
   if (!list.data) return <Page title={words.title}>{null}</Page>;
-  const lines = list.data.filter((line) => show === 'all' || !GONE.includes(line.queen.place));
-  const queen = list.data.find((line) => line.queen.id === chosen)?.queen ?? null;
+  const acts = (
+    <Button variant="contained" onClick={() => setAdding(true)}>
+      {words.add}
+    </Button>
+  );
   return (
-    <Page
-      title={words.title}
-      acts={
-        <Button variant="contained" onClick={() => setChosen('new')}>
-          {words.add}
-        </Button>
-      }
-    >
-      {chosen === 'new' || queen ? (
-        <QueenForm key={chosen} queen={queen} lines={list.data} onClose={() => setChosen(null)} />
-      ) : null}
-      {list.data.length === 0 ? (
-        <EmptyState title={words.empty} />
+    <Page title={words.title} acts={acts}>
+      {adding ? <QueenForm queen={null} lines={list.data} onClose={() => setAdding(false)} /> : null}
+      {list.data.length === 0 ? <EmptyState title={words.empty} /> : null}
+      {list.data.length === 0 ? null : asTree ? (
+        <MotherLines choice={<ShownChoice asTree setAsTree={setAsTree} />} />
       ) : (
-        <Section title={words.count(lines.length)} acts={<ShowChoice show={show} setShow={setShow} />}>
-          <QueenTable lines={lines} onChoose={setChosen} />
-        </Section>
+        <Register lines={list.data} choice={<ShownChoice asTree={false} setAsTree={setAsTree} />} />
       )}
     </Page>
   );
 }
 
-function ShowChoice({ show, setShow }: { show: 'all' | 'here'; setShow: (show: 'all' | 'here') => void }) {
+function ShownChoice({ asTree, setAsTree }: { asTree: boolean; setAsTree: (asTree: boolean) => void }) {
   const { queens: words } = useWords();
   return (
     <ChoiceField
-      label={words.filter}
-      value={show}
-      choices={[
-        { value: 'all', text: words.all },
-        { value: 'here', text: words.here },
-      ]}
-      onChange={setShow}
+      label={words.shown}
+      value={asTree ? 'tree' : 'register'}
+      choices={(['register', 'tree'] as const).map((value) => ({ value, text: words.shows[value] }))}
+      onChange={(value) => setAsTree(value === 'tree')}
     />
   );
 }
 
-function QueenTable({ lines, onChoose }: { lines: readonly QueenLine[]; onChoose: (queenId: string) => void }) {
+function Register({ lines, choice }: { lines: readonly QueenLine[]; choice: React.ReactNode }) {
   const { queens: words } = useWords();
-  const days = useDays();
-  const { columns } = words;
-  const day = (on: string | null) => (on ? <span className="nowrap">{days.short(on)}</span> : '');
+  const [filter, setFilter] = useState<QueenFilter>({ place: 'all', line: '' });
+  const shown = queensShown(lines, filter);
+  const lineNames = [...new Set(lines.flatMap(({ queen }) => queen.motherLine ?? []))].toSorted();
+  const acts = (
+    <>
+      {choice}
+      <ChoiceField
+        label={words.filter}
+        value={filter.place}
+        choices={(['all', 'here', 'gone'] as const).map((value) => ({ value, text: words[value] }))}
+        onChange={(place) => setFilter({ ...filter, place })}
+      />
+      <ChoiceField
+        label={words.lineFilter}
+        value={filter.line}
+        choices={[{ value: '', text: words.anyLine }, ...lineNames.map((value) => ({ value, text: value }))]}
+        onChange={(line) => setFilter({ ...filter, line })}
+      />
+    </>
+  );
   return (
-    <DataTable
-      caption={words.title}
-      rows={lines}
-      rowKey={(line) => line.queen.id}
-      quiet={(line) => GONE.includes(line.queen.place)}
-      columns={[
-        {
-          key: 'number',
-          title: columns.number,
-          head: true,
-          cell: ({ queen }) => (
-            <button type="button" className="as-text nowrap" onClick={() => onChoose(queen.id)}>
-              {queen.number}
-            </button>
-          ),
-        },
-        { key: 'colour', title: columns.colour, cell: (line) => <YearColourMark colour={line.yearColour} /> },
-        {
-          key: 'mother',
-          title: columns.mother,
-          cell: ({ breeder, queen }) => [breeder, queen.motherLine].filter(Boolean).join(', '),
-        },
-        {
-          key: 'batch',
-          title: columns.batch,
-          cell: ({ batch, queen }) => (batch ? <a href={`#/batches/${queen.batchId}`}>{batch}</a> : ''),
-        },
-        { key: 'eggs', title: columns.eggs, cell: ({ queen }) => day(queen.firstEggsOn) },
-        { key: 'proved', title: columns.proved, cell: ({ queen }) => day(queen.provedOn) },
-        {
-          key: 'place',
-          title: columns.place,
-          cell: ({ queen, box, hive }) =>
-            [words.places[queen.place], box ?? hive ?? queen.goneTo].filter(Boolean).join(': '),
-        },
-        { key: 'note', title: columns.note, cell: ({ queen }) => queen.note ?? '' },
-      ]}
-    />
+    <Section title={words.count(shown.length)} acts={acts}>
+      <QueenTable lines={shown} />
+    </Section>
   );
 }

@@ -15,6 +15,7 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { SlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { FollowUps } from './FollowUps.tsx';
 import { materialName } from './material-name.ts';
 import { TodayWeather } from './TodayWeather.tsx';
 import { Week } from './Week.tsx';
@@ -66,6 +67,7 @@ function Days({ view }: { view: TodayView }) {
           >
             <Jobs jobs={view.due} kind="due" empty={words.nothingToDo} />
           </Section>
+          <FollowUps />
           {view.late.length > 0 ? (
             <Section title={words.late}>
               <Jobs jobs={view.late} kind="late" empty="" />

@@ -5,6 +5,7 @@ import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashWords } from './clashes.ts';
 import { copies } from './copies.ts';
 import { evening } from './evening.ts';
+import { followUps } from './follow-ups.ts';
 import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
@@ -52,6 +53,7 @@ export const english = {
   hives,
   boxes,
   queens,
+  followUps,
   season,
   forecast,
   print,

@@ -3,6 +3,7 @@ import type { DateOrder } from '../day-text.ts';
 import { shortDay } from '../day-text.ts';
 import { celsiusText } from '../degrees.ts';
 import { boxes } from './boxes.ts';
+import { followUps } from './follow-ups.ts';
 import { hives } from './hives.ts';
 import { lookWords } from './looks.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
@@ -55,6 +56,10 @@ const CHANGES: Sentences = {
   'set-roles': ({ hive, season }) => `Role of ${hive} in ${season}`,
   'record-hive-look': ({ hive }) => `Look into ${hive}`,
   'save-queen': ({ queen }) => `Queen ${queen}`,
+  'record-feedback': ({ queen }) => `What was told of queen ${queen}`,
+  'move-queen': ({ queen, place }) => `Queen ${queen} ${queens.places[place]}`,
+  'plan-look': ({ box }) => `Another look into ${box} planned`,
+  'answer-follow-up': ({ what, who }) => `${followUps.what[what]} ${who}`,
   'save-method-copy': ({ method }) => `Method ${method}`,
   'save-settings': () => 'Settings',
   'take-in-table': ({ what, rows }) => `Table taken in, ${rows} ${TAKEN_IN[what][rows === 1 ? 0 : 1]}`,
@@ -169,7 +174,8 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
       born_in: 'Born in',
       placement_id: 'Cell of',
       batch_id: 'Batch',
-      breeder_id: 'Mother',
+      breeder_id: 'Breeder',
+      mother_id: 'Mother',
       mother_line: 'Mother line',
       marked_on: 'Marked on',
       first_eggs_on: 'First eggs on',
@@ -178,6 +184,78 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
       box_id: 'Box',
       colony_id: 'Hive',
       gone_to: 'To whom',
+      note: 'Note',
+    },
+  },
+  queen_move: {
+    name: 'Where she went',
+    fields: {
+      queen_id: 'Queen',
+      moved_on: 'Day',
+      place: 'Where',
+      colony_id: 'Hive',
+      gone_to: 'To whom',
+      way: 'How',
+      price: 'Price',
+      note: 'Note',
+    },
+  },
+  queen_feedback: {
+    name: 'What was told of her',
+    fields: { queen_id: 'Queen', told_on: 'Heard on', told_by: 'From whom', outcome: 'How she does', note: 'Note' },
+  },
+  follow_up: {
+    name: 'Check',
+    fields: {
+      what: 'What',
+      due_on: 'Due on',
+      latest_on: 'At the latest on',
+      queen_id: 'Queen',
+      box_id: 'Box',
+      colony_id: 'Hive',
+      done_on: 'Done on',
+      answer: 'Answer',
+      note: 'Note',
+    },
+  },
+  stock_score: {
+    name: 'Score',
+    fields: { colony_id: 'Hive', trait: 'Trait', scored_on: 'Day', score: 'Score', note: 'Note' },
+  },
+  stock_test: {
+    name: 'Test',
+    fields: {
+      colony_id: 'Hive',
+      kind: 'Kind',
+      tested_on: 'Day',
+      counted: 'Counted',
+      out_of: 'Out of',
+      hours: 'Hours',
+      note: 'Note',
+    },
+  },
+  treatment: {
+    name: 'Treatment',
+    fields: {
+      colony_id: 'Hive',
+      from_on: 'From',
+      to_on: 'Until',
+      product: 'Product',
+      amount: 'Amount',
+      reason: 'Because of',
+      paper: 'Paper',
+      note: 'Note',
+    },
+  },
+  colony_move: {
+    name: 'Move',
+    fields: {
+      colony_id: 'Hive',
+      moved_on: 'Day',
+      from_yard_id: 'From yard',
+      to_yard_id: 'To yard',
+      place: 'Place',
+      paper: 'Paper',
       note: 'Note',
     },
   },
@@ -222,6 +300,8 @@ const spelled = (name: string): string => {
 
 const named = (texts: Readonly<Record<string, { readonly name: string }>>) => (value: string) => texts[value]?.name;
 
+const listed = (texts: Readonly<Record<string, string>>) => (value: string) => texts[value];
+
 /** Values that are kept as words of a list, by table and field, or by field alone. */
 const VALUE_WORDS: Readonly<Record<string, (value: string) => string | undefined>> = {
   'box_look.result': named(lookWords),
@@ -232,9 +312,14 @@ const VALUE_WORDS: Readonly<Record<string, (value: string) => string | undefined
   comb: named(COMB_WORDS),
   builder_type: named(BUILDER_TYPE_WORDS),
   box_type: named(BOX_TYPE_WORDS),
-  end_reason: (value) => (boxes.ends as Readonly<Record<string, string>>)[value],
-  role: (value) => (hives.roles as Readonly<Record<string, string>>)[value],
-  'queen.place': (value) => (queens.places as Readonly<Record<string, string>>)[value],
+  end_reason: listed(boxes.ends),
+  role: listed(hives.roles),
+  'queen.place': listed(queens.places),
+  'queen_move.place': listed(queens.places),
+  'queen_move.way': listed(queens.move.ways),
+  'queen_feedback.outcome': listed(queens.feedback.outcomes),
+  'follow_up.what': listed(followUps.what),
+  'follow_up.answer': listed(followUps.answered),
   'batch.practice': (value) => (value === '1' ? 'yes' : 'no'),
 };
 

@@ -63,6 +63,13 @@ const FIELDS: Readonly<Record<string, string>> = {
   strength: 'Strength, 1 to 5',
   food: 'Food, 1 to 5',
   number: 'Number',
+  movedOn: 'Day',
+  toldOn: 'Day',
+  goneTo: 'To whom',
+  price: 'Price',
+  toldBy: 'Told by',
+  bornIn: 'Born in',
+  motherLine: 'Mother line',
 };
 
 const fieldName = (field: string): string => FIELDS[field.split('.').at(-1) ?? field] ?? 'This field';
@@ -160,6 +167,15 @@ const REFUSALS: Sentences<Own> = {
   'queen-number-taken': ({ number }) => `Number: ${number} belongs to another queen. Take the next free number.`,
   'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
     `Proved on: sealed brood on ${text(provedOn)} cannot lie before the first eggs on ${text(firstEggsOn)}. Correct one of the two.`,
+  'queen-missing': () => 'This queen is no longer in the workbook. Go back to the list of queens.',
+  'queen-own-ancestor': ({ number }) =>
+    `Mother: ${number} descends from this queen, so she cannot be her mother. Choose another one, or leave it open.`,
+  'hive-for-queen-needed': () => 'Hive: say which hive she was brought to. Choose one of the list.',
+  'queen-moved-before-birth': ({ bornOn }, text) =>
+    `Day: she came out of her cell about ${text(bornOn)}. Type that day or a later one.`,
+  'follow-up-missing': () => 'This check is no longer in the workbook. Reload the page.',
+  'answered-before-move': ({ movedOn }, text) =>
+    `Day: she was brought there on ${text(movedOn)}. Type that day or a later one.`,
   'no-labels': () => 'Labels: no cells of this batch are in boxes. Put cells in boxes first.',
   'file-unreadable': ({ trouble }) => FILE_TROUBLE[trouble.reason](trouble),
   'fields-not-matched': ({ fields }) =>
@@ -191,6 +207,11 @@ const NOTICES: Sentences<Notice> = {
     `${box}: “${lookWords[result as keyof typeof lookWords]?.name ?? result}” only ${daysSincePlaced} days after the cell was put in is early. Right box?`,
   'box-just-emptied': ({ box, from }, text) =>
     `${box}: its queen was taken out only just now; the bees take a cell better from ${text(from)} on. Destroy their own cells first.`,
+  'queen-not-proved': ({ queen }) => `${queen}: no sealed worker brood of hers was seen yet, so she is not proved.`,
+  'young-queen': ({ queen, days }) =>
+    `${queen} is ${days} days out of her cell. Queens that leave their box before day 21 live less often to the next season.`,
+  'hive-has-queen': ({ hive, queen }) =>
+    `${hive} has ${queen} as its queen by the register. Is she out? Say what became of her on her page.`,
   'builder-resting': ({ builder, until }, text) =>
     `${builder} has just given up cells and should rest until ${text(until)}.`,
   'emergence-near': ({ earliest }, text) =>

@@ -87,10 +87,16 @@ test('nothing is ended once the box has changed since the proposal was shown', (
   look(desk, '2026-05-29', 'virgin');
   const outdated = { kind: 'proposal-outdated', box: 'K01' };
   expect(refusalOf(accept(desk, 're-use', '2026-05-30'))).toEqual(outdated);
-  // "Look again" is a day, not an end: there is nothing to accept.
-  expect(lineOn(desk, '2026-05-30')?.proposal?.kind).toBe('look-again');
-  expect(refusalOf(accept(desk, 'look-again', '2026-05-30'))).toEqual(outdated);
   const gone = { boxId: 'gone', placementId: 'placement-1', kind: 're-use', on: '2026-05-30' } as const;
   expect(refusalOf(acceptProposal(desk, gone))).toEqual({ kind: 'box-not-found', field: 'boxId', code: 'gone' });
   expect(desk.workbook.tables.placements.get('placement-1')?.endedOn).toBeNull();
+});
+
+test('look again becomes a job of its day, once', () => {
+  const desk = aDeskWithBoxes();
+  look(desk, '2026-05-29', 'virgin');
+  expect(lineOn(desk, '2026-05-30')?.proposal).toMatchObject({ kind: 'look-again', on: '2026-06-02' });
+  mustOk(accept(desk, 'look-again', '2026-05-30'));
+  expect(lineOn(desk, '2026-05-30')).toMatchObject({ nextLookOn: '2026-06-02', proposal: null, state: 'virgin' });
+  expect(refusalOf(accept(desk, 'look-again', '2026-05-30'))).toEqual({ kind: 'proposal-outdated', box: 'K01' });
 });

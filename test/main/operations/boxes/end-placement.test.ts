@@ -43,6 +43,7 @@ test.each([
   ['caught', 'caged'],
   ['failed', 'lost'],
   ['united', 'in-hive'],
+  ['shaken-out', 'lost'],
   ['cell-taken-back', 'in-box'],
   ['other', 'in-box'],
 ] as const)('%s: the queen with a number is %s', (reason, place) => {
@@ -50,4 +51,6 @@ test.each([
   fill(desk, ({ queens }) => queens.insert(aQueen({ placementId: 'placement-1', boxId: 'box-1' })));
   mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-01', reason }));
   expect(desk.workbook.tables.queens.get('queen-1')?.place).toBe(place);
+  const moves = desk.workbook.tables.queenMoves.all().map((move) => [move.movedOn, move.place]);
+  expect(moves).toEqual(place === 'in-box' ? [] : [['2026-06-01', place]]);
 });

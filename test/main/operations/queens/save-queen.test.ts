@@ -37,3 +37,28 @@ test.each([
 ])('keeps first eggs on %s and proved on %s', (firstEggsOn, provedOn) => {
   mustOk(saveQueen(aDesk(), aQueen({ firstEggsOn, provedOn })));
 });
+
+test('a place said in the form is kept as a move: when she was marked if she is new, today if it changed', () => {
+  const desk = aDesk({ today: '2026-07-01' });
+  mustOk(saveQueen(desk, aQueen({ markedOn: '2026-06-06', place: 'caged' })));
+  mustOk(saveQueen(desk, aQueen({ markedOn: '2026-06-06', place: 'caged', note: 'quick on her feet' })));
+  mustOk(saveQueen(desk, aQueen({ markedOn: '2026-06-06', place: 'sold', goneTo: 'Ines' })));
+  expect(desk.workbook.tables.queenMoves.all().map(({ movedOn, place, goneTo }) => [movedOn, place, goneTo])).toEqual([
+    ['2026-06-06', 'caged', null],
+    ['2026-07-01', 'sold', 'Ines'],
+  ]);
+});
+
+test('refuses a mother that is gone or descends from her', () => {
+  const desk = aDesk();
+  mustOk(saveQueen(desk, aQueen()));
+  mustOk(saveQueen(desk, aQueen({ id: 'daughter', number: '26-002', motherId: 'queen-1' })));
+  const circle = aQueen({ motherId: 'daughter' });
+  expect(refusalOf(saveQueen(desk, circle))).toEqual({
+    kind: 'queen-own-ancestor',
+    field: 'motherId',
+    number: '26-002',
+  });
+  expect(refusalOf(saveQueen(desk, aQueen({ motherId: 'gone' })))).toEqual({ kind: 'queen-missing' });
+  expect(desk.workbook.tables.queens.get('queen-1')?.motherId).toBeNull();
+});

@@ -1,0 +1,57 @@
+import { dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import type { Queen } from '../../shared/model/queen.ts';
+import type { QueenMove } from '../../shared/model/queen-story.ts';
+import { type DatedCheck, introductionChecks } from '../engine/queens/introduction-checks.ts';
+import type { Ids } from '../ports/ports.ts';
+import type { Tables } from '../workbook/workbook.ts';
+
+/**
+ * Writes where a queen went: the move itself, her place as it is now, and the checks that follow. Checks still open from
+ * her last place are forecasts that will not come, so they go.
+ */
+export function writeQueenMove(tables: Tables, ids: Ids, queen: Queen, move: QueenMove): Queen {
+  if (tables.queenMoves.get(move.id)) tables.queenMoves.update(move);
+  else tables.queenMoves.insert(move);
+  const latest = tables.queenMoves
+    .where({ queenId: queen.id })
+    .toSorted((a, b) => (a.movedOn < b.movedOn ? -1 : a.movedOn > b.movedOn ? 1 : 0))
+    .at(-1);
+  if (latest?.id !== move.id) return queen;
+  const { place, colonyId, goneTo } = move;
+  const now: Queen = {
+    ...queen,
+    place,
+    goneTo,
+    colonyId: place === 'in-hive' ? colonyId : null,
+    boxId: place === 'in-box' ? queen.boxId : null,
+  };
+  tables.queens.update(now);
+  dropOpenChecks(tables, queen.id);
+  if (now.colonyId !== null) addChecks(tables, ids, now, introductionChecks(move.way, dayOfIso(move.movedOn)));
+  return now;
+}
+
+export function dropOpenChecks(tables: Tables, queenId: string): void {
+  for (const check of tables.followUps.where({ queenId, doneOn: null })) tables.followUps.remove(check.id);
+}
+
+export function addChecks(
+  tables: Tables,
+  ids: Ids,
+  queen: Pick<Queen, 'id' | 'colonyId'>,
+  checks: readonly DatedCheck[],
+): void {
+  for (const { what, dueOn, latestOn } of checks)
+    tables.followUps.insert({
+      id: ids.next(),
+      what,
+      dueOn: isoOfDay(dueOn),
+      latestOn: isoOfDay(latestOn),
+      queenId: queen.id,
+      boxId: null,
+      colonyId: queen.colonyId,
+      doneOn: null,
+      answer: null,
+      note: null,
+    });
+}

@@ -1,0 +1,56 @@
+import { yearColour } from '../../../shared/biology/year-colour.ts';
+import type { MotherRef, QueenLine } from '../../../shared/contract/queens.ts';
+import { isoOfDay } from '../../../shared/kernel/day.ts';
+import type { Queen } from '../../../shared/model/queen.ts';
+import { type Mother, motherOf } from '../../engine/pedigree/mother-lines.ts';
+import type { Tables } from '../../workbook/workbook.ts';
+import { timetableOf } from '../batch-calendar.ts';
+import { type Pedigree, readPedigree } from '../queen-pedigree.ts';
+
+/** Reads lines of the register while keeping mothers and the days of each batch, since many queens share them. */
+export class QueenReader {
+  readonly #tables: Tables;
+  readonly #bornOn = new Map<string, string>();
+  readonly pedigree: Pedigree;
+
+  constructor(tables: Tables) {
+    this.#tables = tables;
+    this.pedigree = readPedigree(tables);
+  }
+
+  line(queen: Queen): QueenLine {
+    const tables = this.#tables;
+    const colony = (id: string | null) => (id === null ? null : (tables.colonies.get(id)?.code ?? null));
+    const known = this.pedigree.queens.find((one) => one.id === queen.id);
+    const mother = known ? motherOf(known, this.pedigree.stays) : null;
+    return {
+      queen,
+      yearColour: yearColour(queen.bornIn),
+      batch: queen.batchId === null ? null : (tables.batches.get(queen.batchId)?.code ?? null),
+      breeder: colony(queen.breederId),
+      box: queen.boxId === null ? null : (tables.boxes.get(queen.boxId)?.code ?? null),
+      hive: colony(queen.colonyId),
+      bornOn: queen.batchId === null ? null : this.#born(queen.batchId),
+      mother: mother && this.ref(mother),
+    };
+  }
+
+  ref({ kind, id }: Mother): MotherRef | null {
+    if (kind === 'queen') {
+      const queen = this.#tables.queens.get(id);
+      return queen && { kind, id, name: queen.number, line: queen.motherLine };
+    }
+    const colony = this.#tables.colonies.get(id);
+    return colony && { kind, id, name: [colony.code, colony.name].filter(Boolean).join(' '), line: colony.motherLine };
+  }
+
+  #born(batchId: string): string | null {
+    const known = this.#bornOn.get(batchId);
+    if (known !== undefined) return known;
+    const batch = this.#tables.batches.get(batchId);
+    if (!batch) return null;
+    const born = isoOfDay(timetableOf(this.#tables, batch).emergence.expected);
+    this.#bornOn.set(batchId, born);
+    return born;
+  }
+}

@@ -1,0 +1,24 @@
+import { z } from 'zod';
+import { IdField, IsoDayField, NoteField } from './fields.ts';
+
+/** Jobs that follow from something done to one queen or box, apart from any batch's timetable. */
+export const FOLLOW_UPS = ['check-release', 'check-eggs', 'check-queen', 'look-again'] as const;
+export type FollowUpKind = (typeof FOLLOW_UPS)[number];
+
+/** `well`: as hoped. `not-yet`: another look is needed. `gone`: she is dead or lost. */
+export const FOLLOW_UP_ANSWERS = ['well', 'not-yet', 'gone'] as const;
+export type FollowUpAnswer = (typeof FOLLOW_UP_ANSWERS)[number];
+
+export const FollowUp = z.object({
+  id: IdField,
+  what: z.enum(FOLLOW_UPS),
+  dueOn: IsoDayField,
+  latestOn: IsoDayField,
+  queenId: IdField.nullable(),
+  boxId: IdField.nullable(),
+  colonyId: IdField.nullable(),
+  doneOn: IsoDayField.nullable(),
+  answer: z.enum(FOLLOW_UP_ANSWERS).nullable(),
+  note: NoteField.nullable(),
+});
+export type FollowUp = z.infer<typeof FollowUp>;
