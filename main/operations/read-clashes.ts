@@ -31,6 +31,7 @@ export function plannedBatch(tables: Tables, { batch, timetable }: RunningBatch)
     id: batch.id,
     timetable,
     builderId: batch.builderId,
+    breederId: batch.breederId,
     cells: isPlaced ? null : cellsOf(tallyOf(tables, batch), batch.cellsPlanned),
     barIds: tables.bars.where({ batchId: batch.id }).map((bar) => bar.id),
     boxIds: [],
@@ -62,6 +63,7 @@ function isAhead(clash: Clash, today: Day): boolean {
     case 'too-few-boxes':
     case 'box-not-free':
     case 'must-step-away':
+    case 'job-in-hands-off':
       return clash.on >= today;
     default:
       return unreachable(clash);
@@ -73,6 +75,7 @@ export function clashList(tables: Tables, clashes: readonly Clash[]): ClashList 
   const ids = clashes.flatMap((clash) => [
     ...batchesIn(clash),
     ...('builderId' in clash ? [clash.builderId] : []),
+    ...('hiveId' in clash ? [clash.hiveId] : []),
     ...('boxId' in clash ? [clash.boxId] : []),
   ]);
   const nameOf = (id: string): string | undefined =>
@@ -106,6 +109,13 @@ function isoClash(clash: Clash): ClashOf<string> {
       return { ...clash, on: isoOfDay(clash.on), otherOn: isoOfDay(clash.otherOn) };
     case 'must-step-away':
       return { ...clash, on: isoOfDay(clash.on), suits: clash.suits.map(isoOfDay) };
+    case 'job-in-hands-off':
+      return {
+        ...clash,
+        on: isoOfDay(clash.on),
+        until: isoOfDay(clash.until),
+        alternatives: clash.alternatives.map(isoOfDay),
+      };
     case 'no-drones-yet':
       return {
         ...clash,

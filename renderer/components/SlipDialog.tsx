@@ -28,6 +28,9 @@ export function SlipDialog({ batch, view, busy, onConfirm, onBack }: SlipDialogP
         {view.labelsOutOfDate.length > 0 ? (
           <p className="line-notice">{words.labels(view.labelsOutOfDate.length, shortCodes(view.labelsOutOfDate))}</p>
         ) : null}
+        {view.calendarEntriesOutOfDate > 0 ? (
+          <p className="line-notice">{words.entries(view.calendarEntriesOutOfDate)}</p>
+        ) : null}
         {view.contradictions.map(({ one, other }) => (
           <p key={`${one.kind} ${one.on} ${other.kind} ${other.on}`} className="line-notice">
             {words.contradiction} <FactText fact={one} />; <FactText fact={other} />.

@@ -26,6 +26,7 @@ export const BatchPreview = BatchStart.pick({
   methodCopyId: true,
   comb: true,
   builderType: true,
+  breederId: true,
   builderId: true,
   anchorStep: true,
   anchorOn: true,

@@ -39,6 +39,8 @@ export interface SlipView {
   readonly otherStepsMoved: number;
   /** Boxes whose printed label would no longer be right, in walking order. */
   readonly labelsOutOfDate: readonly string[];
+  /** Entries of a calendar file made earlier that would no longer be right. */
+  readonly calendarEntriesOutOfDate: number;
   /** Facts that exclude each other once this one is in. */
   readonly contradictions: readonly { readonly one: CalendarFactView; readonly other: CalendarFactView }[];
 }

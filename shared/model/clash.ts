@@ -7,6 +7,7 @@ export interface PlannedBatch {
   readonly id: string;
   readonly timetable: Timetable;
   readonly builderId: string | null;
+  readonly breederId: string | null;
   /** Cells expected in the builder: counted where a count was made, else planned; null = not known. */
   readonly cells: number | null;
   readonly barIds: readonly string[];
@@ -87,6 +88,19 @@ export type ClashOf<On> =
       readonly reason: 'away' | 'weekday';
       /** Days inside the step's window on which the person is there. */
       readonly suits: readonly On[];
+    }
+  | {
+      readonly kind: 'job-in-hands-off';
+      readonly batch: string;
+      /** The batch whose cells the hive builds. */
+      readonly other: string;
+      readonly hiveId: string;
+      readonly step: Step;
+      readonly on: On;
+      /** Last day on which the hive is to be left alone. */
+      readonly until: On;
+      /** The free days nearest to it, the nearer first. */
+      readonly alternatives: readonly On[];
     }
   | {
       readonly kind: 'no-drones-yet';

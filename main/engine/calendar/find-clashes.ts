@@ -4,6 +4,7 @@ import type { Clash, PlannedBatch, PlannedBox, PlanningRules } from '../../../sh
 import type { DatedStep, Step } from '../../../shared/model/step.ts';
 import type { Timetable } from '../../../shared/model/timetable.ts';
 import { dayTrouble, suitingDays } from './day-suits.ts';
+import { jobsInHandsOff } from './jobs-in-hands-off.ts';
 
 /**
  * Everything in a set of running and planned batches that cannot go as planned. Each clash names its dates and what
@@ -130,6 +131,7 @@ const CHECKS: readonly Check[] = [
   boxesInUse,
   mixedBars,
   awayDays,
+  jobsInHandsOff,
   missingDrones,
 ];
 

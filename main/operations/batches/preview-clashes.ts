@@ -23,6 +23,7 @@ export function previewClashes(desk: Desk, input: z.infer<typeof BatchPreview>):
     id: THIS_BATCH,
     timetable: planned.value,
     builderId: input.builderId,
+    breederId: input.breederId,
     cells: input.cellsPlanned,
     barIds: [],
     boxIds: [],

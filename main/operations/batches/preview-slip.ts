@@ -9,6 +9,7 @@ import { compareTimetables, type StepWindow } from '../../engine/calendar/compar
 import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { calendarInput, factView, sightingOf, timetableOf } from '../batch-calendar.ts';
+import { eventDays, eventId } from '../event-days.ts';
 import { labelRecords, staleLabels } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
 import { markRefusal, moveRefusal, movesWholeBatch } from './step-rules.ts';
@@ -55,8 +56,18 @@ function slipView(tables: Tables, batch: Batch, after: Timetable, own: Step | nu
     lines: lines.map((line) => ({ ...line, was: isoWindow(line.was), becomes: isoWindow(line.becomes) })),
     otherStepsMoved: lines.filter(({ step, changed }) => changed && step !== own).length,
     labelsOutOfDate: staleLabels(tables, labelRecords(tables, batch, after)).map(({ box }) => box),
+    calendarEntriesOutOfDate: staleEntries(tables, batch, after),
     contradictions: after.contradictions.map(({ one, other }) => ({ one: factView(one), other: factView(other) })),
   };
+}
+
+/** Entries given out in a calendar file whose days would differ, or whose step would fall away. */
+function staleEntries(tables: Tables, batch: Batch, after: Timetable): number {
+  const daysById = new Map(after.steps.map((step) => [eventId(batch.id, step.step), eventDays(step)]));
+  return tables.calendarExports.where({ batchId: batch.id, cancelled: false }).filter((entry) => {
+    const days = daysById.get(entry.id);
+    return !days || isoOfDay(days.from) !== entry.fromOn || isoOfDay(days.to) !== entry.toOn;
+  }).length;
 }
 
 const isoWindow = (window: StepWindow | null): SlipWindow | null =>

@@ -9,6 +9,7 @@ import { calendarWords as words } from '../../../shared/text/english/calendar-fi
 import { stepWords } from '../../../shared/text/english/steps.ts';
 import { stepState } from '../../engine/calendar/step-state.ts';
 import type { Tables } from '../../workbook/workbook.ts';
+import { eventDays, eventId } from '../event-days.ts';
 import { type RunningBatch, runningBatches } from '../hands-off.ts';
 import { storedSettings } from '../stored-settings.ts';
 
@@ -64,9 +65,9 @@ function eventsOf(
     .filter((step) => isWorthAnEvent(step) && stepState(step, timetable.steps, today) !== 'passed')
     .map((step) => {
       const { title, what, caution } = stepWords(step.step, batch.method, batch.builderType);
-      const { from, to } = daysOf(step);
+      const { from, to } = eventDays(step);
       const row: CalendarExport = {
-        id: `${batch.id}.${step.step}@ripecell`,
+        id: eventId(batch.id, step.step),
         batchId: batch.id,
         sequence: 0,
         fromOn: isoOfDay(from),
@@ -88,12 +89,6 @@ function eventsOf(
 /** Jobs and spans to leave alone, and the emergence itself; warnings and lesser happenings would only fill the phone. */
 const isWorthAnEvent = ({ kind, step }: DatedStep): boolean =>
   kind === 'job' || kind === 'hands-off' || step === 'emergence';
-
-/** A job stands on its one day; what lasts or may come any day of a window takes its whole span. */
-function daysOf({ kind, earliest, expected, latest, doneOn }: DatedStep): { readonly from: Day; readonly to: Day } {
-  const day = doneOn ?? expected;
-  return kind === 'job' || doneOn !== null ? { from: day, to: day } : { from: earliest, to: latest };
-}
 
 /** Hive and yard of what is done at a hive; boxes stand in several places. */
 function locationOf(tables: Tables, batch: Batch, { place }: DatedStep): string | null {

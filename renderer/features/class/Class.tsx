@@ -94,6 +94,7 @@ function ClassTimetable({
     methodCopyId: null,
     comb: method === 'cut-comb-edge' ? comb : null,
     builderType,
+    breederId: null,
     builderId: null,
     anchorStep: ANCHOR[method] ?? 'give-larvae',
     anchorOn: day,

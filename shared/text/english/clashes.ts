@@ -60,6 +60,8 @@ function clashText(clash: Clash, names: ClashNames): string {
       return `One bar holds cells of ${batch(clash.batch)}, given ${day(clash.on)}, and of ${batch(clash.other)}, given ${day(clash.otherOn)}. The older queens would destroy the younger cells: mark them, or move one set to a bar of its own.`;
     case 'must-step-away':
       return `“${STEP_TEXTS[clash.step].title}” of ${batch(clash.batch)} falls on ${day(clash.on)}, ${clash.reason === 'away' ? 'when you are away' : 'which is not one of your days'}. ${awayRemedy(clash.suits, day)}`;
+    case 'job-in-hands-off':
+      return `“${STEP_TEXTS[clash.step].title}” of ${batch(clash.batch)} falls on ${day(clash.on)}, but ${hive(clash.hiveId)} must be left alone for the cells of ${batch(clash.other)} until ${day(clash.until)}. The nearest free days are ${clash.alternatives.map(day).join(' and ')}; or take larvae from another hive.`;
     case 'no-drones-yet':
       return `Queens of ${batch(clash.batch)} may fly from ${day(clash.fliesFrom)}, but the first drones are not mature before ${day(clash.dronesMatureFrom)}. Start ${days(clash.daysLater)} later, or look for sealed drone brood in other hives.`;
     default:

@@ -10,6 +10,8 @@ export const slip = {
   by: (days: number) => (days === 0 ? 'other window' : days > 0 ? `+${days}` : `−${-days}`),
   labels: (n: number, codes: string) =>
     `${n === 1 ? 'One printed label' : `${n} printed labels`} will be out of date: ${codes}. Print them again under Print.`,
+  entries: (n: number) =>
+    `${n === 1 ? 'One entry' : `${n} entries`} in the calendar file you made will be out of date. Make it again under Files.`,
   contradiction: 'These would exclude each other; the earlier, safer day is used until you take one back:',
   fact: {
     step: (title: string, day: string) => `“${title}” on ${day}`,

@@ -13,6 +13,7 @@ const aPlannedBatch = (
   id,
   timetable: timetableOf({ anchor: { step: 'give-larvae', on: day(givenOn) }, ...input }),
   builderId: `builder-of-${id}`,
+  breederId: null,
   cells: 10,
   barIds: [],
   boxIds: [],

@@ -7,6 +7,7 @@ const batch = (givenOn: string, cells: number | null): PlannedBatch => ({
   id: givenOn,
   timetable: timetableOf({ anchor: { step: 'give-larvae', on: day(givenOn) } }),
   builderId: null,
+  breederId: null,
   cells,
   barIds: [],
   boxIds: [],

@@ -83,6 +83,26 @@ describe('clashes', () => {
     });
   });
 
+  test('a job on a mother that builds cells for another batch, on a day they must be left alone', () => {
+    const desk = aDeskWithBatch('2026-05-06');
+    // H12 builds the cells of 26-01: hands off from 10 to 12 May. The comb of 26-02 would go into it on the 11th.
+    const mother = { newBreeder: null, newBuilder: null, breederId: 'h12', anchorStep: 'insert-frame' } as const;
+    mustOk(startBatch(desk, aStart({ id: 'batch-2', ...mother, anchorOn: '2026-05-11', cellsPlanned: null })));
+    expect(listClashes(desk, { batchId: 'batch-2' }).clashes).toEqual([
+      {
+        kind: 'job-in-hands-off',
+        batch: 'batch-2',
+        other: 'batch-1',
+        hiveId: 'h12',
+        step: 'insert-frame',
+        on: '2026-05-11',
+        until: '2026-05-12',
+        alternatives: ['2026-05-09', '2026-05-13'],
+        batchIds: ['batch-2', 'batch-1'],
+      },
+    ]);
+  });
+
   test('one batch names its own clashes only', () => {
     const desk = aDeskWithBatch('2026-05-06');
     mustOk(startBatch(desk, aStart({ id: 'batch-2', newBreeder: null, newBuilder: null, ...ENOUGH })));

@@ -3,6 +3,7 @@ import { markStep } from '../../../../main/operations/batches/mark-step.ts';
 import { moveStep } from '../../../../main/operations/batches/move-step.ts';
 import { previewSlip } from '../../../../main/operations/batches/preview-slip.ts';
 import { recordObservation } from '../../../../main/operations/batches/record-observation.ts';
+import { exportCalendar } from '../../../../main/operations/files/export-calendar.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import { printLabels } from '../../../../main/operations/print/print-labels.ts';
 import type { SlipChange, SlipView } from '../../../../shared/contract/slip.ts';
@@ -76,6 +77,22 @@ describe('a slip before it is saved', () => {
     expect(mustOk(previewSlip(desk, late)).labelsOutOfDate).toEqual([]);
     mustOk(await print(desk));
     expect(mustOk(previewSlip(desk, late)).labelsOutOfDate).toEqual(['K01', 'K02', 'K03', 'K04', 'K05', 'K06']);
+  });
+
+  test('counts the entries of a calendar file that would be out of date', () => {
+    const desk = aDeskWithBoxes('2026-05-15');
+    const older = seen({ what: 'larva-age-note', seenOn: '2026-05-04', fromHours: 48, toHours: 60 });
+    expect(mustOk(previewSlip(desk, older)).calendarEntriesOutOfDate).toBe(0);
+    mustOk(exportCalendar(desk, { batchId: null, alarm: 'none' }));
+    // Emergence, its check, setting out, hands off, both looks and the giving up; jobs that are done stay.
+    const { lines, calendarEntriesOutOfDate } = mustOk(previewSlip(desk, older));
+    const given = lines.filter(({ kind, step }) => kind === 'job' || kind === 'hands-off' || step === 'emergence');
+    const ahead = given.filter(({ changed, was }) => changed && was && was.latest >= '2026-05-15');
+    expect(calendarEntriesOutOfDate).toBe(ahead.length);
+    expect(ahead.length).toBeGreaterThan(4);
+    const onItsDay = marked({ step: 'emergence-check', doneOn: '2026-05-18' });
+    expect(line(mustOk(previewSlip(desk, onItsDay)), 'emergence-check')?.was?.expected).toBe('2026-05-18');
+    expect(mustOk(previewSlip(desk, onItsDay)).calendarEntriesOutOfDate).toBe(0);
   });
 
   test('a job done on its day moves no other step', () => {

@@ -66,6 +66,19 @@ test.each<[string, Clash]>([
     { kind: 'must-step-away', batch: '26-02', step: 'place-cells', on: ON, reason: 'weekday', suits: [] },
   ],
   [
+    '“Put the comb in the breeder” of 26-02 falls on 2026-05-20, but H12 must be left alone for the cells of 26-01 until 2026-05-21. The nearest free days are 2026-05-22 and 2026-05-18; or take larvae from another hive.',
+    {
+      kind: 'job-in-hands-off',
+      batch: '26-02',
+      other: '26-01',
+      hiveId: 'H12',
+      step: 'insert-frame',
+      on: ON,
+      until: day('2026-05-21'),
+      alternatives: [day('2026-05-22'), day('2026-05-18')],
+    },
+  ],
+  [
     'Queens of 26-02 may fly from 2026-05-20, but the first drones are not mature before 2026-05-21. Start a day later, or look for sealed drone brood in other hives.',
     { kind: 'no-drones-yet', batch: '26-02', fliesFrom: ON, dronesMatureFrom: day('2026-05-21'), daysLater: 1 },
   ],
