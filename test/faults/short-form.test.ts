@@ -4,6 +4,7 @@ import { faults as fullDrive } from './full.fault.ts';
 import { faults as kill } from './kill.fault.ts';
 import { faults as hostileCallers } from './loopback.fault.ts';
 import { faults as phases } from './phases.fault.ts';
+import { faults as keptSums } from './tallies.fault.ts';
 import { faults as twoProcesses } from './two-processes.fault.ts';
 import { faults as undoWalks } from './undo.fault.ts';
 
@@ -13,6 +14,7 @@ const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) 
   'a hostile caller at the browser shell': hostileCallers,
   'kill -9 in mid-save': kill,
   'kill -9 while a workbook is begun, brought up to date, or closed': phases,
+  'kept sums against a recount': keptSums,
   'two processes at one workbook': twoProcesses,
   'taking everything back, and doing it again': undoWalks,
 };

@@ -95,7 +95,7 @@ async function openElectron(browser: Browser, options?: BrowserContextOptions): 
     async saveFile(press) {
       log.answers.save = join(log.folder, 'saved.pdf');
       await press();
-      return vi.waitFor(() => readFileSync(log.answers.save));
+      return vi.waitFor(() => readFileSync(log.answers.save), { timeout: 30_000 });
     },
     async close() {
       await context.close();

@@ -1,0 +1,80 @@
+import { importTable } from '../../main/operations/files/import-table.ts';
+import type { Desk } from '../../main/operations/operation.ts';
+import { countTally } from '../../main/operations/tally-keeping.ts';
+import { aTableChoice } from '../builders/handed-table.ts';
+import { Draw, randomAct } from '../builders/random-act.ts';
+import { aWatchedDesk } from '../builders/watched-workbook.ts';
+import type { FaultReport } from './fault-report.ts';
+
+/** A fresh workbook after so many edits, so that batches stay as many as a person has. */
+const EDITS_EACH = 250;
+const CONTROL_EDITS = 250;
+
+/** The sums kept beside each batch against a full recount after every edit, undo, redo and import: never a difference. */
+export async function faults({ short }: { readonly short: boolean }): Promise<readonly FaultReport[]> {
+  const edits = short ? 500 : 10_000;
+  const sound: Walked = { made: 0, turned: 0, imported: 0, compared: 0, different: 0 };
+  for (let seed = 1; sound.made < edits; seed += 1) await walk(sound, new Draw(seed), EDITS_EACH, () => {});
+  const control: Walked = { made: 0, turned: 0, imported: 0, compared: 0, different: 0 };
+  await walk(control, new Draw(1), CONTROL_EDITS, (desk, draw) => {
+    const count = draw.from(desk.workbook.tables.counts.all());
+    if (count)
+      desk.workbook.change({ did: 'build-demo' }, (tables) => {
+        tables.counts.update({ ...count, cells: count.cells + 1 });
+        return { ok: true, value: null };
+      });
+  });
+  return [
+    {
+      harness: 'kept sums against a recount',
+      outcome: sound.different === 0 && sound.turned > 0 && sound.imported > 0 ? 'passed' : 'failed',
+      figures: [
+        `tallies edits ${sound.made}, undos and redos ${sound.turned}, imports ${sound.imported}`,
+        `tallies compared ${sound.compared}`,
+        `tallies different ${sound.different}`,
+      ],
+    },
+    {
+      harness: 'kept sums control: counts changed behind their back must be noticed',
+      outcome: control.different > 0 ? 'passed' : 'failed',
+      figures: [`tallies control different ${control.different} of ${control.compared}`],
+    },
+  ];
+}
+
+interface Walked {
+  made: number;
+  turned: number;
+  imported: number;
+  compared: number;
+  different: number;
+}
+
+async function walk(walked: Walked, draw: Draw, edits: number, spoil: (desk: Desk, draw: Draw) => void): Promise<void> {
+  const { desk } = aWatchedDesk();
+  for (let edit = 0; edit < edits; edit += 1) {
+    await oneEdit(walked, desk, draw, edit);
+    spoil(desk, draw);
+    walked.made += 1;
+    for (const { id } of desk.workbook.tables.batches.all()) {
+      walked.compared += 1;
+      const kept = JSON.stringify(desk.workbook.tables.tallies.get(id));
+      if (kept !== JSON.stringify(countTally(desk.workbook.tables, id))) walked.different += 1;
+    }
+  }
+  desk.workbook.close();
+}
+
+async function oneEdit(walked: Walked, desk: Desk, draw: Draw, edit: number): Promise<void> {
+  const turn = draw.below(10);
+  if (turn === 0) walked.turned += desk.workbook.undo().ok ? 1 : 0;
+  else if (turn === 1) walked.turned += desk.workbook.redo().ok ? 1 : 0;
+  else if (edit % 50 === 49) {
+    const [given, taken] = [20, draw.below(20)];
+    const row = [`P${edit}`, `${2015 + draw.below(5)}-05-14`, given, taken, draw.below(taken + 1)];
+    const text = `batch,grafted on,larvae,accepted,capped\n${row.join(',')}`;
+    walked.imported += (await importTable(desk, aTableChoice(text, { kind: 'counts', dayOrder: 'year-first' }))).ok
+      ? 1
+      : 0;
+  } else randomAct(desk, draw);
+}
