@@ -56,6 +56,8 @@ async function viewsOf(page: Page): Promise<readonly (readonly [string, string])
     ['Queens', '/queens'],
     ['Queen 25-008', `/queens/${queen('25-008')}`],
     ['Season', '/season'],
+    ['Season', '/season?tab=queens'],
+    ['Season', '/season?tab=plan'],
     ['Print', `/print?batch=${batch('26-01')}`],
     ['Files', '/files'],
     ['Class', '/class'],
@@ -70,7 +72,8 @@ async function goTo(page: Page, [title, address]: readonly [string, string]): Pr
     window.location.hash = hash;
   }, address);
   await page.getByRole('heading', { level: 1, name: title }).waitFor();
-  if (title === 'Season') await page.locator('.recharts-surface').waitFor();
+  if (address === '/season') await page.locator('.recharts-surface').waitFor();
+  if (address.endsWith('tab=queens')) await page.locator('.way').waitFor({ timeout: 60_000 });
 }
 
 test.each([

@@ -1,5 +1,5 @@
 import { Button } from '@mui/material';
-import type { BatchDetail } from '../../../shared/contract/batches.ts';
+import type { BatchDetail, HiveRef } from '../../../shared/contract/batches.ts';
 import type { CalendarFactView } from '../../../shared/contract/timetable.ts';
 import { stepTitle } from '../../../shared/text/english/steps.ts';
 import { Stream } from '../../charts/Stream.tsx';
@@ -82,12 +82,9 @@ function Facts({ batch }: { batch: BatchDetail }) {
   return (
     <div className="section">
       <p>
-        {[
-          batch.breeder ? one.from(nameOf(batch.breeder)) : null,
-          batch.builder ? one.builder(nameOf(batch.builder)) : null,
-        ]
-          .filter(Boolean)
-          .join(', ')}
+        {batch.breeder ? <HiveIn sentence={one.from} hive={batch.breeder} /> : null}
+        {batch.breeder && batch.builder ? ', ' : ''}
+        {batch.builder ? <HiveIn sentence={one.builder} hive={batch.builder} /> : null}
         {batch.practice ? `, ${words.batches.practice}` : ''}
       </p>
       <p>
@@ -120,6 +117,20 @@ function FactText({ batch, fact }: { batch: BatchDetail; fact: CalendarFactView 
   if (fact.kind === 'step') return <>{one.factStep(stepTitle(fact.step, batch.method, batch.builderType), on)}</>;
   if (fact.kind === 'larva-age') return <>{one.factAge(fact.fromHours, fact.toHours, on)}</>;
   return <>{one.factSeen(words.sightings[fact.what].name, on)}</>;
+}
+
+const HERE = '\u0000';
+
+/** A sentence that names a hive, with the name leading to its page. */
+function HiveIn({ sentence, hive }: { sentence: (name: string) => string; hive: HiveRef }) {
+  const [before, after] = sentence(HERE).split(HERE);
+  return (
+    <>
+      {before}
+      <a href={`#/hives/${hive.id}`}>{nameOf(hive)}</a>
+      {after}
+    </>
+  );
 }
 
 const nameOf = (hive: { readonly code: string; readonly name: string | null }) =>

@@ -79,7 +79,7 @@ export const forecast = {
   },
   batch: {
     title: 'Against what was to be expected',
-    columns: { stage: 'Stage', came: 'Came', expected: 'Expected', verdict: '' },
+    columns: { stage: 'Stage', came: 'Came', expected: 'Expected', verdict: 'How it stands' },
     came: (came: number, of: number) => `${came} of ${of}`,
     expected: ({ lower, upper }: ExpectedCount) => span(lower, upper),
     standing: { 'as-expected': 'as expected', fewer: 'fewer than expected', more: 'more than expected' },
@@ -104,7 +104,7 @@ export const forecast = {
   },
   hive: {
     title: 'Against the rest',
-    columns: { stage: 'Stage', own: 'This hive', rest: 'The others', verdict: '' },
+    columns: { stage: 'Stage', own: 'This hive', rest: 'The others', verdict: 'How it stands' },
     own: (percent: string, range: string, batches: number) =>
       `${percent}, 9 times in 10 ${range}, ${batches === 1 ? '1 batch' : `${batches} batches`}`,
     rest: (percent: string, batches: number) => `${percent}, ${batches === 1 ? '1 batch' : `${batches} batches`}`,
