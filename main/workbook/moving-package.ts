@@ -1,12 +1,17 @@
 import { closeSync, existsSync, mkdtempSync, openSync, readSync, rmSync, writeSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { Zip, ZipDeflate } from 'fflate';
+import { z } from 'zod';
 import { flushFile, moveIntoPlace, PRIVATE_FILE, removeLeftover } from './durable-file.ts';
 import { WORKBOOK_ENDING } from './file-marks.ts';
 
 /** What lies in a package: the workbook, and its safety copies with their notes, each in a folder of its own. */
 export const PACKED = { workbook: 'workbook/', copies: 'safety-copies/' } as const;
 export const PACKAGE_ENDING = '.zip';
+
+/** Over the bytes of the workbook, in a small file beside it: a zip’s own sums are not looked at by every program. */
+export const PackedSum = z.object({ sha256: z.string() });
+export type PackedSum = z.infer<typeof PackedSum>;
 
 /** A file on its way into the package. */
 export interface PackedFile {

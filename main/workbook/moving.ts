@@ -1,11 +1,18 @@
-import { mkdirSync, statSync } from 'node:fs';
+import { mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { Packed } from '../../shared/contract/workbook.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
-import { noteFileOf } from './copy-note.ts';
+import { noteFileOf, sha256Of } from './copy-note.ts';
 import { fileNameOf } from './file-name.ts';
-import { freePackageName, inPassingFolder, nameInPackage, PACKED, writePackage } from './moving-package.ts';
+import {
+  freePackageName,
+  inPassingFolder,
+  nameInPackage,
+  PACKED,
+  type PackedSum,
+  writePackage,
+} from './moving-package.ts';
 import { BrokenPackage, putUnpacked, unpack } from './open-package.ts';
 import { openingTrouble } from './opening-trouble.ts';
 import type { Copies, Workbook } from './workbook.ts';
@@ -29,8 +36,12 @@ export function packForMoving(
       if (!saved.ok) return saved;
       const along = copiesAlong(copies);
       const target = freePackageName(folder, `${nameInPackage(fileNameOf(workbook.name))} to move ${now.slice(0, 10)}`);
+      const sum = `${copy}.json`;
+      writeFileSync(sum, JSON.stringify({ sha256: sha256Of(copy).sha256 } satisfies PackedSum));
+      const name = `${PACKED.workbook}${fileNameOf(workbook.name)}`;
       writePackage(target, [
-        { name: `${PACKED.workbook}${fileNameOf(workbook.name)}`, file: copy },
+        { name, file: copy },
+        { name: `${name}.json`, file: sum },
         ...along
           .flatMap((file) => [file, noteFileOf(file)])
           .map((file) => ({ name: PACKED.copies + basename(file), file })),

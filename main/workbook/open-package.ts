@@ -1,11 +1,21 @@
-import { closeSync, copyFileSync, existsSync, mkdirSync, openSync, readSync, statSync, writeSync } from 'node:fs';
+import {
+  closeSync,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  readSync,
+  statSync,
+  writeSync,
+} from 'node:fs';
 import { basename, join } from 'node:path';
 import { Unzip, UnzipInflate } from 'fflate';
-import { noteFileOf, readNote, writeNote } from './copy-note.ts';
+import { noteFileOf, readNote, sha256Of, writeNote } from './copy-note.ts';
 import { flushFile, moveIntoPlace, PRIVATE_FILE, PRIVATE_FOLDER, removeLeftover } from './durable-file.ts';
 import { WORKBOOK_ENDING } from './file-marks.ts';
 import { fileNameOf } from './file-name.ts';
-import { PACKED } from './moving-package.ts';
+import { PACKED, PackedSum } from './moving-package.ts';
 import { freeName, isSound } from './safety-copy.ts';
 
 /** Thrown in this file only: the package is not one of ours, or was harmed on the way. */
@@ -45,7 +55,7 @@ interface Unpacked {
 }
 
 /**
- * Unpacks into an empty folder, and looks whether every page of the workbook is there. Names in the package choose
+ * Unpacks into an empty folder, and looks whether the workbook is the one that was packed, byte for byte. Names in the package choose
  * nothing: a file that has any other name than ours makes the whole package count as broken.
  */
 export function unpack(file: string, folder: string): Unpacked {
@@ -57,8 +67,7 @@ export function unpack(file: string, folder: string): Unpacked {
     const target = join(folder, place.folder, place.name);
     mkdirSync(join(folder, place.folder), { recursive: true, mode: PRIVATE_FOLDER });
     if (existsSync(target)) throw new BrokenPackage(name);
-    if (place.folder === 'workbook') workbooks.push(target);
-    else if (target.endsWith(WORKBOOK_ENDING)) copies.push(target);
+    if (target.endsWith(WORKBOOK_ENDING)) (place.folder === 'workbook' ? workbooks : copies).push(target);
     return target;
   });
   const [workbook] = workbooks;
@@ -75,8 +84,8 @@ export function putUnpacked({ workbook, copies }: Unpacked, documents: string, s
   for (const copy of copies) {
     const place = join(safetyFolder, basename(copy));
     const note = readNote(copy);
-    // A copy without its note, or one that is here already, is not worth failing for.
-    if (note === null || existsSync(place)) continue;
+    // A copy without its note, one harmed on the way, or one that is here already, is not worth failing for.
+    if (note === null || existsSync(place) || sha256Of(copy).sha256 !== note.sha256) continue;
     bring(copy, place);
     writeNote(place, { ...note, file: target });
   }
@@ -96,13 +105,14 @@ function bring(from: string, to: string): void {
 
 function isWhole(workbook: string): boolean {
   try {
-    return isSound(workbook, null);
+    const { sha256 } = PackedSum.parse(JSON.parse(readFileSync(noteFileOf(workbook), 'utf8')));
+    return sha256Of(workbook).sha256 === sha256 && isSound(workbook, null);
   } catch {
     return false;
   }
 }
 
-/** workbook/Queens 2026.ripecell; safety-copies/… .ripecell and … .ripecell.json */
+/** workbook/Queens 2026.ripecell, safety-copies/… .ripecell, and beside each its … .ripecell.json */
 function placeOf(name: string): { readonly folder: 'workbook' | 'safety-copies'; readonly name: string } | null {
   const folder = name.startsWith(PACKED.workbook)
     ? 'workbook'
@@ -111,7 +121,7 @@ function placeOf(name: string): { readonly folder: 'workbook' | 'safety-copies';
       : null;
   if (folder === null) return null;
   const inside = name.slice(folder.length + 1);
-  const isNote = folder === 'safety-copies' && inside === noteFileOf(inside.slice(0, -'.json'.length));
+  const isNote = inside === noteFileOf(inside.slice(0, -'.json'.length));
   const workbookName = isNote ? inside.slice(0, -'.json'.length) : inside;
   const isOurs = fileNameOf(basename(workbookName, WORKBOOK_ENDING)) === workbookName;
   return isOurs ? { folder, name: inside } : null;

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { FaultReport } from './fault-report.ts';
 import { faults as fullDrive } from './full.fault.ts';
+import { faults as harmedFiles } from './import.fault.ts';
 import { faults as kill } from './kill.fault.ts';
 import { faults as hostileCallers } from './loopback.fault.ts';
 import { faults as phases } from './phases.fault.ts';
@@ -12,6 +13,7 @@ import { faults as undoWalks } from './undo.fault.ts';
 const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) => Promise<readonly FaultReport[]>>> = {
   'a full drive': fullDrive,
   'a hostile caller at the browser shell': hostileCallers,
+  'a harmed file that is taken in': harmedFiles,
   'kill -9 in mid-save': kill,
   'kill -9 while a workbook is begun, brought up to date, or closed': phases,
   'kept sums against a recount': keptSums,

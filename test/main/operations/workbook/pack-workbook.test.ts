@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strToU8, unzipSync, zipSync } from 'fflate';
@@ -66,6 +67,7 @@ describe('a package', () => {
     const names = Object.keys(unzipSync(Uint8Array.from(readFileSync(file))));
     expect(names.map((name) => name.replace(/\d{4}-\d\d-\d\dT\d{6}/, 'TIME'))).toEqual([
       'workbook/Queens 2026.ripecell',
+      'workbook/Queens 2026.ripecell.json',
       'safety-copies/Queens 2026 TIME by-hand.ripecell',
       'safety-copies/Queens 2026 TIME by-hand.ripecell.json',
     ]);
@@ -91,23 +93,44 @@ describe('a broken package is declined and leaves nothing behind', () => {
       return bytes;
     };
   })();
+  const sumOf = (name: string, bytes: Uint8Array) => ({
+    [`${name}.json`]: strToU8(JSON.stringify({ sha256: createHash('sha256').update(bytes).digest('hex') })),
+  });
+  /** A workbook under a name, with the sum of its bytes. */
+  const withSum = (name: string, bytes: Uint8Array) => ({ [name]: bytes, ...sumOf(name, bytes) });
   const workbookIn = () => unzipSync(whole())['workbook/Queens 2026.ripecell'] ?? new Uint8Array();
 
   test.each([
     ['cut short', () => whole().subarray(0, whole().length >> 1)],
     ['cut within its first page', () => whole().subarray(0, 60)],
     ['any other zip', () => zipSync({ 'holiday.jpg': strToU8('sun') })],
-    ['a workbook that is none', () => zipSync({ 'workbook/a.ripecell': strToU8('hello') })],
+    ['a workbook that is none', () => zipSync(withSum('workbook/a.ripecell', strToU8('hello')))],
+    ['a workbook without its sum', () => zipSync({ 'workbook/a.ripecell': workbookIn() })],
     [
-      'a workbook with a page overwritten',
-      () => zipSync({ 'workbook/a.ripecell': workbookIn().fill(0x41, 4096, 9000) }),
+      'a workbook with one byte changed',
+      () =>
+        zipSync({
+          ...withSum('workbook/a.ripecell', workbookIn()),
+          'workbook/a.ripecell': workbookIn().fill(1, 9000, 9001),
+        }),
     ],
-    ['two workbooks', () => zipSync({ 'workbook/a.ripecell': workbookIn(), 'workbook/b.ripecell': workbookIn() })],
-    ['a name that climbs out', () => zipSync({ 'workbook/../../a.ripecell': workbookIn() })],
-    ['a name from the root', () => zipSync({ '/workbook/a.ripecell': workbookIn() })],
-    ['a name with a backslash', () => zipSync({ 'workbook/..\\a.ripecell': workbookIn() })],
-    ['a name that Windows keeps for itself', () => zipSync({ 'workbook/con.ripecell': workbookIn() })],
-    ['something beside the workbook', () => zipSync({ 'workbook/a.ripecell': workbookIn(), 'run.exe': strToU8('x') })],
+    [
+      'a page overwritten, its sum right',
+      () => zipSync(withSum('workbook/a.ripecell', workbookIn().fill(65, 4096, 9000))),
+    ],
+    [
+      'two workbooks',
+      () =>
+        zipSync({ ...withSum('workbook/a.ripecell', workbookIn()), ...withSum('workbook/b.ripecell', workbookIn()) }),
+    ],
+    ['a name that climbs out', () => zipSync(withSum('workbook/../../a.ripecell', workbookIn()))],
+    ['a name from the root', () => zipSync(withSum('/workbook/a.ripecell', workbookIn()))],
+    ['a name with a backslash', () => zipSync(withSum('workbook/..\\a.ripecell', workbookIn()))],
+    ['a name that Windows keeps for itself', () => zipSync(withSum('workbook/con.ripecell', workbookIn()))],
+    [
+      'something beside the workbook',
+      () => zipSync({ ...withSum('workbook/a.ripecell', workbookIn()), 'run.exe': strToU8('x') }),
+    ],
   ])('%s', (_what, content) => {
     const computer = aComputer();
     const lifecycle = aLifecycle({}, computer);
@@ -117,6 +140,13 @@ describe('a broken package is declined and leaves nothing behind', () => {
     expect(readdirSync(computer.documents)).toEqual([]);
     expect(leftovers(computer.programData)).toEqual([]);
     expect(existsSync(join(computer.programData, 'safety-copies'))).toBe(false);
+  });
+
+  test('while the same files with right sums and names are opened', () => {
+    const lifecycle = aLifecycle();
+    const file = join(aFolder(), 'moved.zip');
+    writeFileSync(file, zipSync(withSum('workbook/a.ripecell', workbookIn())));
+    expect(mustOk(openWorkbook(lifecycle, { file })).open?.name).toBe('Queens 2026');
   });
 
   test('and the workbook that is open stays open', () => {
