@@ -6,8 +6,8 @@ import { WHOLE_KEYS } from './whole-workbook.ts';
 type Key = (typeof WHOLE_KEYS)[number];
 type Row = { readonly id: string } & Readonly<Record<string, unknown>>;
 
-/** Fields that name a row of another table. */
-const POINTERS: Readonly<Partial<Record<Key, Readonly<Record<string, Key>>>>> = {
+/** Fields that name a row of another table, as the file’s own rules have it (compared with them in the tests). */
+export const POINTERS: Readonly<Partial<Record<Key, Readonly<Record<string, Key>>>>> = {
   colonies: { yardId: 'yards' },
   colonyRoles: { colonyId: 'colonies' },
   batches: { methodCopyId: 'methodCopies', breederId: 'colonies', builderId: 'colonies' },
@@ -26,12 +26,20 @@ const POINTERS: Readonly<Partial<Record<Key, Readonly<Record<string, Key>>>>> = 
     breederId: 'colonies',
     boxId: 'boxes',
     colonyId: 'colonies',
+    motherId: 'queens',
   },
+  queenMoves: { queenId: 'queens', colonyId: 'colonies' },
+  queenFeedback: { queenId: 'queens' },
+  followUps: { queenId: 'queens', boxId: 'boxes', colonyId: 'colonies' },
+  stockScores: { colonyId: 'colonies' },
+  stockTests: { colonyId: 'colonies' },
+  treatments: { colonyId: 'colonies' },
+  colonyMoves: { colonyId: 'colonies', fromYardId: 'yards', toYardId: 'yards' },
   labelPrints: { placementId: 'placements' },
 };
 
 /** What no two rows of a table may share; the last field is the one that is named. */
-const OWN: Readonly<Partial<Record<Key, readonly string[]>>> = {
+export const OWN: Readonly<Partial<Record<Key, readonly string[]>>> = {
   yards: ['name'],
   colonies: ['code'],
   colonyRoles: ['colonyId', 'season', 'role'],
@@ -42,6 +50,7 @@ const OWN: Readonly<Partial<Record<Key, readonly string[]>>> = {
   stepMoves: ['batchId', 'step'],
   boxes: ['code'],
   queens: ['number'],
+  stockScores: ['colonyId', 'trait', 'scoredOn'],
   weather: ['day'],
 };
 

@@ -5,8 +5,8 @@ import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
 import { keepTally } from '../tally-keeping.ts';
-import { planWhole, tableOf, type WholePlan } from './whole-plan.ts';
-import { isOwnMark } from './whole-workbook.ts';
+import { type Placed, planWhole, tableOf, type WholePlan } from './whole-plan.ts';
+import { isOwnMark, WHOLE_KEYS } from './whole-workbook.ts';
 
 /** Takes in a file of everything: a safety copy first, then all rows and settings as one change, or none. */
 export function importWorkbook(desk: Desk, input: z.infer<typeof ImportWorkbook>): Result<WorkbookImported, Refusal> {
@@ -31,12 +31,31 @@ export function importWorkbook(desk: Desk, input: z.infer<typeof ImportWorkbook>
 }
 
 function writePlan(tables: Tables, { whole, added, changed }: Extract<WholePlan, { readonly added: unknown }>): void {
-  for (const { key, row } of added) tableOf(tables, key).insert(row);
+  for (const { key, row } of mothersFirst(added)) tableOf(tables, key).insert(row);
   for (const { key, row } of changed) tableOf(tables, key).update(row);
   // Sums are counted anew rather than believed.
   for (const { id } of whole.tables.batches) keepTally(tables, id);
   for (const [key, value] of Object.entries(whole.settings)) if (!isOwnMark(key)) tables.settings.put(key, value);
 }
+
+/** More generations than a workbook can hold; a ring of mothers ends here and is declined by the file. */
+const GENERATIONS = 60;
+
+/** Queens may name their mother, who must be there first. All other rows stand in an order that needs no sorting. */
+function mothersFirst(added: readonly Placed[]): readonly Placed[] {
+  const ordered = added.filter(({ key }) => BEFORE_QUEENS.includes(key));
+  let waiting = added.filter(({ key }) => key === 'queens');
+  for (let generation = 0; waiting.length > 0; generation += 1) {
+    const ids = new Set(waiting.map(({ row }) => row.id));
+    const isReady = ({ row }: Placed) =>
+      generation >= GENERATIONS || !('motherId' in row) || !ids.has(String(row.motherId));
+    ordered.push(...waiting.filter(isReady));
+    waiting = waiting.filter((one) => !isReady(one));
+  }
+  return [...ordered, ...added.filter(({ key }) => key !== 'queens' && !BEFORE_QUEENS.includes(key))];
+}
+
+const BEFORE_QUEENS: readonly Placed['key'][] = WHOLE_KEYS.slice(0, WHOLE_KEYS.indexOf('queens'));
 
 const isBrokenRule = (error: unknown): boolean =>
   error instanceof Error && 'code' in error && String(error.code).startsWith('SQLITE_CONSTRAINT');

@@ -8,6 +8,7 @@ import { anyWorkbook } from '../../../builders/any-workbook.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { handed } from '../../../builders/handed-table.ts';
+import { aQueen } from '../../../builders/queen.ts';
 import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
 
 async function saved(desk: Desk) {
@@ -149,4 +150,22 @@ describe('nothing is written', () => {
     expect(Reflect.get({}, 'polluted')).toBeUndefined();
     expect(desk.workbook.tables.settings.get('__proto__')).toBeNull();
   });
+});
+
+test('a queen whose mother was written down after her comes back, and a ring of mothers is declined', async () => {
+  const from = aDesk();
+  fill(from, ({ queens }) => {
+    queens.insert(aQueen({ id: 'daughter', number: '25-001', motherId: null }));
+    queens.insert(aQueen({ id: 'mother', number: '23-001', motherId: null }));
+    queens.update(aQueen({ id: 'daughter', number: '25-001', motherId: 'mother' }));
+  });
+  const to = aDesk();
+  mustOk(importWorkbook(to, { file: await saved(from) }));
+  expect(to.workbook.tables.queens.get('daughter')?.motherId).toBe('mother');
+  const ring = await changed(from, ({ tables }) => {
+    tables.queens[1] = aQueen({ id: 'mother', number: '23-001', motherId: 'daughter' });
+  });
+  const empty = aDesk();
+  expect(refusalOf(importWorkbook(empty, { file: ring }))).toMatchObject({ trouble: { reason: 'contradicts' } });
+  expect(empty.workbook.tables.queens.all()).toEqual([]);
 });
