@@ -28,7 +28,7 @@ import { ExportTables } from '../../shared/contract/exchange.ts';
 import { CalendarChoice } from '../../shared/contract/files.ts';
 import { AnswerFollowUp } from '../../shared/contract/follow-ups.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
-import { GetRecord, ListSteps } from '../../shared/contract/history.ts';
+import { GetRecord, ListSteps, UndoFrom } from '../../shared/contract/history.ts';
 import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
@@ -85,6 +85,7 @@ import { getUndoState } from '../operations/history/get-undo-state.ts';
 import { listSteps } from '../operations/history/list-steps.ts';
 import { redo } from '../operations/history/redo.ts';
 import { undo } from '../operations/history/undo.ts';
+import { undoFrom } from '../operations/history/undo-from.ts';
 import { getHive } from '../operations/hives/get-hive.ts';
 import { getHiveLookSheet } from '../operations/hives/get-hive-look-sheet.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
@@ -233,6 +234,7 @@ export const appRouter = group({
   }),
   history: group({
     undo: plainCommand(undo),
+    undoFrom: command(UndoFrom, undoFrom),
     redo: plainCommand(redo),
     getUndoState: plainQuery(getUndoState),
     listSteps: query(ListSteps, listSteps),

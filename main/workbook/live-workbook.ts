@@ -1,14 +1,14 @@
 import type BetterSqlite3 from 'better-sqlite3';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
-import type { JournalStep } from '../../shared/model/journal.ts';
 import { MARKS } from './file-marks.ts';
 import { journalSteps, type StepToWrite } from './journal/journal-steps.ts';
 import { watchTables } from './journal/journal-triggers.ts';
-import { stepToTurn, type Turn, turnStep } from './journal/turn-step.ts';
+import { turning, turningBackTo } from './journal/turning.ts';
 import { versionOf } from './migrations.ts';
 import { makeSafetyCopy, soundnessOf, writeCheckedCopy } from './safety-copy.ts';
 import { codeOf, notSavedReason } from './save-trouble.ts';
+import type { Saving } from './saving.ts';
 import { tablesOf } from './tables/all-tables.ts';
 import type { ChangeNaming, Tables, Workbook } from './workbook.ts';
 
@@ -48,7 +48,7 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
   return {
     ...whatItIs(db, facts),
     ...copying(() => live().db, facts),
-    ...changing(save),
+    ...changing(save, facts.now),
     get changeNumber() {
       return lastChangeOf(live().tables)?.number ?? 0;
     },
@@ -159,45 +159,20 @@ function obstacleTo({ readOnlyBecause, stillInPlace }: LiveFacts, isClosed: bool
   return stillInPlace() ? null : notSaved('file-replaced');
 }
 
-/** What is done inside one transaction, and the name of the step it makes. */
-interface Saving<Value> {
-  readonly work: (tables: Tables) => Result<Value, Refusal>;
-  readonly step: (value: Value) => StepToWrite;
-  /** False where a change that wrote nothing makes no step. */
-  readonly isAlwaysAStep: boolean;
-  /** The answer when the rows do not fit those that something else has written; left out where that is our own mistake. */
-  readonly contradicted?: () => Result<Value, Refusal>;
-}
-
 function changeStep<Value>(naming: ChangeNaming<Value>, tables: Tables, value: Value): StepToWrite {
   const words = typeof naming === 'function' ? naming(tables, value) : naming;
   return { kind: words.did === 'build-demo' ? 'begin' : 'change', ofStep: null, words };
 }
 
-/** Takes the last step back, or does it again; itself a step of the journal. */
-function turning({ db, steps }: Connection, way: Turn): Saving<JournalStep> {
-  let chosen: Result<JournalStep, Refusal> = refuse({ kind: 'nothing-to-undo' });
-  const changedSince = () =>
-    chosen.ok ? refuse({ kind: 'changed-since', way, words: chosen.value.words } as const) : chosen;
-  return {
-    work() {
-      chosen = stepToTurn(steps, way);
-      return chosen.ok && !turnStep(db, chosen.value.id, way) ? changedSince() : chosen;
-    },
-    step: ({ id, words }) => ({ kind: way, ofStep: id, words }),
-    isAlwaysAStep: true,
-    contradicted: changedSince,
-  };
-}
-
 type Connection = ReturnType<typeof connectionOf>;
 type Save = <Value>(savingOver: (connection: Connection) => Saving<Value>) => Result<Value, Refusal>;
 
-const changing = (save: Save): Pick<Workbook, 'change' | 'undo' | 'redo'> => ({
+const changing = (save: Save, now: () => string): Pick<Workbook, 'change' | 'undo' | 'undoFrom' | 'redo'> => ({
   change: (naming, work) =>
-    save(({ tables }) => ({ work, step: (value) => changeStep(naming, tables, value), isAlwaysAStep: false })),
-  undo: () => save((over) => turning(over, 'undo')),
-  redo: () => save((over) => turning(over, 'redo')),
+    save(({ tables }) => ({ work, step: (value) => changeStep(naming, tables, value), contradicted: null })),
+  undo: () => save((over) => turning({ ...over, now }, 'undo')),
+  undoFrom: (step) => save((over) => turningBackTo({ ...over, now }, step)),
+  redo: () => save((over) => turning({ ...over, now }, 'redo')),
 });
 
 function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
@@ -210,7 +185,7 @@ function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
 
   /** BEGIN, work, COMMIT. Whatever goes wrong, no transaction is left open. */
   function write<Value>(
-    { work, step, isAlwaysAStep, contradicted }: Saving<Value>,
+    { work, step, contradicted }: Saving<Value>,
     now: () => string,
     reachedTheFile: (changeNumber: number) => boolean,
   ): Result<Value, Refusal> {
@@ -222,7 +197,7 @@ function connectionOf(db: BetterSqlite3.Database, readOnly: boolean) {
       const result = work(tables);
       if (!result.ok) return result;
       const at = now();
-      if (isAlwaysAStep || steps.hasOpenChanges()) steps.write(step(result.value), at);
+      if (step && steps.hasOpenChanges()) steps.write(step(result.value), at);
       const number = (lastChangeOf(tables)?.number ?? 0) + 1;
       tables.settings.put(MARKS.lastChange, { number, at } satisfies LastChange);
       committing = { number, result };

@@ -121,6 +121,11 @@ export interface Workbook {
   check(expectedDigest: string | null): Soundness;
   /** Takes the last step back, as one step of its own; answers what was taken back. */
   undo(): Result<JournalStep, Refusal>;
+  /**
+   * Takes back the step of this number and all later ones that stand, the latest first, each as a step of its own; all of
+   * them or none. Answers what was taken back.
+   */
+  undoFrom(step: number): Result<readonly JournalStep[], Refusal>;
   /** Does again what was taken back last, as one step of its own; answers what was done again. */
   redo(): Result<JournalStep, Refusal>;
   close(): void;

@@ -8,6 +8,9 @@ export const ListSteps = z.object({
   limit: z.int().min(1).max(200),
 });
 
+/** This change and all later ones that stand. */
+export const UndoFrom = z.object({ step: z.int().min(1) });
+
 /** What a person looks at as one thing; the rows that belong to it come with it. */
 export const RECORD_KINDS = ['batch', 'box', 'hive'] as const;
 export type RecordKind = (typeof RECORD_KINDS)[number];
@@ -21,6 +24,8 @@ export interface UndoState {
 
 export interface StepList extends UndoState {
   readonly steps: readonly JournalStep[];
+  /** Changes below this number are not taken back: the made-up yard was told with them. */
+  readonly undoableFrom: number;
   /** There are older ones. */
   readonly more: boolean;
 }

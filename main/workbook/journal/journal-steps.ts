@@ -14,6 +14,8 @@ export interface JournalReader {
   step(id: number): JournalStep | null;
   /** The step that an undo would take back: the newest that stands, back to the last that must not be taken back. */
   toUndo(): JournalStep | null;
+  /** The first number of a step that can be taken back. */
+  undoableFrom(): number;
   /** The step that a redo would do again: the one taken back last, unless something was changed since. */
   toRedo(): JournalStep | null;
   /** Every change of a record and of the rows that belong to it, newest first. */
@@ -63,6 +65,7 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
     `${STEP} WHERE step.kind = 'change' AND NOT ${UNDONE}
        AND step.id > coalesce((SELECT max(id) FROM journal_step WHERE kind = 'begin'), 0) ORDER BY step.id DESC LIMIT 1`,
   );
+  const begun = db.prepare<[], number>("SELECT coalesce(max(id), 0) FROM journal_step WHERE kind = 'begin'").pluck();
   const sinceChange = db.prepare<[], { readonly kind: StepKind; readonly ofStep: number }>(
     `SELECT kind, of_step AS ofStep FROM journal_step
      WHERE id > coalesce((SELECT max(id) FROM journal_step WHERE kind IN ('change', 'begin')), 0) ORDER BY id`,
@@ -80,6 +83,7 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
     steps: (id, limit) => before.all(id ?? Number.MAX_SAFE_INTEGER, limit).map(stepOf),
     step: (id) => stepOrNull(one.get(id)),
     toUndo: () => stepOrNull(standing.get()),
+    undoableFrom: () => (begun.get() ?? 0) + 1,
     toRedo() {
       const id = lastTakenBack(sinceChange.all());
       return id === undefined ? null : stepOrNull(one.get(id));
