@@ -1,3 +1,4 @@
+import { Button } from '@mui/material';
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { Job, TodayView } from '../../shared/contract/today.ts';
 import { shortCodes } from '../../shared/kernel/box-codes.ts';
@@ -8,14 +9,20 @@ import { useDays, useWords } from './words.ts';
 interface EveningEndProps {
   /** What was saved, in a sentence. */
   readonly summary: string;
-  readonly before: TodayView | null;
-  readonly after: TodayView | null;
+  readonly changes: {
+    readonly before: TodayView | null;
+    readonly after: TodayView | null;
+    /** How many changes were taken back at once; null before that. */
+    readonly takenBack: number | null;
+    readonly undoAll: (() => void) | null;
+  };
   /** What is proposed for the boxes or hives just typed. */
   readonly proposed?: readonly ReactNode[];
 }
 
 /** After the typing: what was saved, what appeared, what vanished, and what could be done now. */
-export function EveningEnd({ summary, before, after, proposed = [] }: EveningEndProps) {
+export function EveningEnd({ summary, changes, proposed = [] }: EveningEndProps) {
+  const { before, after, takenBack, undoAll } = changes;
   const { evening: words } = useWords();
   const end = useRef<HTMLElement>(null);
   const ready = before !== null && after !== null;
@@ -24,10 +31,18 @@ export function EveningEnd({ summary, before, after, proposed = [] }: EveningEnd
   }, [ready]);
   return (
     <section ref={end} className="evening-end" role="status" aria-label={words.title}>
-      <p className="line-good">
-        {summary} <a href="#/today">{words.backToToday}</a>
-      </p>
-      {ready ? <Changes before={before} after={after} proposed={proposed} /> : null}
+      {takenBack === null ? (
+        <>
+          <p className="line-good">{summary}</p>
+          <div className="acts">
+            <a href="#/today">{words.backToToday}</a>
+            {undoAll ? <Button onClick={undoAll}>{words.undoAll}</Button> : null}
+          </div>
+        </>
+      ) : (
+        <p>{words.takenBack(takenBack)}</p>
+      )}
+      {ready && takenBack === null ? <Changes before={before} after={after} proposed={proposed} /> : null}
     </section>
   );
 }

@@ -18,6 +18,7 @@ import { PrintChoice } from './PrintChoice.tsx';
 import { SaveTroubleStrip } from './SaveElsewhere.tsx';
 import { SideBar } from './SideBar.tsx';
 import { Strips } from './Strips.tsx';
+import { UndoButton } from './UndoButton.tsx';
 import { UndoLine } from './UndoLine.tsx';
 import { useUndo } from './use-undo.ts';
 import { viewOf } from './views.tsx';
@@ -99,7 +100,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
           <p className="print-only">
             {open.name}, {days.full(open.today)}
           </p>
-          <TopLine open={open} onGoTo={() => setGoingTo(true)} />
+          <TopLine open={open} onGoTo={() => setGoingTo(true)} onUndo={() => void turn('undo')} />
           <ErrorPage key={route.parts.join('/')}>
             <Suspense fallback={<p role="status">{words.frame.loading}</p>}>{view ?? <NoSuchPage />}</Suspense>
           </ErrorPage>
@@ -143,7 +144,13 @@ function NoSuchPage() {
   return <p>{frame.notFound}</p>;
 }
 
-function TopLine({ open, onGoTo }: { open: NonNullable<WorkbookState['open']>; onGoTo: () => void }) {
+interface TopLineProps {
+  readonly open: NonNullable<WorkbookState['open']>;
+  readonly onGoTo: () => void;
+  readonly onUndo: () => void;
+}
+
+function TopLine({ open, onGoTo, onUndo }: TopLineProps) {
   const { frame } = useWords();
   const days = useDays();
   const time = open.savedAt
@@ -155,6 +162,7 @@ function TopLine({ open, onGoTo }: { open: NonNullable<WorkbookState['open']>; o
       <Button variant="text" size="small" onClick={onGoTo}>
         {frame.goTo}… <kbd style={{ marginInlineStart: 6 }}>Ctrl+K</kbd>
       </Button>
+      {open.readOnly ? null : <UndoButton onUndo={onUndo} />}
       <span role="status">{open.readOnly ? frame.readOnly : time ? frame.savedAt(time) : frame.saved}</span>
     </div>
   );

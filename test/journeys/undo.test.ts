@@ -84,6 +84,34 @@ async function correctCounts(page: Page): Promise<void> {
   await history.getByText(line).waitFor();
 }
 
+/** Two looks, done, and all of it taken back by one button; the hives and the jobs follow an undo as well. */
+async function takeEveningBack(page: Page): Promise<void> {
+  await goTo(page, 'Mating boxes', /^Mating boxes$/);
+  await page.getByRole('button', { name: 'Type looks' }).first().click();
+  const grid = page.getByRole('grid');
+  await grid.waitFor();
+  const before = await grid.locator('[data-now]').allTextContents();
+  await page.keyboard.press('d');
+  await page.keyboard.press('d');
+  await expect.poll(() => grid.locator('[data-saved="saved"]').count()).toBeGreaterThan(1);
+  await page.keyboard.press('Control+Enter');
+  await page.getByRole('button', { name: 'Undo all' }).click();
+  await page.getByText('2 changes taken back. Ctrl+Y does them again, one at a time.').waitFor();
+  await expect.poll(() => grid.locator('[data-now]').allTextContents()).toEqual(before);
+}
+
+async function takeHiveLookBack(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    window.location.hash = '/hives/looks';
+  });
+  const note = page.getByLabel('H02, What I saw');
+  await note.fill('calm');
+  await note.press('Enter');
+  await page.getByRole('button', { name: 'Undo: Look into H02' }).click();
+  await status(page, 'Undone: Look into H02.');
+  await expect.poll(() => note.inputValue()).toBe('');
+}
+
 async function readHistory(page: Page): Promise<void> {
   await goTo(page, 'History', /^History$/);
   const table = page.getByRole('table', { name: 'History' });
@@ -93,7 +121,7 @@ async function readHistory(page: Page): Promise<void> {
     'Counts of 26-01, bar 1',
     'Undone: K02 no queen',
   ]);
-  await page.getByRole('button', { name: 'Undo: K01 laying' }).click();
+  await page.getByRole('button', { name: 'Undo from here on: K01 laying' }).click();
   await expect
     .poll(async () => (await table.getByRole('rowheader').first().textContent()) ?? '')
     .toBe('Undone: K01 laying');
@@ -114,6 +142,8 @@ test.each(['loopback shell', 'Electron window (double)'])(
       await typeAndTakeBack(page);
       await correctCounts(page);
       await readHistory(page);
+      await takeEveningBack(page);
+      await takeHiveLookBack(page);
       if (name.startsWith('Electron')) await takeBackByMenu(page);
       expect(house.problems).toEqual([]);
     } finally {
@@ -133,7 +163,7 @@ async function takeBackByMenu(page: Page): Promise<void> {
   const entries = ((log.menus[0]?.template ?? []) as readonly Entry[]).flatMap((menu) => menu.submenu ?? []);
   const choose = (id: string) => entries.find((entry) => entry.id === id)?.click();
   choose('redo');
-  await status(page, 'Done again: K01 laying.');
+  await status(page, 'Done again: Look into H02.');
   choose('undo');
-  await status(page, 'Undone: K01 laying.');
+  await status(page, 'Undone: Look into H02.');
 }

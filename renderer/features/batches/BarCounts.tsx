@@ -67,7 +67,7 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: string 
             </tbody>
           </table>
         </div>
-        {end.finished ? <EveningEnd summary={words.one.countsSaved} before={end.before} after={end.after} /> : null}
+        {end.finished ? <EveningEnd summary={words.one.countsSaved} changes={end.changes} /> : null}
         {isLowTake(batch) ? <Remedies remedies={LOW_TAKE_REMEDIES} source={LOW_TAKE_SHARE.source} /> : null}
         <p className="soft small">{words.one.countsHint}</p>
         <ChangeLines {...addBar.state} />
@@ -82,12 +82,13 @@ const isLowTake = ({ tally: { given, taken } }: BatchDetail): boolean =>
 /** The end of the counting is told when every row that was left is saved or refused. */
 function useCountsEnd() {
   const [finished, setFinished] = useState(false);
-  const { before, after, compare } = useTodayChanges();
+  const changes = useTodayChanges();
+  const { compare } = changes;
   const saving = useIsMutating();
   useEffect(() => {
     if (finished && saving === 0) void compare();
   }, [finished, saving, compare]);
-  return { before, after, finished, finish: () => setFinished(true) };
+  return { changes, finished, finish: () => setFinished(true) };
 }
 
 const STEPS: Readonly<Record<string, number>> = { Enter: 1, ArrowDown: 1, ArrowUp: -1 };

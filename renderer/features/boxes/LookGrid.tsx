@@ -10,11 +10,21 @@ import type { useLookTyping } from './look-typing.ts';
 import { useLookGrid } from './use-look-grid.ts';
 
 /** The grid itself. Keys act only while it has the focus; each look is saved as it is typed. */
-export function LookGrid({ view, sheetDay }: { view: LookSheetView; sheetDay: string }) {
+export function LookGrid({
+  view,
+  askedAt,
+  sheetDay,
+}: {
+  view: LookSheetView;
+  /** When the view was asked for last; it may be asked for anew and be the same. */
+  askedAt: number;
+  sheetDay: string;
+}) {
   const { boxes, looks } = useWords();
   const { sheet } = boxes;
   const { rows, state, number, finished, changes, typing, code, grid, act, giveNumber, onKeyDown } = useLookGrid(
     view,
+    askedAt,
     sheetDay,
   );
   const done = rows.filter((row) => row.typed).length;
@@ -86,12 +96,10 @@ function End({ rows, changes }: { rows: readonly LookRow[]; changes: ReturnType<
   const counts = [...Map.groupBy(typed, (look) => look.result)].map(
     ([result, of]) => `${of.length} ${looks[result].name}`,
   );
-  const { before, after } = changes;
   return (
     <EveningEnd
       summary={boxes.sheet.summary(typed.length, counts.join(', '))}
-      before={before}
-      after={after}
+      changes={changes}
       proposed={useProposed(rows)}
     />
   );

@@ -44,7 +44,7 @@ export function LookSheet({ batchId, step }: { batchId: string | null; step: str
       </div>
       {view.data?.rows.length === 0 ? <p>{sheet.empty}</p> : null}
       {view.data && !view.isPlaceholderData && view.data.rows.length > 0 && day !== null ? (
-        <LookGrid key={`${batchId} ${day}`} view={view.data} sheetDay={day} />
+        <LookGrid key={`${batchId} ${day}`} view={view.data} askedAt={view.dataUpdatedAt} sheetDay={day} />
       ) : null}
     </Page>
   );

@@ -20,7 +20,7 @@ import { useLookTyping } from './look-typing.ts';
 import { useCodeTyping } from './use-code-typing.ts';
 
 /** What the grid shows and what its keys do: rows as typed, where the typing stands, and the saving behind it. */
-export function useLookGrid(view: LookSheetView, sheetDay: string) {
+export function useLookGrid(view: LookSheetView, askedAt: number, sheetDay: string) {
   const [rows, setRows] = useState(view.rows);
   const { state, at, act } = useGridState(view.rows);
   const [number, setNumber] = useState(view.nextQueenNumber);
@@ -28,7 +28,7 @@ export function useLookGrid(view: LookSheetView, sheetDay: string) {
   const typing = useLookTyping(sheetDay, (saved) =>
     setRows((before) => before.map((row) => (row.id === saved.id ? saved : row))),
   );
-  useFollowedView(view, rows, (changed) => {
+  useFollowedView(view, askedAt, rows, (changed) => {
     setRows(view.rows);
     setNumber(view.nextQueenNumber);
     typing.forget();
@@ -62,12 +62,20 @@ export function useLookGrid(view: LookSheetView, sheetDay: string) {
   return { rows, state, number, finished, changes, typing, code, grid, act, giveNumber, onKeyDown };
 }
 
-/** After an undo the sheet is asked for anew: the rows follow it, and the typing goes to the row that changed. */
-function useFollowedView(view: LookSheetView, rows: readonly LookRow[], follow: (changed: number) => void): void {
-  const seen = useRef(view);
+/**
+ * After an undo the sheet is asked for anew: the rows follow it, and the typing goes to the row that changed. The answer
+ * can be the very one the typing began with, so the time of asking tells that it is new.
+ */
+function useFollowedView(
+  view: LookSheetView,
+  askedAt: number,
+  rows: readonly LookRow[],
+  follow: (changed: number) => void,
+): void {
+  const seen = useRef(askedAt);
   useEffect(() => {
-    if (seen.current === view) return;
-    seen.current = view;
+    if (seen.current === askedAt) return;
+    seen.current = askedAt;
     const changed = firstChangedRow(rows, view.rows);
     if (changed >= 0) follow(changed);
   });

@@ -1,5 +1,6 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
+import type { JournalStep } from '../../../shared/model/journal.ts';
 import { changeSentence, stepSentence } from '../../../shared/text/english/history.ts';
 import { instantText } from '../../../shared/text/instant-text.ts';
 import { ask } from '../../client/client.ts';
@@ -22,8 +23,9 @@ export function History() {
   const list = useAnswer(['history', 'steps', before], () => ask.history.listSteps.query({ before, limit: LINES }));
   const undo = useChange(() => ask.history.undo.mutate());
   const redo = useChange(() => ask.history.redo.mutate());
+  const from = useChange(ask.history.undoFrom.mutate);
   if (!list.data) return <Page title={words.title}>{null}</Page>;
-  const { steps, more, undo: toUndo, redo: toRedo } = list.data;
+  const { steps, more, undoableFrom, undo: toUndo, redo: toRedo } = list.data;
   const last = steps.at(-1);
   return (
     <Page
@@ -48,6 +50,7 @@ export function History() {
       </p>
       <ChangeLines {...undo.state} />
       <ChangeLines {...redo.state} />
+      <ChangeLines {...from.state} />
       {steps.length === 0 ? (
         <EmptyState title={words.empty} />
       ) : (
@@ -63,7 +66,17 @@ export function History() {
               cell: ({ at }) => <span className="nowrap">{instantText(at, order)}</span>,
             },
             { key: 'what', title: words.columns.what, head: true, cell: stepSentence },
-            { key: 'state', title: words.columns.state, cell: ({ undone }) => (undone ? words.takenBack : '') },
+            {
+              key: 'state',
+              title: words.columns.state,
+              cell: (step) => (
+                <StepState
+                  step={step}
+                  undoableFrom={undoableFrom}
+                  onUndoFrom={() => void from.run({ step: step.id })}
+                />
+              ),
+            },
           ]}
         />
       )}
@@ -72,5 +85,23 @@ export function History() {
         {turned.length > 0 ? <Button onClick={() => setTurned(turned.slice(0, -1))}>{words.newer}</Button> : null}
       </div>
     </Page>
+  );
+}
+
+interface StepStateProps {
+  readonly step: JournalStep;
+  readonly undoableFrom: number;
+  readonly onUndoFrom: () => void;
+}
+
+/** A change that stands can be taken back with all that came after it. */
+function StepState({ step, undoableFrom, onUndoFrom }: StepStateProps) {
+  const { history: words } = useWords();
+  if (step.undone) return <>{words.takenBack}</>;
+  if (step.kind !== 'change' || step.id < undoableFrom) return null;
+  return (
+    <Button size="small" aria-label={words.undoFromRead(changeSentence(step.words))} onClick={onUndoFrom}>
+      {words.undoFrom}
+    </Button>
   );
 }

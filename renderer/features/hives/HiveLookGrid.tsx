@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { HiveLookRow, HiveLookSheetView } from '../../../shared/contract/hives.ts';
 import { ask } from '../../client/client.ts';
 import { newId } from '../../client/hooks.ts';
@@ -10,7 +10,15 @@ import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { SavedSign } from '../../components/SavedSign.tsx';
 import { useRowGrid } from '../../components/use-row-grid.ts';
 import { useDays, useWords } from '../../components/words.ts';
-import { EMPTY_LOOK, isEmptyLook, lookOf, sameLook, type TypedHiveLook, typedLook } from './typed-hive-look.ts';
+import {
+  EMPTY_LOOK,
+  followedLooks,
+  isEmptyLook,
+  lookOf,
+  sameLook,
+  type TypedHiveLook,
+  typedLook,
+} from './typed-hive-look.ts';
 
 /** What is typed, what is saved of it, and the keys. */
 function useHiveLookGrid(view: HiveLookSheetView) {
@@ -19,6 +27,15 @@ function useHiveLookGrid(view: HiveLookSheetView) {
   const [ids] = useState(() => new Map(view.rows.map((row) => [row.id, row.typed?.id ?? newId()])));
   const [finished, setFinished] = useState(false);
   const saving = useRowSaving();
+  const seen = useRef(view);
+  useEffect(() => {
+    if (seen.current === view) return;
+    seen.current = view;
+    const isBusy = (id: string) => !['saved', undefined].includes(saving.said.get(id)?.state);
+    const followed = followedLooks(view.rows, { typed, saved }, isBusy);
+    setTyped(new Map(followed.typed));
+    setSaved(new Map(followed.saved));
+  });
   const changes = useTodayChanges();
   const open = view.rows.findIndex((row) => row.typed === null);
   const grid = useRowGrid({
@@ -81,7 +98,7 @@ export function HiveLookGrid({ view }: { view: HiveLookSheetView }) {
           </tbody>
         </table>
       </div>
-      {finished ? <EveningEnd summary={sheet.summary(done)} before={changes.before} after={changes.after} /> : null}
+      {finished ? <EveningEnd summary={sheet.summary(done)} changes={changes} /> : null}
       <p className="legend soft">{sheet.keys}</p>
     </>
   );

@@ -32,3 +32,33 @@ export const lookOf = ({ strength, food, note }: TypedHiveLook): Pick<HiveLook, 
   food: five(food),
   note: note.trim(),
 });
+
+type Looks = ReadonlyMap<string, TypedHiveLook>;
+
+interface ShownLooks {
+  readonly typed: Looks;
+  readonly saved: Looks;
+}
+
+/**
+ * The rows after they were asked for anew, as after an undo: each follows the workbook, but for those being saved or
+ * refused, and what is being typed stays. The same object where nothing changed.
+ */
+export function followedLooks(
+  rows: readonly { readonly id: string; readonly typed: HiveLook | null }[],
+  shown: ShownLooks,
+  isBusy: (id: string) => boolean,
+): ShownLooks {
+  const typed = new Map(shown.typed);
+  const saved = new Map(shown.saved);
+  let same = true;
+  for (const { id, typed: look } of rows) {
+    const now = typedLook(look);
+    const before = saved.get(id) ?? EMPTY_LOOK;
+    if (isBusy(id) || sameLook(now, before)) continue;
+    same = false;
+    saved.set(id, now);
+    if (sameLook(typed.get(id) ?? EMPTY_LOOK, before)) typed.set(id, now);
+  }
+  return same ? shown : { typed, saved };
+}

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Job } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
@@ -11,7 +11,7 @@ import { EveningEnd } from '../../components/EveningEnd.tsx';
 import { SavedSign } from '../../components/SavedSign.tsx';
 import { useRowGrid } from '../../components/use-row-grid.ts';
 import { useDays, useToday, useWords } from '../../components/words.ts';
-import { doneOn, jobId, STEP_KEYS, type StepResult, stepResultOf } from './step-typing.ts';
+import { doneOn, jobId, STEP_KEYS, type StepResult, stepResultOf, stillNoted } from './step-typing.ts';
 
 interface TypedStep {
   readonly id: string;
@@ -23,7 +23,7 @@ interface TypedStep {
 export function StepGrid({ now }: { now: readonly Job[] }) {
   const { steps: words } = useWords().today;
   const [jobs] = useState(now);
-  const { typed, type, said, changes, finished, grid } = useStepGrid(jobs);
+  const { typed, type, said, changes, finished, grid } = useStepGrid(jobs, now.map(jobId));
   const done = [...typed.values()].filter(({ result }) => result !== 'not-done').length;
   if (jobs.length === 0) return <p>{words.empty}</p>;
   return (
@@ -57,17 +57,24 @@ export function StepGrid({ now }: { now: readonly Job[] }) {
           </tbody>
         </table>
       </div>
-      {finished ? <EveningEnd summary={words.summary(done)} before={changes.before} after={changes.after} /> : null}
+      {finished ? <EveningEnd summary={words.summary(done)} changes={changes} /> : null}
       <Keys />
     </>
   );
 }
 
-function useStepGrid(jobs: readonly Job[]) {
+/** `open` are the jobs that are still to do, asked for anew after every change. */
+function useStepGrid(jobs: readonly Job[], open: readonly string[]) {
   const today = useToday();
   const [typed, setTyped] = useState<ReadonlyMap<string, TypedStep>>(new Map());
   const [finished, setFinished] = useState(false);
   const saving = useRowSaving();
+  const seen = useRef(open.join());
+  useEffect(() => {
+    if (seen.current === open.join()) return;
+    seen.current = open.join();
+    setTyped((all) => stillNoted(all, open, (job) => saving.said.get(job)?.state === 'saved'));
+  });
   const changes = useTodayChanges();
   const type = (job: Job, change: Partial<TypedStep>) => {
     const before = typed.get(jobId(job)) ?? { id: newId(), result: 'today', note: '' };

@@ -20,4 +20,15 @@ export function doneOn(result: StepResult, today: IsoDay): IsoDay | null {
   return result === 'today' ? today : isoOfDay(addDays(dayOfIso(today), -1));
 }
 
+/** A job that was noted as done and is open once more was taken back elsewhere, as by an undo. */
+export function stillNoted<Note extends { readonly result: StepResult }>(
+  noted: ReadonlyMap<string, Note>,
+  openJobs: readonly string[],
+  isSaved: (job: string) => boolean,
+): ReadonlyMap<string, Note> {
+  return new Map(
+    [...noted].filter(([job, { result }]) => result === 'not-done' || !isSaved(job) || !openJobs.includes(job)),
+  );
+}
+
 export const jobId = (job: Job): string => `${job.batchId} ${job.step}`;

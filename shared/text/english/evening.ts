@@ -13,4 +13,7 @@ export const evening = {
   expected: (day: string) => `expected ${day}`,
   leave: (what: string, day: string) => `${what} until ${day}`,
   backToToday: 'See today',
+  undoAll: 'Undo all',
+  takenBack: (n: number) =>
+    `${n === 1 ? '1 change' : `${n} changes`} taken back. Ctrl+Y does ${n === 1 ? 'it' : 'them'} again, one at a time.`,
 } as const;

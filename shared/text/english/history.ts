@@ -347,6 +347,8 @@ export const history = {
   redoThat: (step: string) => `Redo: ${step}`,
   undone: (step: string) => `Undone: ${step}.`,
   doneAgain: (step: string) => `Done again: ${step}.`,
+  undoFrom: 'Undo from here on',
+  undoFromRead: (step: string) => `Undo from here on: ${step}`,
   older: 'Show older ones',
   newer: 'Show newer ones',
   nothing: 'nothing',

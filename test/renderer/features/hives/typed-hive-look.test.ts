@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { isEmptyLook, lookOf, sameLook, typedLook } from '../../../../renderer/features/hives/typed-hive-look.ts';
+import {
+  followedLooks,
+  isEmptyLook,
+  lookOf,
+  sameLook,
+  typedLook,
+} from '../../../../renderer/features/hives/typed-hive-look.ts';
 import { HiveLook } from '../../../../shared/model/look.ts';
 
 const fields = HiveLook.pick({ strength: true, food: true, note: true });
@@ -22,4 +28,31 @@ test('a saved look reads back as it was typed', () => {
       expect(sameLook(typedLook(look), { ...typedLook(look), note: ` ${text} ` })).toBe(true);
     }),
   );
+});
+
+test('rows follow the workbook after an undo; what is typed, being saved or refused stays', () => {
+  const strong = { strength: '4', food: '', note: 'strong' };
+  const shown = {
+    typed: new Map([
+      ['undone', strong],
+      ['typing', { ...strong, note: 'strong, and more' }],
+      ['saving', strong],
+      ['as it was', strong],
+    ]),
+    saved: new Map(['undone', 'typing', 'saving', 'as it was'].map((id) => [id, strong] as const)),
+  };
+  const look = { id: 'l', colonyId: 'c', lookedOn: '2026-06-01', strength: 4, food: null, note: 'strong' };
+  const rows = [
+    { id: 'undone', typed: null },
+    { id: 'typing', typed: null },
+    { id: 'saving', typed: null },
+    { id: 'as it was', typed: look },
+  ];
+  const now = followedLooks(rows, shown, (id) => id === 'saving');
+  expect(now.typed.get('undone')).toEqual({ strength: '', food: '', note: '' });
+  expect(now.typed.get('typing')?.note).toBe('strong, and more');
+  expect(now.saved.get('typing')?.note).toBe('');
+  expect(now.typed.get('saving')).toEqual(strong);
+  expect(now.typed.get('as it was')).toEqual(strong);
+  expect(followedLooks(rows.slice(3), shown, () => false)).toBe(shown);
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { doneOn, STEP_KEYS, stepResultOf } from '../../../../renderer/features/today/step-typing.ts';
+import { doneOn, STEP_KEYS, stepResultOf, stillNoted } from '../../../../renderer/features/today/step-typing.ts';
 
 test('each answer has its own letter and number-pad twin', () => {
   const keys = STEP_KEYS.flatMap(({ key, digit }) => [key, digit]);
@@ -16,4 +16,15 @@ test('yesterday is a day of the calendar, over the end of a month too', () => {
   expect(doneOn('today', '2026-06-01')).toBe('2026-06-01');
   expect(doneOn('yesterday', '2026-06-01')).toBe('2026-05-31');
   expect(doneOn('not-done', '2026-06-01')).toBeNull();
+});
+
+test('a job that is open once more is no longer noted as done, unless that is just being saved', () => {
+  const noted = new Map([
+    ['taken back', { result: 'today' }],
+    ['being saved', { result: 'today' }],
+    ['done', { result: 'yesterday' }],
+    ['not done', { result: 'not-done' }],
+  ] as const);
+  const now = stillNoted(noted, ['taken back', 'being saved', 'not done'], (job) => job !== 'being saved');
+  expect([...now.keys()]).toEqual(['being saved', 'done', 'not done']);
 });
