@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 
 /** PRAGMA synchronous: 2 = FULL, each commit is on the drive before it is acknowledged. */
@@ -9,6 +10,7 @@ const SYNCHRONOUS_FULL = 2;
  */
 export function connectForWriting(file: string): Database.Database {
   const db = new Database(file, { fileMustExist: true, timeout: 0 });
+  noteOpen(db, file);
   try {
     db.pragma('locking_mode = EXCLUSIVE');
     setGuards(db);
@@ -22,6 +24,7 @@ export function connectForWriting(file: string): Database.Database {
 
 export function connectForReading(file: string): Database.Database {
   const db = new Database(file, { readonly: true, fileMustExist: true, timeout: 0 });
+  noteOpen(db, file);
   try {
     setGuards(db);
     return db;
@@ -54,4 +57,26 @@ function setGuards(db: Database.Database): void {
   db.pragma('cell_size_check = ON');
   db.pragma('recursive_triggers = ON');
   db.pragma('mmap_size = 0');
+}
+
+/** The connections of this process, by the file itself, not by its name: a file may have several. */
+const connections = new Map<string, Set<Database.Database>>();
+
+/** Whether this process has the file open, under whatever name: then it must be read through SQLite only. */
+export function isOpenHere(file: string): boolean {
+  const identity = identityOf(file);
+  return identity !== null && [...(connections.get(identity) ?? [])].some((db) => db.open);
+}
+
+function noteOpen(db: Database.Database, file: string): void {
+  const identity = identityOf(file);
+  if (identity === null) return;
+  const stillOpen = [...(connections.get(identity) ?? [])].filter((one) => one.open);
+  connections.set(identity, new Set([...stillOpen, db]));
+}
+
+/** Device and number of the file. `stat` opens nothing, so it cannot drop a lock. */
+export function identityOf(file: string): string | null {
+  const stats = statSync(file, { bigint: true, throwIfNoEntry: false });
+  return stats === undefined ? null : `${stats.dev}:${stats.ino}`;
 }

@@ -10,8 +10,8 @@ import { type OpenSetting, openLookingCopy, openWorkbookFile } from './open-work
 import { openingTrouble } from './opening-trouble.ts';
 import { putInPlace } from './restore-copy.ts';
 import { isSound } from './safety-copy.ts';
-import { notSavedReason } from './save-trouble.ts';
-import type { Copies, Workbook } from './workbook.ts';
+import { codeOf, notSavedReason } from './save-trouble.ts';
+import type { Copies, Soundness, Workbook } from './workbook.ts';
 
 /** What the copies need of the keeper. */
 export interface CopyPlaces {
@@ -202,6 +202,17 @@ function copySchedule(now: () => string) {
 /** So often a file must seem damaged, each time looked at anew, before it is called so: a failed read looks the same. */
 const DAMAGE_TRIES = 2;
 
+/** Reads the whole file; what cannot even be read, or holds text that is no JSON any more, is damaged. */
+export function soundnessOfOpen(workbook: Workbook, note: CopyNote | null): Soundness {
+  try {
+    return workbook.check(note === null ? null : digestExpected(workbook, note));
+  } catch (error) {
+    // The statements are our own and fixed: what SQLite objects to is what it reads.
+    if (codeOf(error) === null && !(error instanceof SyntaxError)) throw error;
+    return 'damaged';
+  }
+}
+
 /** One thorough look at each workbook that was opened. */
 function soundnessCheck() {
   let checked: Workbook | null = null;
@@ -212,16 +223,24 @@ function soundnessCheck() {
     run(workbook: Workbook, note: CopyNote | null) {
       if (workbook !== checked) [checked, triesLeft, harm] = [workbook, DAMAGE_TRIES, null];
       if (triesLeft === 0) return;
-      const kind = workbook.check(note !== null && isOfThisState(workbook, note) ? note.digest : null);
+      const kind = soundnessOfOpen(workbook, note);
       triesLeft = kind === 'damaged' ? triesLeft - 1 : 0;
       if (kind !== 'sound' && triesLeft === 0) harm = { kind, copyAt: note?.at ?? null };
     },
   };
 }
 
-/** The copy was taken of just this state of the file, in the format it has now. */
-const isOfThisState = ({ file, changeNumber, savedAt, version }: Workbook, note: CopyNote): boolean =>
-  note.file === file && note.changeNumber === changeNumber && note.changedAt === savedAt && note.version === version;
+/**
+ * The digest of the copy, if it was taken of just this state of the file: the same last step of the journal, or the same
+ * last change. Either is enough, so that damage to one of the two cannot pass for another state.
+ */
+function digestExpected(workbook: Workbook, note: CopyNote): string | null {
+  if (note.file !== workbook.file || note.version !== workbook.version) return null;
+  const step = workbook.journal.steps(null, 1)[0];
+  const isSameStep = step !== undefined && note.lastStep?.id === step.id && note.lastStep.at === step.at;
+  const isSameChange = note.changeNumber === workbook.changeNumber && note.changedAt === workbook.savedAt;
+  return isSameStep || isSameChange ? note.digest : null;
+}
 
 function looked(copy: ShelvedCopy, setting: OpenSetting): Result<Workbook, Refusal> {
   const unsound = refuse({ kind: 'copy-not-sound', field: 'copy', file: copy.file } as const);

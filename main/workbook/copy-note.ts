@@ -16,6 +16,8 @@ export const CopyNote = z.object({
   changeNumber: z.int().nonnegative(),
   /** Instant of that change; with its number it tells one state of the workbook from every other. */
   changedAt: z.string().nullable(),
+  /** The last step of its journal; null where it has none, or no journal yet. */
+  lastStep: z.object({ id: z.int(), at: z.string() }).nullable(),
   version: z.int().positive(),
   counts: CopyCounts,
   /** Over all rows, as contentDigest reckons it. */

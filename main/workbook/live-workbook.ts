@@ -131,7 +131,7 @@ function copying(
       try {
         return soundnessOf(opened(), digest);
       } catch (error) {
-        if (notSavedReason(error) === null) throw error;
+        if (codeOf(error) === null) throw error;
         return 'damaged';
       }
     },
@@ -247,7 +247,8 @@ function closeCleanly(db: BetterSqlite3.Database, readOnly: boolean): void {
       db.pragma('wal_checkpoint(TRUNCATE)');
       db.pragma('journal_mode = DELETE');
     } catch (error) {
-      if (notSavedReason(error) === null) throw error;
+      // A failed flush can also leave SQLite saying "locked"; whatever the drive says, the file is let go of.
+      if (codeOf(error) === null) throw error;
     }
   }
   db.close();

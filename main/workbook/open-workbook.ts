@@ -16,6 +16,7 @@ import { riskyPlaceOf } from './risky-place.ts';
 import { makeSafetyCopy } from './safety-copy.ts';
 import { codeOf } from './save-trouble.ts';
 import { hasWholeSchema } from './schema-check.ts';
+import { storedValue } from './tables/setting-table.ts';
 import type { Workbook } from './workbook.ts';
 
 export interface OpenSetting {
@@ -42,7 +43,26 @@ function openOnce(file: string, setting: OpenSetting): Result<Workbook, Refusal>
   // SQLite names the -wal after the file itself, not after a link to it.
   const place = realpathSync(file);
   const because = whyOnlyToRead(place, look.value);
-  return because === null ? openToWrite(place, setting) : openToRead(place, setting, because);
+  if (because === null) {
+    if (!look.value.isInLogMode) readFirst(place);
+    return openToWrite(place, setting);
+  }
+  return look.value.isInLogMode ? openLookingCopy(place, setting, because) : openToRead(place, setting, because);
+}
+
+/**
+ * A damaged file says so to a connection that cannot write, before one that can removes the log lying beside it. A
+ * journal that a power cut left must first be rolled back, which only the writer can.
+ */
+function readFirst(place: string): void {
+  const db = connectForReading(place);
+  try {
+    db.prepare('SELECT count(*) FROM sqlite_schema').get();
+  } catch (error) {
+    if (codeOf(error) !== 'SQLITE_READONLY_ROLLBACK') throw error;
+  } finally {
+    db.close();
+  }
 }
 
 function whyOnlyToRead(place: string, look: FileLook): ReadOnlyReason | null {
@@ -59,8 +79,12 @@ function openToWrite(file: string, setting: OpenSetting): Result<Workbook, Refus
     if (uncleanEnd) checkPages(db);
     bringUpToDate(db, setting);
     if (!hasWholeSchema(db, setting.migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file });
+    // Last, because it writes: a file that turns out damaged must keep its bytes.
+    const workbook = living(db, file, setting, null);
     makeSavesDurable(db);
-    return ok(living(db, file, setting, null));
+    // Opens the log while the file is still where it was looked for; what is read later needs no name any more.
+    db.prepare('SELECT count(*) FROM setting').get();
+    return ok(workbook);
   });
 }
 
@@ -102,8 +126,8 @@ export function openLookingCopy(
     const writing = connectForWriting(looking.file);
     try {
       const judged = judgeOpenFile(writing, latestVersion(migrations));
-      if (!judged.ok) return looking.andGone(refuse({ ...judged.refusal, file }));
-      migrate(writing, migrations);
+      if (!judged.ok && because !== 'newer') return looking.andGone(refuse({ ...judged.refusal, file }));
+      if (judged.ok) migrate(writing, migrations);
       writing.pragma('journal_mode = DELETE');
     } finally {
       writing.close();
@@ -158,7 +182,7 @@ function living(
   afterClose: () => void = () => {},
 ): Workbook {
   const marks = db.prepare<[string], string>('SELECT value FROM setting WHERE key = ?').pluck();
-  const mark = (key: string): unknown => JSON.parse(marks.get(key) ?? 'null');
+  const mark = (key: string): unknown => storedValue(marks.get(key) ?? 'null');
   const name = mark(MARKS.name);
   return liveWorkbook(db, {
     name: typeof name === 'string' ? name : basename(file, WORKBOOK_ENDING),

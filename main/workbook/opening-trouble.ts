@@ -45,7 +45,7 @@ export function openingTrouble(error: unknown, file: string): Refusal {
 
 const isBusy = (error: unknown): boolean => /^SQLITE_(BUSY|LOCKED)/.test(codeOf(error) ?? '');
 
-const isDamage = (error: unknown): boolean => /^SQLITE_(CORRUPT|IOERR_CORRUPTFS)/.test(codeOf(error) ?? '');
+const isDamage = (error: unknown): boolean => /^SQLITE_(CORRUPT|IOERR_CORRUPTFS|NOTADB)/.test(codeOf(error) ?? '');
 
 function pause(milliseconds: number): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, milliseconds);

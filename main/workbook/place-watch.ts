@@ -1,4 +1,4 @@
-import { statSync } from 'node:fs';
+import { identityOf } from './connect.ts';
 
 /**
  * Tells whether the file under a name is still the one that was opened. A program that renames another copy over an
@@ -8,9 +8,4 @@ import { statSync } from 'node:fs';
 export function watchPlace(file: string): () => boolean {
   const opened = identityOf(file);
   return () => opened !== null && identityOf(file) === opened;
-}
-
-function identityOf(file: string): string | null {
-  const stats = statSync(file, { bigint: true, throwIfNoEntry: false });
-  return stats === undefined ? null : `${stats.dev}:${stats.ino}`;
 }

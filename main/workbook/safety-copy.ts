@@ -4,11 +4,12 @@ import type BetterSqlite3 from 'better-sqlite3';
 import { z } from 'zod';
 import type { CopyPurpose } from '../../shared/contract/copies.ts';
 import { connectForReading } from './connect.ts';
-import { contentDigest } from './content-digest.ts';
+import { contentDigest, tableNames } from './content-digest.ts';
 import { type CopyNote, countsOf, sha256Of, writeNote } from './copy-note.ts';
 import { flushFile, moveIntoPlace, PRIVATE_FILE, PRIVATE_FOLDER, removeLeftover } from './durable-file.ts';
 import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
 import { versionOf } from './migrations.ts';
+import { storedValue } from './tables/setting-table.ts';
 import type { Soundness } from './workbook.ts';
 
 /**
@@ -89,9 +90,9 @@ const LastChange = z.object({ number: z.int().nonnegative(), at: z.string() });
 
 function factsOf(
   db: BetterSqlite3.Database,
-): Pick<CopyNote, 'name' | 'file' | 'changeNumber' | 'changedAt' | 'version' | 'counts'> {
+): Pick<CopyNote, 'name' | 'file' | 'changeNumber' | 'changedAt' | 'lastStep' | 'version' | 'counts'> {
   const marks = db.prepare<[string], string>('SELECT value FROM setting WHERE key = ?').pluck();
-  const mark = (key: string): unknown => JSON.parse(marks.get(key) ?? 'null');
+  const mark = (key: string): unknown => storedValue(marks.get(key) ?? 'null');
   const name = mark(MARKS.name);
   const last = mark(MARKS.lastChange);
   const changed = LastChange.safeParse(last);
@@ -100,7 +101,16 @@ function factsOf(
     file: join(dirname(db.name), basename(db.name)),
     changeNumber: changed.success ? changed.data.number : 0,
     changedAt: changed.success ? changed.data.at : null,
+    lastStep: lastStepOf(db),
     version: versionOf(db),
     counts: countsOf(db),
   };
+}
+
+function lastStepOf(db: BetterSqlite3.Database): CopyNote['lastStep'] {
+  if (!tableNames(db).includes('journal_step')) return null;
+  const last = db.prepare<[], { readonly id: number; readonly at: string }>(
+    'SELECT id, at FROM journal_step ORDER BY id DESC LIMIT 1',
+  );
+  return last.get() ?? null;
 }

@@ -3,9 +3,12 @@
  * Arguments: phase, workbook, migrations folder, safety folder. Prints `S` as it starts and `E` when it is through.
  */
 import { writeSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { createWorkbookFile } from '../../main/workbook/create-workbook.ts';
+import { startKeeper } from '../../main/workbook/keeper.ts';
 import { readMigrations } from '../../main/workbook/migrations.ts';
 import { type OpenSetting, openWorkbookFile } from '../../main/workbook/open-workbook.ts';
+import type { Workbook } from '../../main/workbook/workbook.ts';
 import { ok } from '../../shared/kernel/result.ts';
 
 const [phase = '', file = '', migrations = '', safetyFolder = ''] = process.argv.slice(2);
@@ -14,7 +17,15 @@ const setting: OpenSetting = {
   safetyFolder,
   now: () => new Date().toISOString(),
 };
+/** As phases.fault.ts expects it. */
+const IMPORTED_ROWS = 4000;
 const say = (line: string) => writeSync(1, `${line}\n`);
+
+function opened(): Workbook {
+  const result = openWorkbookFile(file, setting);
+  if (!result.ok) throw new Error(result.refusal.kind);
+  return result.value;
+}
 
 switch (phase) {
   case 'create':
@@ -28,14 +39,51 @@ switch (phase) {
     say('E');
     break;
   case 'close': {
-    const opened = openWorkbookFile(file, setting);
-    if (!opened.ok) throw new Error(opened.refusal.kind);
-    const saved = opened.value.change({ did: 'other' }, ({ yards }) =>
+    const workbook = opened();
+    const saved = workbook.change({ did: 'other' }, ({ yards }) =>
       ok(yards.insert({ id: 'last', name: 'Last', note: 'typed just before closing' })),
     );
     if (!saved.ok) throw new Error(saved.refusal.kind);
     say('S');
-    opened.value.close();
+    workbook.close();
+    say('E');
+    break;
+  }
+  case 'copy': {
+    const workbook = opened();
+    say('S');
+    workbook.keepCopy('timer');
+    say('E');
+    break;
+  }
+  case 'import': {
+    const workbook = opened();
+    say('S');
+    workbook.keepCopy('before-import');
+    workbook.change({ did: 'other' }, ({ yards }) => {
+      for (let row = 1; row <= IMPORTED_ROWS; row += 1) {
+        yards.insert({ id: `i${row}`, name: `Imported ${row}`, note: 'x'.repeat(100) });
+      }
+      return ok(null);
+    });
+    say('E');
+    break;
+  }
+  case 'restore': {
+    const keeper = startKeeper({
+      documents: dirname(file),
+      programData: dirname(safetyFolder),
+      migrations: setting.migrations,
+      now: setting.now,
+      report: (error) => {
+        throw error;
+      },
+    });
+    keeper.open(file);
+    const copy = keeper.copies.list().copies.at(-1);
+    if (copy === undefined) throw new Error('There is no copy to go back to.');
+    say('S');
+    keeper.copies.restore(copy.id, null);
     say('E');
     break;
   }

@@ -1,13 +1,14 @@
 import { spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { APPLICATION_ID } from '../../main/workbook/file-marks.ts';
+import { startKeeper } from '../../main/workbook/keeper.ts';
 import { migrate, readMigrations } from '../../main/workbook/migrations.ts';
 import { type OpenSetting, openWorkbookFile } from '../../main/workbook/open-workbook.ts';
-import { removeUnfinishedCopies } from '../../main/workbook/safety-copy.ts';
+import { makeSafetyCopy, removeUnfinishedCopies } from '../../main/workbook/safety-copy.ts';
 import type { FaultReport } from './fault-report.ts';
 
 const CHILD = fileURLToPath(new URL('./phase-child.ts', import.meta.url));
@@ -15,8 +16,10 @@ const MIGRATIONS = fileURLToPath(new URL('../../main/workbook/migrations', impor
 const ALL = readMigrations(MIGRATIONS);
 /** Enough rows that copying and checking them takes long enough to be hit. */
 const ROWS = 4000;
+const EARLIER_ROWS = 2000;
+const IMPORTED_ROWS = 4000;
 
-const PHASES = ['create', 'upgrade', 'close'] as const;
+const PHASES = ['create', 'upgrade', 'close', 'copy', 'import', 'restore'] as const;
 type Phase = (typeof PHASES)[number];
 
 interface Tally {
@@ -27,9 +30,12 @@ interface Tally {
   bad: number;
 }
 
-/** Beginning a workbook, bringing an old one up to date, and closing one, each killed at a random moment. */
+/**
+ * Beginning a workbook, bringing an old one up to date, closing one, making a safety copy, taking in a table, and going
+ * back to a copy, each killed at a random moment.
+ */
 export async function faults({ short }: { readonly short: boolean }): Promise<readonly FaultReport[]> {
-  const kills = short ? 8 : 50;
+  const kills = short ? 5 : 50;
   const reports: FaultReport[] = [];
   for (const phase of PHASES) {
     const tally = await killPhase(phase, kills);
@@ -50,8 +56,9 @@ async function killPhase(phase: Phase, kills: number): Promise<Tally> {
     const folder = mkdtempSync(join(tmpdir(), 'ripecell-phase-'));
     try {
       const file = join(folder, 'w.ripecell');
+      const safety = join(folder, 'program', 'safety-copies');
       if (phase !== 'create') anOldWorkbook(file, phase === 'upgrade' ? 1 : ALL.length);
-      const safety = join(folder, 'safety');
+      if (phase === 'restore') aCopyOfEarlier(file, safety);
       // The first run is not killed: it shows how long the phase takes here.
       const run = await runPhase([phase, file, MIGRATIONS, safety], kill === 0 ? null : Math.random() * usual);
       if (kill === 0) usual = run.milliseconds;
@@ -93,8 +100,52 @@ function runPhase(
   });
 }
 
+/** Every finished copy holds all rows; a phase may be cut off before one was finished. */
+function copiesAreWhole(safety: string, rows: number, least: number): boolean {
+  const names = existsSync(safety) ? readdirSync(safety) : [];
+  const copies = names.filter((name) => name.endsWith('.ripecell'));
+  const leftovers = names.filter((name) => name.includes('.part'));
+  return (
+    copies.length >= least && leftovers.length === 0 && copies.every((name) => rowsIn(join(safety, name)) === rows)
+  );
+}
+
+/** A copy with half the rows, made before the other half was typed. */
+function aCopyOfEarlier(file: string, safety: string): void {
+  const db = new Database(file);
+  db.exec(`DELETE FROM yard WHERE rowid > ${EARLIER_ROWS}`);
+  makeSafetyCopy(db, safety, 'by-hand', '2026-06-01T18:00:00.000Z');
+  const insert = db.prepare('INSERT INTO yard VALUES (?, ?, ?)');
+  db.transaction(() => {
+    for (let row = EARLIER_ROWS + 1; row <= ROWS; row += 1) insert.run(`y${row}`, `Yard ${row}`, 'x'.repeat(100));
+  })();
+  db.close();
+}
+
+/** Going back ended before or after: one of the two states lies under the name, and neither is gone. */
+function judgeRestore(file: string, safety: string): 'old' | 'whole' | 'bad' {
+  const keeper = startKeeper({
+    documents: dirname(file),
+    programData: dirname(safety),
+    migrations: ALL,
+    now: () => new Date().toISOString(),
+    report: (error) => {
+      throw error;
+    },
+  });
+  const opened = keeper.open(file);
+  const rows = opened.ok ? opened.value.tables.yards.all().length : null;
+  keeper.stop();
+  const beside = readdirSync(dirname(file)).filter((name) => name.includes(' until ') && name.endsWith('.ripecell'));
+  if (existsSync(`${file}.new`) && rows !== ROWS) return 'bad';
+  if (rows === ROWS) return 'old';
+  const isKept = beside.length === 1 && rowsIn(join(dirname(file), beside[0] ?? '')) === ROWS;
+  return rows === EARLIER_ROWS && isKept ? 'whole' : 'bad';
+}
+
 /** After a kill: is everything as before, or as it should be, and nothing between? */
 function judge(phase: Phase, file: string, safety: string): 'old' | 'whole' | 'bad' {
+  if (phase === 'restore') return judgeRestore(file, safety);
   if (!existsSync(file)) return phase === 'create' ? 'old' : 'bad';
   const wasOld = phase === 'upgrade' && versionIn(file) < ALL.length;
   const setting: OpenSetting = { migrations: ALL, safetyFolder: safety, now: () => new Date().toISOString() };
@@ -105,9 +156,17 @@ function judge(phase: Phase, file: string, safety: string): 'old' | 'whole' | 'b
   opened.value.close();
   if (phase === 'create') return yards.length === 0 ? 'whole' : 'bad';
   if (phase === 'close') return yards.length === ROWS + 1 && yards.at(-1)?.id === 'last' ? 'whole' : 'bad';
-  const copies = (existsSync(safety) ? readdirSync(safety) : []).filter((name) => name.endsWith('.ripecell'));
-  const copiesWhole = copies.length > 0 && copies.every((copy) => rowsIn(join(safety, copy)) === ROWS);
-  if (yards.length !== ROWS || !copiesWhole) return 'bad';
+  if (phase === 'copy') {
+    if (yards.length !== ROWS || !copiesAreWhole(safety, ROWS, 0)) return 'bad';
+    return copiesAreWhole(safety, ROWS, 1) ? 'whole' : 'old';
+  }
+  if (phase === 'import') {
+    const isWhole = yards.length === ROWS + IMPORTED_ROWS;
+    if (!isWhole && yards.length !== ROWS) return 'bad';
+    if (!copiesAreWhole(safety, ROWS, isWhole ? 1 : 0)) return 'bad';
+    return isWhole ? 'whole' : 'old';
+  }
+  if (yards.length !== ROWS || !copiesAreWhole(safety, ROWS, 1)) return 'bad';
   return wasOld ? 'old' : 'whole';
 }
 
