@@ -39,13 +39,18 @@ export function openingTrouble(error: unknown, file: string): Refusal {
   if (code === 'SQLITE_CANTOPEN' || reason === 'read-only') {
     return { kind: 'place-not-writable', field: 'folder', folder: dirname(file) };
   }
-  if (reason !== null) return { kind: 'not-saved', reason };
+  if (reason !== null) {
+    return { kind: 'drive-refused', field: 'file', file, reason: reason === 'disk-full' ? reason : 'drive-error' };
+  }
   throw error;
 }
 
 const isBusy = (error: unknown): boolean => /^SQLITE_(BUSY|LOCKED)/.test(codeOf(error) ?? '');
 
-const isDamage = (error: unknown): boolean => /^SQLITE_(CORRUPT|IOERR_CORRUPTFS|NOTADB)/.test(codeOf(error) ?? '');
+/** A broken byte of the header comes as a general error of which only the message tells. */
+const isDamage = (error: unknown): boolean =>
+  /^SQLITE_(CORRUPT|IOERR_CORRUPTFS|NOTADB)/.test(codeOf(error) ?? '') ||
+  (codeOf(error) === 'SQLITE_ERROR' && /unsupported file format|malformed/.test(String(error)));
 
 function pause(milliseconds: number): void {
   Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, milliseconds);

@@ -67,6 +67,12 @@ export interface WorkbookState {
 export type WorkbookRefusal =
   | { readonly kind: 'file-not-found'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'file-not-readable'; readonly field: 'file'; readonly file: string }
+  | {
+      readonly kind: 'drive-refused';
+      readonly field: 'file';
+      readonly file: string;
+      readonly reason: 'disk-full' | 'drive-error';
+    }
   | { readonly kind: 'folder-not-found'; readonly field: 'folder'; readonly folder: string }
   | { readonly kind: 'file-exists'; readonly field: 'name'; readonly file: string }
   | { readonly kind: 'not-a-workbook'; readonly field: 'file'; readonly file: string }

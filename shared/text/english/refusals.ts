@@ -83,6 +83,10 @@ const REFUSALS: Sentences<Own> = {
     `File: there is nothing at ${file}. Check the name, or look for it in another folder.`,
   'file-not-readable': ({ file }) =>
     `File: this account may not read ${file}. Ask its owner for the right to, or copy it to your documents.`,
+  'drive-refused': ({ file, reason }) =>
+    reason === 'disk-full'
+      ? `File: the disk is full, so ${file} could not be opened or made. Nothing in it was changed. Make room, or choose another drive.`
+      : `File: the drive reported an error with ${file}. Nothing in it was changed. Look whether the drive is connected, then try again; or open a safety copy.`,
   'folder-not-found': ({ folder }) => `Folder: there is no folder ${folder}. Make it first, or leave the usual place.`,
   'file-exists': ({ file }) =>
     `Name: there is a workbook of this name already at ${file}. Choose another name, or open that one.`,

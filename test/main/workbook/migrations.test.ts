@@ -58,7 +58,9 @@ describe('a workbook of the first format', () => {
     const file = aVersionOneFile(folder);
     writeFileSync(join(folder, 'in-the-way'), '');
     const setting = anOpenSetting(folder, { safetyFolder: join(folder, 'in-the-way', 'below') });
-    expect(openWorkbookFile(file, setting)).toEqual(refuse({ kind: 'not-saved', reason: 'drive-error' }));
+    expect(openWorkbookFile(file, setting)).toEqual(
+      refuse({ kind: 'drive-refused', field: 'file', file, reason: 'drive-error' }),
+    );
     const db = connectForReading(file);
     expect(versionOf(db)).toBe(1);
     db.close();

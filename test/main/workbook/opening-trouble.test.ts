@@ -33,11 +33,17 @@ test.each([
   ['SQLITE_CORRUPT', { kind: 'workbook-damaged', field: 'file', file: '/docs/q.ripecell' }],
   ['SQLITE_CANTOPEN', { kind: 'place-not-writable', field: 'folder', folder: '/docs' }],
   ['EACCES', { kind: 'place-not-writable', field: 'folder', folder: '/docs' }],
-  ['SQLITE_FULL', { kind: 'not-saved', reason: 'disk-full' }],
-  ['ENOSPC', { kind: 'not-saved', reason: 'disk-full' }],
-  ['SQLITE_IOERR_READ', { kind: 'not-saved', reason: 'drive-error' }],
+  ['SQLITE_NOTADB', { kind: 'workbook-damaged', field: 'file', file: '/docs/q.ripecell' }],
+  ['SQLITE_FULL', { kind: 'drive-refused', field: 'file', file: '/docs/q.ripecell', reason: 'disk-full' }],
+  ['ENOSPC', { kind: 'drive-refused', field: 'file', file: '/docs/q.ripecell', reason: 'disk-full' }],
+  ['SQLITE_IOERR_READ', { kind: 'drive-refused', field: 'file', file: '/docs/q.ripecell', reason: 'drive-error' }],
 ])('%s while opening is told as %j', (code, refusal) => {
   expect(openingTrouble(sqliteError(code), '/docs/q.ripecell')).toEqual(refusal);
+});
+
+test('a header byte that SQLite can only tell in words is damage, not a mistake of ours', () => {
+  const error = Object.assign(new Error('unsupported file format'), { code: 'SQLITE_ERROR' });
+  expect(openingTrouble(error, '/docs/q.ripecell').kind).toBe('workbook-damaged');
 });
 
 test('a mistake of our own is thrown on', () => {

@@ -12,6 +12,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'not-saved': { kind: 'not-saved', reason: 'disk-full' },
   'not-valid': { kind: 'not-valid', field: 'cellsPlanned', expected: 'number' },
   'file-not-found': { kind: 'file-not-found', field: 'file', file: '/a.ripecell' },
+  'drive-refused': { kind: 'drive-refused', field: 'file', file: '/a.ripecell', reason: 'disk-full' },
   'folder-not-found': { kind: 'folder-not-found', field: 'folder', folder: '/bees' },
   'file-exists': { kind: 'file-exists', field: 'name', file: '/a.ripecell' },
   'not-a-workbook': { kind: 'not-a-workbook', field: 'file', file: '/home/a/photo.jpg' },
@@ -124,6 +125,11 @@ test.each(['disk-full', 'drive-error', 'read-only', 'file-replaced'] as const)(
     expect(refusalSentence({ kind: 'not-saved', reason }, shortDay)).toMatch(/^Not saved: .+[.] [A-Z].+[.]$/);
   },
 );
+
+test.each(['disk-full', 'drive-error'] as const)('a drive that refuses a file, %s: nothing was changed', (reason) => {
+  const sentence = refusalSentence({ kind: 'drive-refused', field: 'file', file: '/a.ripecell', reason }, shortDay);
+  expect(sentence).toMatch(/^File: .*\/a\.ripecell.* Nothing in it was changed\. [A-Z].+\.$/);
+});
 
 test.each(['disk-full', 'drive-error', 'read-only'] as const)('no copy made, %s: says what is as it was', (reason) => {
   const sentence = refusalSentence({ kind: 'copy-not-made', reason }, shortDay);
