@@ -229,9 +229,9 @@ function Gates({ layout, prefix, text }: { layout: StreamLayout; prefix: string;
         strokeWidth="1.4"
       />
       <text
-        x={gate.x + gate.width / 2}
+        x={gate.label.x}
         y={17}
-        textAnchor="middle"
+        textAnchor={gate.label.anchor}
         fontSize="14"
         fontWeight="700"
         fill="var(--hands-off)"
@@ -292,7 +292,15 @@ function Marks({ layout }: { layout: StreamLayout }) {
         />
       ))}
       {layout.losses.map((loss) => (
-        <text key={loss.x} x={loss.x + 4} y={loss.y} fontSize="14" fill="var(--bad)" fontWeight="600">
+        <text
+          key={loss.x}
+          x={loss.x + (loss.anchor === 'end' ? -4 : 4)}
+          y={loss.y}
+          textAnchor={loss.anchor}
+          fontSize="14"
+          fill="var(--bad)"
+          fontWeight="600"
+        >
           {loss.cells > 0 && batches.stream.lost(loss.cells)}
           {loss.setAside > 0 && (
             <tspan fill="var(--soft-ink)" fontWeight="400">

@@ -17,13 +17,21 @@ export interface StreamLayout {
     readonly alive: number | null;
     readonly forecast: boolean;
   }[];
-  readonly gates: readonly { readonly x: number; readonly width: number; readonly step: string }[];
+  readonly gates: readonly {
+    readonly x: number;
+    readonly width: number;
+    readonly step: string;
+    /** Where its words stand: over its middle, or away from the word over today. */
+    readonly label: { readonly x: number; readonly anchor: 'start' | 'middle' | 'end' };
+  }[];
   readonly flags: readonly { readonly x: number; readonly step: string; readonly done: boolean }[];
   readonly losses: readonly {
     readonly x: number;
     readonly y: number;
     readonly cells: number;
     readonly setAside: number;
+    /** Two losses close together turn their words away from each other. */
+    readonly anchor: 'start' | 'end';
   }[];
   readonly wedge: { readonly from: number; readonly middle: number; readonly to: number };
   readonly threads: readonly {
@@ -73,19 +81,19 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
     };
   });
   const today = dayOfIso(stream.today);
+  const todayX = today >= from && today <= from + days ? x(today) : null;
   return {
     width,
     height,
     middle,
     fullThickness,
     bands,
-    gates: stream.gates.map((gate) => ({
-      x: x(gate.from),
-      width: (dayOfIso(gate.to) - dayOfIso(gate.from) + 1) * dayWidth,
-      step: gate.step,
-    })),
+    gates: stream.gates.map((gate) => {
+      const place = { x: x(gate.from), width: (dayOfIso(gate.to) - dayOfIso(gate.from) + 1) * dayWidth };
+      return { ...place, step: gate.step, label: labelOver(place, todayX) };
+    }),
     flags: stream.flags.map((flag) => ({ x: x(flag.on), step: flag.step, done: flag.done })),
-    losses: stream.losses.map(({ on, cells, setAside }) => ({ x: x(on), y: underBand, cells, setAside })),
+    losses: turnedApart(stream.losses.map(({ on, cells, setAside }) => ({ x: x(on), y: underBand, cells, setAside }))),
     wedge: {
       from: x(stream.emergence.earliest),
       middle: x(stream.emergence.expected),
@@ -94,9 +102,33 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
     threads: layOutThreads(stream, x, middle, thicknessOf(stream.threads.length), width),
     days: layOutDays(from, days, dayWidth, x),
     dayWidth,
-    todayX: today >= from && today <= from + days ? x(today) : null,
+    todayX,
   };
 }
+
+/** Half the room the words over a span and over today need, in pixels. */
+const WORDS_ROOM = 80;
+/** Room the words of a loss need. */
+const LOSS_ROOM = 90;
+
+function labelOver(
+  gate: { readonly x: number; readonly width: number },
+  todayX: number | null,
+): StreamLayout['gates'][number]['label'] {
+  const middle = gate.x + gate.width / 2;
+  if (todayX === null || Math.abs(todayX - middle) > WORDS_ROOM) return { x: middle, anchor: 'middle' };
+  return todayX <= middle
+    ? { x: Math.max(middle, todayX + WORDS_ROOM / 2), anchor: 'start' }
+    : { x: Math.min(middle, todayX - WORDS_ROOM / 2), anchor: 'end' };
+}
+
+type Loss = Omit<StreamLayout['losses'][number], 'anchor'>;
+
+const turnedApart = (losses: readonly Loss[]): StreamLayout['losses'] =>
+  losses.map((loss, index) => {
+    const next = losses[index + 1];
+    return { ...loss, anchor: next && next.x - loss.x < LOSS_ROOM ? 'end' : 'start' };
+  });
 
 function layOutDays(from: Day, days: number, dayWidth: number, x: (day: Day) => number): StreamLayout['days'] {
   const every = Math.max(1, Math.ceil(READABLE_DAY / dayWidth));

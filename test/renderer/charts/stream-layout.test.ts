@@ -49,7 +49,21 @@ describe('the batch picture', () => {
   });
 
   test('covers whole days with a hands-off gate, both ends included', () => {
-    expect(layout.gates).toEqual([{ x: 8 + 10 * 20, width: 60, step: 'hands-off-cells' }]);
+    expect(layout.gates).toMatchObject([{ x: 8 + 10 * 20, width: 60, step: 'hands-off-cells' }]);
+  });
+
+  test('keeps the words over a span away from the word over today, and those of two losses apart', () => {
+    const [gate] = layout.gates;
+    expect(gate?.label).toEqual({ x: 228, anchor: 'end' });
+    const inside = layOutStream(aStream({ today: '2026-05-12' }), SIZE).gates[0];
+    expect(inside?.label).toEqual({ x: 8 + 11 * 20 + 40, anchor: 'start' });
+    const far = layOutStream(aStream({ today: '2026-06-01' }), SIZE).gates[0];
+    expect(far?.label).toEqual({ x: 8 + 10 * 20 + 30, anchor: 'middle' });
+    const losses = [
+      { on: '2026-05-05', cells: 10, setAside: 0, stage: 'larva' },
+      { on: '2026-05-07', cells: 1, setAside: 3, stage: 'sealed' },
+    ] as const;
+    expect(layOutStream(aStream({ losses }), SIZE).losses.map(({ anchor }) => anchor)).toEqual(['end', 'start']);
   });
 
   test('never lets a band vanish, and draws an unknown number at full thickness', () => {
