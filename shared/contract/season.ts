@@ -56,6 +56,8 @@ export interface StageComparison {
     readonly noMatter: boolean;
     /** How far single batches of the better one lie from its mean, as a share; 0 = no sign that they differ, null = too few. */
     readonly swing: number | null;
+    /** What the next batch of the better one should come to, of its usual size: 9 times in 10 between these. */
+    readonly next: { readonly of: number; readonly lower: number; readonly upper: number };
     /** The same two allowing for another factor; null when none was asked for. */
     readonly allowing: AllowedComparison | null;
   } | null;

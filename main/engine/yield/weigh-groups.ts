@@ -1,6 +1,8 @@
 import { batchSwing, betaBinomialFit } from './beta-binomial-fit.ts';
+import { summariseCount } from './count-summary.ts';
 import { type GroupDifference, groupDifference } from './group-difference.ts';
 import { type BatchCount, type GroupRates, ratesOf, solveGroups } from './group-rates.ts';
+import { nextBatch } from './next-batch.ts';
 
 /** Groups weighed against each other, and the best of them against the second. */
 export interface WeighedGroups {
@@ -12,13 +14,15 @@ export interface WeighedGroups {
     readonly difference: GroupDifference;
     /** How far single batches of the first lie from its mean, as a share; 0 = no sign that they differ, null = too few. */
     readonly swing: number | null;
+    /** Of the next batch of the first, of its usual size: 9 times in 10 between these. */
+    readonly next: { readonly of: number; readonly lower: number; readonly upper: number };
   } | null;
 }
 
 /** What is said about one stage: rates of all groups, and the difference between the leading two. */
 export function weighGroups(groups: readonly (readonly BatchCount[])[]): WeighedGroups {
   const solved = solveGroups(groups);
-  const { groups: rates, probabilityBetter } = ratesOf(solved);
+  const { groups: rates, probabilityBetter, jointByGroup } = ratesOf(solved);
   const [first, second] = rates
     .map(({ mean }, group) => ({ mean, group }))
     .toSorted((a, b) => b.mean - a.mean)
@@ -26,7 +30,13 @@ export function weighGroups(groups: readonly (readonly BatchCount[])[]): Weighed
   const lead =
     first === undefined || second === undefined
       ? null
-      : { first, second, difference: groupDifference(solved, first, second), swing: swingOf(groups[first] ?? []) };
+      : {
+          first,
+          second,
+          difference: groupDifference(solved, first, second),
+          swing: swingOf(groups[first] ?? []),
+          next: nextOf(jointByGroup[first] ?? [], groups[first] ?? []),
+        };
   return { rates: { groups: rates, probabilityBetter }, lead };
 }
 
@@ -37,4 +47,11 @@ function swingOf(batches: readonly BatchCount[]): number | null {
   const used = batches.filter(({ of }) => of > 0);
   const fit = used.length < FEWEST_FOR_SWING ? null : betaBinomialFit(used);
   return fit && batchSwing(fit);
+}
+
+function nextOf(joint: readonly Float64Array[], batches: readonly BatchCount[]) {
+  const total = batches.reduce((sum, { of }) => sum + of, 0);
+  const of = Math.max(1, Math.round(total / Math.max(1, batches.length)));
+  const { q05, q95 } = summariseCount(nextBatch(joint, of));
+  return { of, lower: q05, upper: q95 };
 }

@@ -56,6 +56,7 @@ function leadOf(
     difference: { mean, lower, upper },
     noMatter: probabilityNoMatter > SURE_NO_MATTER,
     swing: lead.swing,
+    next: lead.next,
     allowing:
       allowing?.kind === 'weighed' ? { ...allowing, disagrees: disagrees(allowing, better.id, probability) } : allowing,
   };

@@ -55,6 +55,7 @@ function Lead({ dots, asked, weighed, lead }: LeadProps) {
         ? `${finding.noMatter} `
         : `${finding.difference(hundred(difference.mean), hundred(difference.lower), hundred(difference.upper), words.ofHundred[weighed.stage])} `}
       {lead.swing === null ? '' : `${finding.swing(better, hundred(lead.swing))} `}
+      {finding.next[weighed.stage](better, lead.next.of, finding.span(lead.next.lower, lead.next.upper))}{' '}
       {alone.map((group) => `${finding.guesswork(name(group.groupId))} `)}
       {settling
         ? `${settling.more === null ? finding.settleNever(settling.most) : finding.settle(settling.more)} `

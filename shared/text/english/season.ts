@@ -104,6 +104,17 @@ export const season = {
       of < 1
         ? `Single batches of ${group} show no sign of differing by more than luck.`
         : `Single batches of ${group} swing by about ${Math.round(of)} of 100 either way.`,
+    next: {
+      take: (group: string, of: number, span: string) =>
+        `Of the next ${of} larvae given by ${group}, ${span} would be taken 9 times in 10.`,
+      sealing: (group: string, of: number, span: string) =>
+        `Of the next ${of} cells taken by ${group}, ${span} would be sealed 9 times in 10.`,
+      emergence: (group: string, of: number, span: string) =>
+        `Of the next ${of} cells by ${group}, ${span} would emerge 9 times in 10.`,
+      mating: (group: string, of: number, span: string) =>
+        `Of the next ${of} queens by ${group}, ${span} would be proved 9 times in 10.`,
+    } satisfies Record<WeighedStage, (group: string, of: number, span: string) => string>,
+    span: (lower: number, upper: number) => (lower === upper ? String(lower) : `${lower} to ${upper}`),
     guesswork: (group: string) => `${group} rests on one batch only: mostly guesswork.`,
     allowing: (factor: string, sentence: string) => `Allowing for the ${factor}: ${sentence}`,
     tooFew: (factor: string) => `There are too few batches to allow for the ${factor}.`,

@@ -48,6 +48,11 @@ test('says so when a clear difference rests on many batches', async () => {
   );
   expect(groups.map((group) => group.groupId)).toEqual(['larva-grafting', 'cut-comb-edge']);
   expect(lead).toMatchObject({ better: 'larva-grafting', certainty: 'as-good-as-certain', isBest: true });
+  // The next batch of 30 of a group that took 26 to 28 of 30.
+  expect(lead?.next.of).toBe(30);
+  expect(lead?.next.lower).toBeGreaterThan(18);
+  expect(lead?.next.lower).toBeLessThan(27);
+  expect(lead?.next.upper).toBeGreaterThanOrEqual(28);
 });
 
 test('says as readily that two cannot be told apart, and names no best on one batch', async () => {
