@@ -66,11 +66,14 @@ export interface Cell {
 }
 
 function weighCells(grid: RateGrid, likelihoods: readonly GroupLikelihood[], groups: number): readonly Cell[] {
+  const windows = likelihoods.map(({ byGroup }) => byGroup.map(windowOf));
   const logs: number[] = [];
   const integralsOf: (readonly number[])[] = [];
-  likelihoods.forEach(({ spread, byGroup }) => {
+  likelihoods.forEach(({ spread, byGroup }, within) => {
     for (const prior of grid.priors) {
-      const integrals = byGroup.map((likelihood) => Math.max(LEAST_INTEGRAL, dot(prior.density, likelihood)));
+      const integrals = byGroup.map((likelihood, group) =>
+        Math.max(LEAST_INTEGRAL, dotWithin(prior.density, likelihood, windows[within]?.[group])),
+      );
       integralsOf.push(integrals);
       const evidence = integrals.reduce((sum, integral) => sum + Math.log(integral), 0);
       logs.push(evidence + prior.logWeight + logHalfNormal(spread, WITHIN_SCALE));
@@ -100,17 +103,24 @@ function collect(
   const jointOfNew = rows();
   const better = Array.from({ length: groups }, () => new Float64Array(groups));
   const best = new Float64Array(groups);
+  const windows = likelihoods.map(({ byGroup }) => byGroup.map(windowOf));
+  const densities = Array.from({ length: groups }, () => new Float64Array(nodes));
+  const below = Array.from({ length: groups }, () => new Float64Array(nodes));
   const hyper = { mean: 0, spreadBetween: 0, spreadWithin: 0 };
   for (const cell of cells) {
     const { prior, weight, within } = cell;
     const likelihood = likelihoods[within];
     if (!likelihood) continue;
-    const densities = likelihood.byGroup.map((one, group) => posterior(prior.density, one, cell.integrals[group] ?? 1));
-    densities.forEach((density, group) => {
+    likelihood.byGroup.forEach((one, group) => {
+      const density = densities[group];
+      const window = windows[within]?.[group];
+      if (!density || !window) return;
+      fillDensity(density, prior.density, one, cell.integrals[group] ?? 1, window);
       addScaled(joint[group]?.[within], density, weight);
+      fillCumulative(below[group], density);
     });
     addScaled(jointOfNew[within], prior.density, weight);
-    addComparisons(densities, weight, better, best);
+    addComparisons(densities, below, windows[within] ?? [], { weight, better, best });
     hyper.mean += weight * prior.mean;
     hyper.spreadBetween += weight * prior.spread;
     hyper.spreadWithin += weight * likelihood.spread;
@@ -129,21 +139,75 @@ function collect(
   };
 }
 
+/** Nodes, from (included) to (excluded), at which a likelihood is not negligible. */
+interface Window {
+  readonly from: number;
+  readonly to: number;
+}
+
+const NEGLIGIBLE_LIKELIHOOD = 1e-14;
+
+function windowOf(likelihood: Float64Array): Window {
+  let most = 0;
+  for (const value of likelihood) if (value > most) most = value;
+  const least = most * NEGLIGIBLE_LIKELIHOOD;
+  let from = 0;
+  let to = likelihood.length;
+  while (from < to && (likelihood[from] ?? 0) < least) from += 1;
+  while (to > from && (likelihood[to - 1] ?? 0) < least) to -= 1;
+  return { from, to };
+}
+
+function dotWithin(a: Float64Array, b: Float64Array, window: Window | undefined): number {
+  let sum = 0;
+  const to = window?.to ?? a.length;
+  for (let node = window?.from ?? 0; node < to; node += 1) sum += (a[node] ?? 0) * (b[node] ?? 0);
+  return sum;
+}
+
+function fillDensity(
+  density: Float64Array,
+  prior: Float64Array,
+  likelihood: Float64Array,
+  integral: number,
+  { from, to }: Window,
+): void {
+  density.fill(0);
+  for (let node = from; node < to; node += 1) density[node] = ((prior[node] ?? 0) * (likelihood[node] ?? 0)) / integral;
+}
+
+function fillCumulative(below: Float64Array | undefined, density: Float64Array): void {
+  if (!below) return;
+  let sum = 0;
+  for (let node = 0; node < density.length; node += 1) {
+    const share = density[node] ?? 0;
+    sum += share;
+    below[node] = sum - share / 2;
+  }
+}
+
+interface Comparisons {
+  readonly weight: number;
+  readonly better: readonly Float64Array[];
+  readonly best: Float64Array;
+}
+
 /** Adds one cell's part to P(a > b) and P(best); ties on a node are shared. */
 function addComparisons(
   densities: readonly Float64Array[],
-  weight: number,
-  better: readonly Float64Array[],
-  best: Float64Array,
+  below: readonly Float64Array[],
+  windows: readonly Window[],
+  { weight, better, best }: Comparisons,
 ): void {
-  const below = densities.map(cumulativeAtMiddle);
   densities.forEach((density, a) => {
     const row = better[a];
+    const window = windows[a];
+    if (!row || !window) return;
     below.forEach((cumulative, b) => {
-      if (row && a !== b) row[b] = (row[b] ?? 0) + weight * dot(density, cumulative);
+      if (a !== b) row[b] = (row[b] ?? 0) + weight * dotWithin(density, cumulative, window);
     });
     let share = 0;
-    for (let node = 0; node < density.length; node += 1) {
+    for (let node = window.from; node < window.to; node += 1) {
       let above = density[node] ?? 0;
       for (let b = 0; b < below.length && above > 0; b += 1) if (b !== a) above *= below[b]?.[node] ?? 1;
       share += above;
@@ -163,12 +227,6 @@ export function cumulativeAtMiddle(density: Float64Array): Float64Array {
 
 export const posterior = (prior: Float64Array, likelihood: Float64Array, integral: number): Float64Array =>
   prior.map((share, node) => (share * (likelihood[node] ?? 0)) / integral);
-
-export function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let node = 0; node < a.length; node += 1) sum += (a[node] ?? 0) * (b[node] ?? 0);
-  return sum;
-}
 
 function addScaled(into: Float64Array | undefined, values: Float64Array, factor: number): void {
   if (!into) return;
