@@ -8,6 +8,8 @@ import type { Observation } from '../../shared/model/observation.ts';
 import type { DatedStep } from '../../shared/model/step.ts';
 import type { CalendarFact, CalendarInput, CalendarRefusal, Seen, Timetable } from '../../shared/model/timetable.ts';
 import { flightWeather, type LoggedWeather } from '../../shared/model/weather.ts';
+import { dronePlan } from '../engine/calendar/drone-plan.ts';
+import { firstFlights } from '../engine/calendar/find-clashes.ts';
 import { planTimetable } from '../engine/calendar/plan-timetable.ts';
 import { stepState } from '../engine/calendar/step-state.ts';
 import type { Tables } from '../workbook/workbook.ts';
@@ -123,8 +125,18 @@ export function timetableView(
       latest: isoOfDay(emergence.latest),
     },
     placeDeadline: isoOfDay(timetable.placeDeadline),
+    drones: dronesView(firstFlights(timetable)),
     reckonedFrom: factView(timetable.reckonedFrom),
     contradictions: timetable.contradictions.map(({ one, other }) => ({ one: factView(one), other: factView(other) })),
+  };
+}
+
+function dronesView(fliesFrom: Day): TimetableView['drones'] {
+  const { layLatest, combInAdvised } = dronePlan(fliesFrom);
+  return {
+    fliesFrom: isoOfDay(fliesFrom),
+    layLatest: isoOfDay(layLatest),
+    combInAdvised: isoOfDay(combInAdvised),
   };
 }
 
@@ -153,6 +165,6 @@ export function factView(fact: CalendarFact): TimetableView['reckonedFrom'] {
     case 'larva-age':
       return { kind: 'larva-age', fromHours: fact.hours[0], toHours: fact.hours[1], on };
     case 'seen':
-      return { kind: 'seen', what: fact.what, on };
+      return { kind: 'seen', id: fact.id, what: fact.what, on };
   }
 }

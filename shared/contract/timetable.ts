@@ -40,6 +40,8 @@ export interface TimetableView {
   readonly emergence: { readonly earliest: IsoDay; readonly expected: IsoDay; readonly latest: IsoDay };
   /** Last safe day to move cells: earliest plausible emergence less 12 hours. */
   readonly placeDeadline: IsoDay;
+  /** First normal mating flights, and by when drones must be begun for them: eggs laid at the latest, comb in as advised. */
+  readonly drones: { readonly fliesFrom: IsoDay; readonly layLatest: IsoDay; readonly combInAdvised: IsoDay };
   /** The fact the forecast rests on. */
   readonly reckonedFrom: CalendarFactView;
   /** Facts that cannot both be true; the person says which one holds. */
@@ -49,4 +51,4 @@ export interface TimetableView {
 export type CalendarFactView =
   | { readonly kind: 'step'; readonly step: Step; readonly on: IsoDay }
   | { readonly kind: 'larva-age'; readonly fromHours: number; readonly toHours: number; readonly on: IsoDay }
-  | { readonly kind: 'seen'; readonly what: ObservationKind; readonly on: IsoDay };
+  | { readonly kind: 'seen'; readonly id: string; readonly what: ObservationKind; readonly on: IsoDay };

@@ -98,16 +98,27 @@ async function cellsKeptCool(page: Page): Promise<void> {
   await page.getByText('Cells must be moved by Tue 19 May').waitFor();
 }
 
+/** Open cells on day 9 cannot be of larvae that are sealed on day 5: the person says which does not hold. */
+async function contradiction(page: Page): Promise<void> {
+  await startBatch(page, { code: '26-04', builder: 'H16', day: '5 May' });
+  await see(page, 'The cells are all still open', '14 May');
+  await dialog(page).getByText('These would exclude each other').waitFor();
+  await confirm(page);
+  await page.getByText('Two facts cannot both be true.').waitFor();
+  await page.getByRole('button', { name: 'Not so: cells still open on Thu 14 May' }).click();
+  await page.getByText('Two facts cannot both be true.').waitFor({ state: 'hidden' });
+}
+
 async function afterLabels(house: OpenDoor): Promise<void> {
   const { page } = house;
-  await startBatch(page, { code: '26-04', builder: 'H14', day: '4 May' });
+  await startBatch(page, { code: '26-05', builder: 'H14', day: '4 May' });
   const batchPage = page.url();
   await page.keyboard.press('Control+4');
   await page.getByRole('textbox', { name: 'Boxes' }).fill('K01-K03');
   await page.getByRole('button', { name: 'Add boxes' }).click();
   await page.getByRole('button', { name: /K03/ }).waitFor();
   await page.goto(batchPage);
-  await page.getByRole('heading', { name: '26-04' }).waitFor();
+  await page.getByRole('heading', { name: '26-05' }).waitFor();
   await page.keyboard.press('Control+b');
   await page.getByRole('textbox', { name: 'Boxes' }).fill('K01-K03');
   await page.getByRole('button', { name: 'Put cells in boxes' }).click();
@@ -133,6 +144,7 @@ describe.each(doors(() => browser))('through the $name', (door) => {
       await oldLarvae(house.page);
       await frameNotDrawn(house.page);
       await cellsKeptCool(house.page);
+      await contradiction(house.page);
       await afterLabels(house);
       expect(house.problems).toEqual([]);
     } finally {

@@ -1,7 +1,5 @@
 import { Button } from '@mui/material';
 import type { BatchDetail, HiveRef } from '../../../shared/contract/batches.ts';
-import type { CalendarFactView } from '../../../shared/contract/timetable.ts';
-import { stepTitle } from '../../../shared/text/english/steps.ts';
 import { Stream } from '../../charts/Stream.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
@@ -17,6 +15,9 @@ import { BatchClashes } from './BatchClashes.tsx';
 import { BatchExpected } from './BatchExpected.tsx';
 import { BatchNotes } from './BatchNotes.tsx';
 import { BatchSightings } from './BatchSightings.tsx';
+import { Contradictions } from './Contradictions.tsx';
+import { DroneLines } from './DroneLines.tsx';
+import { useFactText } from './fact-text.ts';
 import { Timetable } from './Timetable.tsx';
 
 /** One batch: where it stands, how many are left, what is forbidden, what is next. */
@@ -78,7 +79,8 @@ function Facts({ batch }: { batch: BatchDetail }) {
   const words = useWords();
   const { one } = words.batches;
   const days = useDays();
-  const { emergence, placeDeadline, reckonedFrom, contradictions } = batch.timetable;
+  const factText = useFactText(batch);
+  const { emergence, placeDeadline, reckonedFrom, drones } = batch.timetable;
   return (
     <div className="section">
       <p>
@@ -94,29 +96,21 @@ function Facts({ batch }: { batch: BatchDetail }) {
         {one.deadline(days.short(placeDeadline))}.
       </p>
       <p className="soft">
-        {one.reckonedFrom} <FactText batch={batch} fact={reckonedFrom} />.
+        {one.reckonedFrom} {factText(reckonedFrom)}.
       </p>
       {batch.flight ? (
         <p>
           <FlightLines flight={batch.flight} />
         </p>
       ) : null}
-      {contradictions.map(({ one: first, other }) => (
-        <p key={`${first.kind} ${first.on} ${other.kind} ${other.on}`} className="line-notice" role="status">
-          {one.contradiction} <FactText batch={batch} fact={first} />; <FactText batch={batch} fact={other} />.
+      {batch.flight === null && days.today < drones.fliesFrom ? (
+        <p className="soft">
+          <DroneLines drones={drones} queens={batch.tally.sealed ?? batch.batch.cellsPlanned} />
         </p>
-      ))}
+      ) : null}
+      <Contradictions batch={batch} />
     </div>
   );
-}
-
-function FactText({ batch, fact }: { batch: BatchDetail; fact: CalendarFactView }) {
-  const words = useWords();
-  const { one } = words.batches;
-  const on = useDays().short(fact.on);
-  if (fact.kind === 'step') return <>{one.factStep(stepTitle(fact.step, batch.method, batch.builderType), on)}</>;
-  if (fact.kind === 'larva-age') return <>{one.factAge(fact.fromHours, fact.toHours, on)}</>;
-  return <>{one.factSeen(words.sightings[fact.what].name, on)}</>;
 }
 
 const HERE = '\u0000';

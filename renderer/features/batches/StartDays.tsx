@@ -21,7 +21,7 @@ export function StartDays({ input, onTake }: StartDaysProps) {
   const { clashes: words } = useWords();
   const [open, setOpen] = useState(false);
   return (
-    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details style={{ marginBottom: 16 }} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{words.whichDay}</summary>
       {open ? <DayList input={input} onTake={onTake} /> : null}
     </details>

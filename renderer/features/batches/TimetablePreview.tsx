@@ -5,6 +5,7 @@ import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { DataTable } from '../../components/DataTable.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { DroneLines } from './DroneLines.tsx';
 
 /** The days a batch would have, asked anew with every change of the form. */
 export function TimetablePreview({ input }: { input: BatchStart }) {
@@ -18,7 +19,7 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
         {refusalSentence(preview.data.refusal, days.short)}
       </p>
     );
-  const { lines, emergence, placeDeadline } = preview.data.value;
+  const { lines, emergence, placeDeadline, drones } = preview.data.value;
   return (
     <>
       <p style={{ marginBottom: 10 }}>
@@ -31,6 +32,9 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
         </strong>
         <br />
         <span className="soft">{words.one.deadline(days.short(placeDeadline))}</span>
+      </p>
+      <p className="soft" style={{ marginBottom: 10 }}>
+        <DroneLines drones={drones} queens={input.cellsPlanned} />
       </p>
       <DataTable
         caption={words.form.timetable}

@@ -58,6 +58,7 @@ export const batches = {
     emergence: (earliest: string, expected: string, latest: string) =>
       `Emergence ${expected} (${earliest} to ${latest})`,
     deadline: (day: string) => `Cells must be moved by ${day}`,
+    notSo: (fact: string) => `Not so: ${fact}`,
     contradiction: 'Two facts cannot both be true. The earlier, safer day is used until you take one back:',
     timetable: 'Timetable',
     columns: { day: 'Day', step: 'Step', window: 'Window', state: '' },
@@ -123,6 +124,12 @@ export const batches = {
     closeBatch: 'Close this batch',
     closedOn: (day: string) => `Closed on ${day}`,
     gone: 'This batch is not in the workbook.',
+  },
+  drones: {
+    begun: (flies: string, lay: string, comb: string) =>
+      `Queens may fly from ${flies}: drone eggs laid by ${lay} at the latest, drone comb in by ${comb} as advised.`,
+    colonies: (queens: number, perQueens: number, perBoxes: number) =>
+      `For ${queens === 1 ? 'one queen' : `${queens} queens`}: drone comb in ${perQueens} colonies, at least eight and one for each 25 queens; by the rule of 60 for 1,000 boxes, in ${perBoxes}.`,
   },
   stream: {
     title: 'The stream: from the larvae given to the queens that lay',

@@ -9,6 +9,8 @@ test('dates the form without writing anything', () => {
   // Drawn comb: larvae four days after it went in, cells moved ten days later (common practice, no source).
   expect(view.larvaeGivenOn).toBe('2026-05-05');
   expect(view.lines.find((line) => line.step === 'place-cells')?.expected).toBe('2026-05-15');
+  // Queens out on 17 May fly from the 22nd; drones are mature 40 days after the egg, 60 are advised [COLOSS BEEBOOK].
+  expect(view.drones).toEqual({ fliesFrom: '2026-05-22', layLatest: '2026-04-12', combInAdvised: '2026-03-23' });
   expect(desk.workbook.tables.batches.all()).toEqual([]);
 });
 
