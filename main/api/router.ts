@@ -32,11 +32,13 @@ import { GetRecord, ListSteps, UndoFrom } from '../../shared/contract/history.ts
 import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
+import { ListNotes } from '../../shared/contract/notes.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
 import { MoveQueen, QueenId, RecordFeedback, SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage, ExportFigures } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
+import { ListStock, MoveHive, RecordScore, RecordTest, RecordTreatment } from '../../shared/contract/stock.ts';
 import { SaveWeather } from '../../shared/contract/weather.ts';
 import { BeginWorkbook, OpenWorkbook, PackWorkbook, SaveElsewhere } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
@@ -88,13 +90,20 @@ import { undo } from '../operations/history/undo.ts';
 import { undoFrom } from '../operations/history/undo-from.ts';
 import { getHive } from '../operations/hives/get-hive.ts';
 import { getHiveLookSheet } from '../operations/hives/get-hive-look-sheet.ts';
+import { getHiveRecords } from '../operations/hives/get-hive-records.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
+import { listStock } from '../operations/hives/list-stock.ts';
+import { moveHive } from '../operations/hives/move-hive.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
+import { recordScore } from '../operations/hives/record-score.ts';
+import { recordTest } from '../operations/hives/record-test.ts';
+import { recordTreatment } from '../operations/hives/record-treatment.ts';
 import { saveHive } from '../operations/hives/save-hive.ts';
 import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
 import { getMethod } from '../operations/methods/get-method.ts';
 import { saveMethodCopy } from '../operations/methods/save-method-copy.ts';
+import { listNotes } from '../operations/notes/list-notes.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
 import { previewLabel } from '../operations/print/preview-label.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
@@ -180,6 +189,12 @@ export const appRouter = group({
     saveYard: command(SaveYard, saveYard),
     saveHive: command(SaveHive, saveHive),
     setRoles: command(SetRoles, setRoles),
+    getHiveRecords: query(HiveId, getHiveRecords),
+    listStock: query(ListStock, listStock),
+    recordScore: command(RecordScore, recordScore),
+    recordTest: command(RecordTest, recordTest),
+    recordTreatment: command(RecordTreatment, recordTreatment),
+    moveHive: command(MoveHive, moveHive),
     recordHiveLook: command(RecordHiveLook, recordHiveLook),
   }),
   boxes: group({
@@ -191,6 +206,9 @@ export const appRouter = group({
     endPlacement: command(EndPlacement, endPlacement),
     acceptProposal: command(AcceptProposal, acceptProposal),
     retireBox: command(RetireBox, retireBox),
+  }),
+  notes: group({
+    listNotes: query(ListNotes, listNotes),
   }),
   queens: group({
     listQueens: plainQuery(listQueens),

@@ -26,6 +26,7 @@ import { hiveId, need } from './story-needs.ts';
 import { tellBatch } from './tell-batch.ts';
 import { tellEarlyBoxes } from './tell-early-boxes.ts';
 import { tellQueens } from './tell-queens.ts';
+import { tellStock } from './tell-stock.ts';
 
 /** The day the demo is held at: a Thursday in May with jobs of every kind. */
 export const DEMO_DAY = dayOfIso(HELD_DAY);
@@ -47,6 +48,7 @@ export function buildDemo(desk: Desk): void {
   for (const story of RUNNING_BATCHES) tellBatch(onDay(desk, HELD_DAY), chance, story, HELD_DAY);
   tellEarlyBoxes(onDay(desk, HELD_DAY), chance);
   addLooks(desk);
+  tellStock(desk);
   need(saveSettings(desk, PERSON));
   for (const day of WEATHER) need(saveWeather(desk, day));
 }

@@ -5,7 +5,7 @@ import { ask } from '../client/client.ts';
 import { useAnswer } from '../client/hooks.ts';
 import { goTo } from '../components/routes.ts';
 import { useWords } from '../components/words.ts';
-import { findPlaces, type Place } from './find-places.ts';
+import { findPlaces, notesPlace, type Place } from './find-places.ts';
 
 /** Find a box, hive, queen, batch, page or command by a few letters. */
 export function GoTo({ onClose, onCommand }: { onClose: () => void; onCommand: (command: Command) => void }) {
@@ -16,13 +16,14 @@ export function GoTo({ onClose, onCommand }: { onClose: () => void; onCommand: (
   const hives = useAnswer(['hives'], () => ask.hives.listHives.query());
   const boxes = useAnswer(['boxes'], () => ask.boxes.listBoxes.query());
   const queens = useAnswer(['queens'], () => ask.queens.listQueens.query());
-  const found = findPlaces(typed, {
+  const places = findPlaces(typed, {
     words,
     batches: batches.data ?? [],
     hives: hives.data?.hives ?? [],
     boxes: boxes.data ?? [],
     queens: queens.data ?? [],
   });
+  const found = typed.trim() === '' ? places : [...places, notesPlace(typed, words)];
   const follow = (place: Place | undefined) => {
     if (!place) return;
     onClose();
@@ -79,7 +80,7 @@ export function GoTo({ onClose, onCommand }: { onClose: () => void; onCommand: (
             </div>
           ))}
         </div>
-        {typed !== '' && found.length === 0 ? <p role="status">{words.frame.goToNothing}</p> : null}
+        {typed !== '' && places.length === 0 ? <p role="status">{words.frame.goToNothing}</p> : null}
       </div>
     </Dialog>
   );

@@ -23,12 +23,14 @@ export interface Haystack {
 const MOST_SHOWN = 9;
 
 /** Pages by their name, the evening's own pages among them. */
-function pagesOf({ frame, today, hives }: Words): readonly Place[] {
+function pagesOf({ frame, today, hives, stock, notes }: Words): readonly Place[] {
   const places = Object.entries(frame.places).map(([key, name]) => ({ name, kind: '', to: { address: `/${key}` } }));
   return [
     ...places,
     { name: today.steps.title, kind: frame.places.today, to: { address: '/today/steps' } },
     { name: hives.sheet.title, kind: frame.places.hives, to: { address: '/hives/looks' } },
+    { name: stock.title, kind: frame.places.hives, to: { address: '/hives/stock' } },
+    { name: notes.title, kind: '', to: { address: '/notes' } },
   ];
 }
 
@@ -81,3 +83,10 @@ export function findPlaces(typed: string, haystack: Haystack): readonly Place[] 
     .toSorted((a, b) => rankOf(a.name, letters) - rankOf(b.name, letters))
     .slice(0, MOST_SHOWN);
 }
+
+/** The last thing offered for any letters: look for them in the notes. */
+export const notesPlace = (typed: string, { notes, frame }: Words): Place => ({
+  name: notes.searchFor(typed.trim()),
+  kind: frame.search,
+  to: { address: `/notes?text=${encodeURIComponent(typed.trim())}` },
+});

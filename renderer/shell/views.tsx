@@ -11,10 +11,12 @@ const HivePage = lazy(() => import('../features/hives/HivePage.tsx').then((m) =>
 const HiveLookSheet = lazy(() =>
   import('../features/hives/HiveLookSheet.tsx').then((m) => ({ default: m.HiveLookSheet })),
 );
+const Stock = lazy(() => import('../features/hives/Stock.tsx').then((m) => ({ default: m.Stock })));
 const Boxes = lazy(() => import('../features/boxes/Boxes.tsx').then((m) => ({ default: m.Boxes })));
 const LookSheet = lazy(() => import('../features/boxes/LookSheet.tsx').then((m) => ({ default: m.LookSheet })));
 const Queens = lazy(() => import('../features/queens/Queens.tsx').then((m) => ({ default: m.Queens })));
 const QueenPage = lazy(() => import('../features/queens/QueenPage.tsx').then((m) => ({ default: m.QueenPage })));
+const Notes = lazy(() => import('../features/notes/Notes.tsx').then((m) => ({ default: m.Notes })));
 const Season = lazy(() => import('../features/season/Season.tsx').then((m) => ({ default: m.Season })));
 const Labels = lazy(() => import('../features/print/Labels.tsx').then((m) => ({ default: m.Labels })));
 const Files = lazy(() => import('../features/files/Files.tsx').then((m) => ({ default: m.Files })));
@@ -33,6 +35,7 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       return id ? <BatchPage key={id} batchId={id} open={query.get('open')} /> : <Batches />;
     case 'hives':
       if (id === 'looks') return <HiveLookSheet />;
+      if (id === 'stock') return <Stock />;
       return id ? <HivePage key={id} colonyId={id} /> : <Hives />;
     case 'boxes':
       return id === 'looks' ? (
@@ -42,6 +45,8 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       );
     case 'queens':
       return id ? <QueenPage key={id} queenId={id} /> : <Queens />;
+    case 'notes':
+      return <Notes key={query.get('text')} text={query.get('text') ?? ''} />;
     case 'season':
       return <Season tab={query.get('tab')} />;
     case 'print':

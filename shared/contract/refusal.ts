@@ -11,6 +11,7 @@ import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
 import type { SettingsRefusal } from './settings.ts';
+import type { StockRefusal } from './stock.ts';
 import type { WorkbookRefusal } from './workbook.ts';
 
 /**
@@ -25,6 +26,7 @@ export type Refusal =
   | BoxesRefusal
   | QueensRefusal
   | FollowUpsRefusal
+  | StockRefusal
   | MethodsRefusal
   | PrintRefusal
   | FilesRefusal

@@ -29,7 +29,10 @@ export type ChangeWords =
   | { readonly did: 'end-placement'; readonly box: string; readonly reason: PlacementEnd }
   | { readonly did: 'retire-box'; readonly box: string }
   | { readonly did: 'save-yard'; readonly yard: string }
-  | { readonly did: 'save-hive'; readonly hive: string }
+  | {
+      readonly did: 'save-hive' | 'record-score' | 'record-test' | 'record-treatment' | 'move-hive';
+      readonly hive: string;
+    }
   | { readonly did: 'set-roles'; readonly hive: string; readonly season: number }
   | { readonly did: 'record-hive-look'; readonly hive: string; readonly on: IsoDay }
   | { readonly did: 'save-queen' | 'record-feedback'; readonly queen: string }

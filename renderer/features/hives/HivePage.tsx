@@ -14,6 +14,7 @@ import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { DayLine } from './DayLine.tsx';
 import { HiveLooks } from './HiveLooks.tsx';
+import { HiveRecords } from './HiveRecords.tsx';
 import { HiveRoles } from './HiveRoles.tsx';
 import { HiveStandingTable } from './HiveStandingTable.tsx';
 
@@ -35,6 +36,7 @@ export function HivePage({ colonyId }: { colonyId: string }) {
         <HiveLooks hive={hive} />
         <HiveRoles hive={hive} />
       </div>
+      <HiveRecords colonyId={colonyId} />
       <Batches hive={hive} />
       <HiveHistory colonyId={colonyId} />
     </Page>

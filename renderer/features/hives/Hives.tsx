@@ -23,10 +23,7 @@ export function Hives() {
     .map((group) => ({ ...group, lines: hives.filter((hive) => hive.yardId === group.id) }))
     .filter((group) => group.lines.length > 0);
   return (
-    <Page
-      title={words.title}
-      acts={hives.length > 0 ? <Button onClick={() => goTo('/hives/looks')}>{words.typeLooks}</Button> : null}
-    >
+    <Page title={words.title} acts={hives.length > 0 ? <Acts /> : null}>
       {hives.length === 0 ? <EmptyState title={words.empty} /> : null}
       {groups.map((group) => (
         <Section key={group.name} title={group.name}>
@@ -38,6 +35,16 @@ export function Hives() {
         <AddYard />
       </div>
     </Page>
+  );
+}
+
+function Acts() {
+  const { hives: words, stock } = useWords();
+  return (
+    <>
+      <Button onClick={() => goTo('/hives/stock')}>{stock.open}</Button>
+      <Button onClick={() => goTo('/hives/looks')}>{words.typeLooks}</Button>
+    </>
   );
 }
 

@@ -16,12 +16,14 @@ import { menuWords } from './menu.ts';
 import { methodEditor } from './method-editor.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
+import { notes } from './notes.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
 import { season } from './season.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
+import { stock } from './stock.ts';
 import { IMPORT_FIELD_WORDS, tablesIn } from './tables-in.ts';
 import { tablesOut, tableTitles } from './tables-out.ts';
 import { today } from './today.ts';
@@ -54,6 +56,8 @@ export const english = {
   boxes,
   queens,
   followUps,
+  notes,
+  stock,
   season,
   forecast,
   print,

@@ -20,6 +20,7 @@ export const frame = {
   goTo: 'Go to',
   goToHint: 'Box, hive, queen, batch, page or command',
   command: 'command',
+  search: 'search',
   goToNothing: 'Nothing of that name.',
   savedAt: (time: string) => `Saved ${time}`,
   saved: 'Saved',

@@ -10,6 +10,7 @@ import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './
 import { queens } from './queens.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { STEP_TEXTS } from './steps.ts';
+import { stock } from './stock.ts';
 
 type WordsOf<Did, Words = ChangeWords> = Words extends { readonly did: infer One }
   ? Did extends One
@@ -53,6 +54,10 @@ const CHANGES: Sentences = {
   'retire-box': ({ box }) => `${box} taken out of use`,
   'save-yard': ({ yard }) => `Yard ${yard}`,
   'save-hive': ({ hive }) => `Hive ${hive}`,
+  'record-score': ({ hive }) => `Score of ${hive}`,
+  'record-test': ({ hive }) => `Test of ${hive}`,
+  'record-treatment': ({ hive }) => `Treatment of ${hive}`,
+  'move-hive': ({ hive }) => `Hive ${hive} moved`,
   'set-roles': ({ hive, season }) => `Role of ${hive} in ${season}`,
   'record-hive-look': ({ hive }) => `Look into ${hive}`,
   'save-queen': ({ queen }) => `Queen ${queen}`,
@@ -318,6 +323,8 @@ const VALUE_WORDS: Readonly<Record<string, (value: string) => string | undefined
   'queen_move.place': listed(queens.places),
   'queen_move.way': listed(queens.move.ways),
   'queen_feedback.outcome': listed(queens.feedback.outcomes),
+  'stock_score.trait': named(stock.traits),
+  'stock_test.kind': named(stock.tests),
   'follow_up.what': listed(followUps.what),
   'follow_up.answer': listed(followUps.answered),
   'batch.practice': (value) => (value === '1' ? 'yes' : 'no'),

@@ -65,6 +65,18 @@ const FIELDS: Readonly<Record<string, string>> = {
   number: 'Number',
   movedOn: 'Day',
   toldOn: 'Day',
+  scoredOn: 'Day',
+  testedOn: 'Day',
+  counted: 'Counted',
+  outOf: 'Out of',
+  hours: 'After hours',
+  product: 'Product',
+  amount: 'Amount',
+  reason: 'Because of',
+  paper: 'Paper',
+  place: 'Place',
+  fromOn: 'From',
+  toOn: 'Until',
   goneTo: 'To whom',
   price: 'Price',
   toldBy: 'Told by',
@@ -180,6 +192,11 @@ const REFUSALS: Sentences<Own> = {
   'follow-up-missing': () => 'This check is no longer in the workbook. Reload the page.',
   'answered-before-move': ({ movedOn }, text) =>
     `Day: she was brought there on ${text(movedOn)}. Type that day or a later one.`,
+  'out-of-needed': () => 'Out of: type how many cells, bees or days it was counted over.',
+  'more-cleared-than-tested': ({ counted, outOf }) =>
+    `Counted: ${counted} cleared is more than the ${outOf} tested. Correct one of the two.`,
+  'treatment-turned-round': ({ fromOn }, text) =>
+    `Until: the treatment began on ${text(fromOn)}. Type that day or a later one, or leave it empty.`,
   'no-labels': () => 'Labels: no cells of this batch are in boxes. Put cells in boxes first.',
   'file-unreadable': ({ trouble }) => FILE_TROUBLE[trouble.reason](trouble),
   'fields-not-matched': ({ fields }) =>

@@ -1,0 +1,80 @@
+// What a hive is worth as stock: typed on its page, read in the table from which a breeder is chosen.
+import type { Browser } from 'playwright';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
+
+let browser: Browser;
+let house: OpenDoor;
+
+beforeAll(async () => {
+  setDay('2026-06-01');
+  browser = await launchBrowser();
+  const loopback = doors(() => browser)[0];
+  if (!loopback) throw new Error('no loopback door');
+  house = await loopback.open();
+  await house.page.getByRole('button', { name: 'Look at the demo' }).click();
+  await house.page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 30_000 });
+}, 120_000);
+
+afterAll(async () => {
+  await house?.close();
+  await browser?.close();
+  vi.useRealTimers();
+});
+
+test('a score too few becomes enough with one more, and the table is ordered by it', async () => {
+  const { page } = house;
+  await page.keyboard.press('Control+3');
+  await page.getByRole('button', { name: 'Choose a breeder' }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Choose a breeder' }).waitFor();
+  const clara = page.getByRole('row', { name: /^H15 Clara/ });
+  await clara.getByText('too few to say: 3 of 4').first().waitFor();
+  await clara.getByRole('link', { name: 'H15 Clara' }).press('Enter');
+  await page.getByText('Write the score down').first().click();
+  await page.getByLabel('Score', { exact: true }).selectOption('4, no smoke or veil needed');
+  await page.getByRole('button', { name: 'Write the score down' }).press('Enter');
+  // Mean of 3, 2.5, 3 and 4 (arithmetic): 3.1.
+  await page.getByRole('row', { name: /^Gentleness 3\.1 n 4/ }).waitFor();
+  await page.goBack();
+  await page.getByRole('button', { name: 'Sort by Gentleness' }).press('Enter');
+  const rows = await page.getByRole('rowheader').allInnerTexts();
+  expect(rows.map((text) => text.split('\n')[0])).toEqual([
+    'H03 Anna',
+    'H07 Berta',
+    'H15 Clara',
+    'H12',
+    'H02',
+    'H04',
+    'H09',
+    'H18 Dora',
+  ]);
+  expect(house.problems).toEqual([]);
+}, 60_000);
+
+test('a test that cannot be is refused beside its field, and nothing typed is lost', async () => {
+  const { page } = house;
+  await page.getByRole('link', { name: 'H03 Anna' }).click();
+  await page.getByText('Write the test down').first().click();
+  await page.getByLabel('Cells cleared').fill('52');
+  await page.getByRole('button', { name: 'Write the test down' }).press('Enter');
+  await page.getByText('Counted: 52 cleared is more than the 50 tested. Correct one of the two.').waitFor();
+  expect(await page.getByLabel('Cells cleared').inputValue()).toBe('52');
+  await page.getByLabel('Cells cleared').fill('about forty');
+  await page.getByLabel('Cells cleared').press('Enter');
+  await page.getByText('Counted: Type a whole number.').waitFor();
+  expect(await page.getByLabel('Cells cleared').inputValue()).toBe('about forty');
+  expect(house.problems).toEqual([]);
+}, 60_000);
+
+test('a word noted anywhere is found from Go to', async () => {
+  const { page } = house;
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('wasps');
+  await page.getByRole('option', { name: '“wasps” in the notes search' }).waitFor();
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Search the notes' }).waitFor();
+  await page.getByRole('row', { name: /25-07.*Wasps at the mill/ }).waitFor();
+  await page.getByLabel('Words to look for').fill('wasps pond');
+  await page.getByText('Nothing was noted with these words.').waitFor();
+  expect(house.problems).toEqual([]);
+}, 60_000);
