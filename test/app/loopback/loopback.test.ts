@@ -64,6 +64,22 @@ describe('the door of the browser shell', () => {
       expect(answer.head.toLowerCase()).toContain(header);
   });
 
+  test('lets a file the person hands over in by an entrance of its own, and nobody else', async () => {
+    const body = JSON.stringify({ kind: 'query', path: 'workbook.getWorkbookState', input: 'x'.repeat(2 << 20) });
+    const headers = `Host: 127.0.0.1:${port}\r\nOrigin: ${shell.origin}\r\nContent-Type: application/json\r\n`;
+    const ask = (more: string) =>
+      send(
+        port,
+        `POST /call-with-file HTTP/1.1\r\n${headers}${more}Content-Length: ${body.length}\r\nConnection: close\r\n\r\n${body}`,
+      );
+    expect((await ask(`Cookie: ${cookie}\r\n`)).status).toBe(200);
+    expect([403, 0]).toContain((await ask('')).status);
+    const tooLarge = `POST /call-with-file HTTP/1.1\r\n${headers}Cookie: ${cookie}\r\nConnection: close\r\n`;
+    const length = 31 * 1024 * 1024;
+    const answer = await send(port, `${tooLarge}Content-Length: ${length}\r\n\r\n"${'x'.repeat(length - 1)}`);
+    expect([413, 0]).toContain(answer.status);
+  });
+
   test('listens on the loopback address only', async () => {
     const others = Object.values(networkInterfaces())
       .flat()

@@ -1,0 +1,88 @@
+// Files in and out through the window: hives from a table with an error in it, a spreadsheet, a calendar after a slip, and
+// a package that is opened with one act.
+import { readFileSync } from 'node:fs';
+import ICAL from 'ical.js';
+import type { Browser, Page } from 'playwright';
+import readXlsxFile from 'read-excel-file/universal';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { doors, launchBrowser, setDay } from './doors.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+}, 600_000);
+afterAll(async () => {
+  await browser?.close();
+  vi.useRealTimers();
+});
+
+const sectionOf = (page: Page, heading: string) =>
+  page.locator('section', { has: page.getByRole('heading', { name: heading, exact: true }) });
+
+async function downloaded(page: Page, button: string): Promise<Buffer> {
+  const arrives = page.waitForEvent('download');
+  await page.getByRole('button', { name: button }).click();
+  return readFileSync(await (await arrives).path());
+}
+
+async function takeInHives(page: Page): Promise<void> {
+  await page.getByRole('link', { name: 'Files', exact: true }).click();
+  const section = sectionOf(page, 'Take in a table');
+  const text = 'Hive;Apiary;Line\nH01;Orchard;Žofie\nH02;Orchard;\nH01;Wood;\n';
+  await section.locator('input[type=file]').setInputFiles({
+    name: 'hives.csv',
+    mimeType: 'text/csv',
+    buffer: Buffer.from(text),
+  });
+  await section.getByText('2 of 3 rows can be taken in.').waitFor();
+  await section.getByText('Code: “H01” stands in row 2 already. Keep one of the two.').waitFor();
+  expect(await section.getByRole('button', { name: 'Take in 2 rows' }).isDisabled()).toBe(true);
+  await section.getByLabel('Leave out the rows with problems').check();
+  await section.getByRole('button', { name: 'Take in 2 rows' }).click();
+  await section.getByText('2 rows taken in, 1 left out.').waitFor();
+}
+
+async function startBatch(page: Page): Promise<void> {
+  await page.keyboard.press('Control+n');
+  await page.getByRole('button', { name: 'Start the batch' }).click();
+  await page.getByRole('heading', { name: /^26-01/ }).waitFor();
+  await page.getByRole('link', { name: 'Files', exact: true }).click();
+}
+
+test('a table comes in, tables and a calendar go out, and the package opens as the same workbook', async () => {
+  setDay('2026-05-04');
+  const house = await doors(() => browser)[0]?.open();
+  if (!house) throw new Error('no door');
+  try {
+    const { page } = house;
+    await page.getByRole('button', { name: 'Begin my workbook' }).click();
+    await page.getByRole('heading', { name: 'Today' }).waitFor();
+    await takeInHives(page);
+    const xlsx = await downloaded(page, 'Save the file');
+    const sheets = await readXlsxFile(Uint8Array.from(xlsx).buffer);
+    const hives = sheets.find(({ sheet }) => sheet === 'Hives')?.data ?? [];
+    expect(hives.slice(1).map((row) => [row[1], row[3], row[5]])).toEqual([
+      ['H01', 'Orchard', 'Žofie'],
+      ['H02', 'Orchard', null],
+    ]);
+    await startBatch(page);
+    const calendar = await downloaded(page, 'Save the calendar file');
+    const events = new ICAL.Component(ICAL.parse(calendar.toString())).getAllSubcomponents('vevent');
+    expect(events.length).toBeGreaterThan(8);
+    await page.getByText('The file of Mon 4 May still holds: nothing has changed since.').waitFor();
+    await page.getByRole('button', { name: 'Make the package' }).click();
+    const ready = await sectionOf(page, 'Move to another computer')
+      .getByText(/is ready, with/)
+      .textContent();
+    const file = /^(.+\.zip) is ready/.exec(ready ?? '')?.[1] ?? '';
+    await page.getByRole('link', { name: 'Settings', exact: true }).click();
+    await page.getByRole('button', { name: 'Close this workbook' }).click();
+    await page.getByLabel('File', { exact: true }).fill(file);
+    await page.getByRole('button', { name: 'Open one', exact: true }).click();
+    await page.getByRole('link', { name: 'Hives', exact: true }).click();
+    await page.getByRole('link', { name: /H02/ }).waitFor();
+    expect(house.problems).toEqual([]);
+  } finally {
+    await house.close();
+  }
+}, 90_000);
