@@ -11,6 +11,7 @@ import { startReckoningThread } from '../adapters/reckoning-thread.ts';
 import { reportToConsole } from '../adapters/report.ts';
 import { answerCalls } from './calls.ts';
 import { CommandLine } from './command-line.ts';
+import { debugSwitchIn } from './debug-switches.ts';
 import { dataFolderIn, openWorkbookFile, workbookIn } from './files-asked.ts';
 import { menuTemplate } from './menu.ts';
 import { registerPageScheme, servePage } from './protocol.ts';
@@ -24,7 +25,9 @@ const trialFolder = dataFolderIn(process.argv);
 const trial = trialFolder === null ? null : placesOf(trialFolder);
 if (trial) app.setPath('userData', trial.programData);
 
-if (!app.requestSingleInstanceLock()) app.quit();
+// A developer may look inside; in the packaged program nobody may, since that would be a way to the workbook.
+if (app.isPackaged && debugSwitchIn(process.argv) !== null) app.exit(1);
+else if (!app.requestSingleInstanceLock()) app.quit();
 else start();
 
 function start(): void {

@@ -1,5 +1,6 @@
 import { join } from 'node:path';
-import { BrowserWindow, screen, type WebContents } from 'electron';
+import { BrowserWindow, dialog, screen, type WebContents } from 'electron';
+import { windowWords } from '../../shared/text/english/menu.ts';
 import { PAGE_ORIGIN } from './protocol.ts';
 import { isOnAScreen, readWindowPlace, writeWindowPlace } from './window-place.ts';
 
@@ -41,6 +42,7 @@ export function openWindow({ preload, placeFile }: WindowSetting): BrowserWindow
   });
   if (place?.maximised) window.maximize();
   lockDown(window.webContents);
+  comeBackAfterCrash(window);
   window.once('ready-to-show', () => window.show());
   window.on('close', () => {
     const { x, y, width, height } = window.getNormalBounds();
@@ -60,6 +62,22 @@ export function lockDown(contents: WebContents): void {
   contents.on('will-frame-navigate', (event) => refuseElsewhere(event, event.url));
   contents.on('will-attach-webview', (event) => event.preventDefault());
   contents.setWindowOpenHandler(() => ({ action: 'deny' }));
+}
+
+/** So many crashes of the page within a minute are one too many: loading it again would go on for ever. */
+const CRASHES_MOST = 3;
+const CRASHES_WITHIN = 60_000;
+
+/** A page whose process ended is loaded anew; what was saved is in the workbook, and the core runs on. */
+function comeBackAfterCrash(window: BrowserWindow): void {
+  const crashes: number[] = [];
+  window.webContents.on('render-process-gone', (_event, { reason }) => {
+    if (reason === 'clean-exit' || window.isDestroyed()) return;
+    crashes.push(performance.now());
+    const recent = crashes.filter((at) => performance.now() - at < CRASHES_WITHIN);
+    if (recent.length > CRASHES_MOST) dialog.showErrorBox(windowWords.title, windowWords.pageKeepsFailing);
+    else void window.loadURL(`${PAGE_ORIGIN}/`);
+  });
 }
 
 export function isOwnPage(url: string): boolean {

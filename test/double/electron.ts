@@ -11,6 +11,7 @@ export const log = {
   privileged: [] as unknown[],
   permission: {} as Record<string, AnyFunction>,
   beforeRequest: null as AnyFunction | null,
+  sessionEvents: new Map<string, AnyFunction>(),
   menus: [] as { template: unknown[] }[],
   opened: [] as string[],
   dialogs: [] as { kind: string; options: unknown }[],
@@ -18,12 +19,17 @@ export const log = {
   errors: [] as string[],
   order: [] as string[],
   quits: 0,
+  packaged: false,
+  exits: [] as number[],
   folder: '',
   paths: {} as Record<string, string>,
   firstInstance: true,
 };
 
 class App extends EventEmitter {
+  get isPackaged() {
+    return log.packaged;
+  }
   requestSingleInstanceLock() {
     log.order.push('requestSingleInstanceLock');
     return log.firstInstance;
@@ -47,7 +53,8 @@ class App extends EventEmitter {
     log.quits += 1;
     this.emit('will-quit', { preventDefault() {} });
   }
-  exit() {
+  exit(code = 0) {
+    log.exits.push(code);
     log.quits += 1;
   }
 }
@@ -87,6 +94,9 @@ export class BrowserWindow extends EventEmitter {
   }
   static fromWebContents(contents: unknown) {
     return log.windows.find((window) => window.webContents === contents) ?? null;
+  }
+  isDestroyed() {
+    return false;
   }
   loadURL(url: string) {
     log.order.push('loadURL');
@@ -132,6 +142,9 @@ export const protocol = {
 
 export const session = {
   defaultSession: {
+    on(event: string, handler: AnyFunction) {
+      log.sessionEvents.set(event, handler);
+    },
     setPermissionRequestHandler(handler: AnyFunction) {
       log.permission.request = handler;
     },

@@ -24,7 +24,6 @@ const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) 
   'a hostile caller at the browser shell': hostileCallers,
   'a harmed file that is taken in': harmedFiles,
   'kill -9 in mid-save': kill,
-  'kill -9 while a workbook is begun, brought up to date, or closed': phases,
   'kept sums against a recount': keptSums,
   'kill -9 while a workbook is begun, brought up to date, closed, copied, filled or gone back to': phases,
   'a power cut': power,

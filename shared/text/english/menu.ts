@@ -37,3 +37,10 @@ export const menuWords = {
 /** The Help menu's own entry, kept apart because the menu itself has the same word. */
 export const helpEntry = 'Help and glossary';
 export const aboutEntry = 'About Ripecell';
+
+/** What the window itself says, past the page. */
+export const windowWords = {
+  title: 'Ripecell',
+  pageKeepsFailing:
+    'The page failed several times in a row. All that you saved is in the workbook. Close the program and start it again.',
+} as const;

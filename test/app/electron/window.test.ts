@@ -100,6 +100,26 @@ describe('the window', () => {
     expect(log.opened).toEqual([]);
   });
 
+  test('downloads nothing', () => {
+    const preventDefault = vi.fn();
+    (log.sessionEvents.get('will-download') as unknown as (event: unknown) => void)({ preventDefault });
+    expect(preventDefault).toHaveBeenCalledOnce();
+  });
+
+  test('loads its page anew when the page’s process ends, but not for ever', () => {
+    const loads = () => log.order.filter((one) => one === 'loadURL').length;
+    const before = loads();
+    const end = (reason: string) => window().webContents.emit('render-process-gone', {}, { reason, exitCode: 5 });
+    end('clean-exit');
+    expect(loads()).toBe(before);
+    for (const reason of ['crashed', 'oom', 'killed']) end(reason);
+    expect([loads(), log.errors]).toEqual([before + 3, []]);
+    end('crashed');
+    expect(loads()).toBe(before + 3);
+    expect(log.errors.pop()).toContain('failed several times');
+    expect(window().url).toBe('app://ripecell/');
+  });
+
   test.each([
     'media',
     'geolocation',
