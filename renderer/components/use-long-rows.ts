@@ -1,0 +1,52 @@
+import { useWindowVirtualizer } from '@tanstack/react-virtual';
+import { type RefObject, useLayoutEffect, useState } from 'react';
+import { usePrinting } from './use-printing.ts';
+
+/** A list up to this long is drawn whole: then the browser's own search finds everything in it. */
+export const WHOLE_LIST_ROWS = 60;
+/** Drawn beyond each edge of the window, so that Tab and the arrows always find the next row. */
+const ROWS_BEYOND = 2;
+
+export interface LongRows {
+  /** Indexes of the rows to draw. */
+  readonly drawn: readonly number[];
+  /** Room in pixels for the rows left out before and after them. */
+  readonly before: number;
+  readonly after: number;
+  /** Measures a drawn row; it must carry `data-index`. */
+  readonly measure: ((element: HTMLElement | null) => void) | undefined;
+  readonly scrollTo: (row: number) => void;
+}
+
+/**
+ * Of a long list only the rows in the window and a few beyond are drawn; there are no pages to turn. On paper, all are.
+ * @param top the element in which the first row begins.
+ * @param rowHeight pixels a row has until it is measured.
+ */
+export function useLongRows(count: number, rowHeight: number, top: RefObject<HTMLElement | null>): LongRows {
+  const whole = usePrinting() || count <= WHOLE_LIST_ROWS;
+  const [scrollMargin, setScrollMargin] = useState(0);
+  const rows = useWindowVirtualizer({
+    count,
+    enabled: !whole,
+    estimateSize: () => rowHeight,
+    overscan: ROWS_BEYOND,
+    scrollMargin,
+    initialRect: { width: window.innerWidth, height: window.innerHeight },
+  });
+  // What stands above the list may grow or shrink with every drawing; setting the same number again draws nothing.
+  useLayoutEffect(() => {
+    if (!whole && top.current) setScrollMargin(Math.round(top.current.getBoundingClientRect().top + window.scrollY));
+  });
+  const scrollTo = (row: number) => (whole ? undefined : rows.scrollToIndex(row, { align: 'center' }));
+  if (whole)
+    return { drawn: Array.from({ length: count }, (_, row) => row), before: 0, after: 0, measure: undefined, scrollTo };
+  const items = rows.getVirtualItems();
+  return {
+    drawn: items.map(({ index }) => index),
+    before: items[0] ? items[0].start - scrollMargin : 0,
+    after: rows.getTotalSize() - ((items.at(-1)?.end ?? scrollMargin) - scrollMargin),
+    measure: rows.measureElement,
+    scrollTo,
+  };
+}
