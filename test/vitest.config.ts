@@ -9,6 +9,8 @@ export default defineConfig({
     alias: { electron: join(import.meta.dirname, 'double/electron.ts') },
     include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
     pool: 'forks',
+    // A page is asked again until it shows what is expected; a busy machine may take its time.
+    expect: { poll: { timeout: 10_000 } },
     testTimeout: 30_000,
     hookTimeout: 120_000,
   },

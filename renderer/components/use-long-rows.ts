@@ -5,7 +5,7 @@ import { usePrinting } from './use-printing.ts';
 /** A list up to this long is drawn whole: then the browser's own search finds everything in it. */
 export const WHOLE_LIST_ROWS = 60;
 /** Drawn beyond each edge of the window, so that Tab and the arrows always find the next row. */
-const ROWS_BEYOND = 2;
+const ROWS_BEYOND = 4;
 
 export interface LongRows {
   /** Indexes of the rows to draw. */

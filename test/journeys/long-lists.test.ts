@@ -1,6 +1,7 @@
 // Lists without pages: a thousand boxes and queens, of which only the rows in the window are drawn.
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { aStart } from '../builders/running-batch.ts';
 import { doors, launchBrowser, setDay } from './doors.ts';
 import { ask } from './own-yard.ts';
 
@@ -55,11 +56,54 @@ test('a thousand boxes are one list: the end is reached, counted, steady, and wh
 
     // The list can be walked by Tab from row to row: the next one is always drawn.
     await last.focus();
-    for (let step = 0; step < 30; step += 1) await page.keyboard.press('Shift+Tab');
+    // As fast as a key repeats when it is held down: about thirty times a second on the usual settings (from memory).
+    for (let step = 0; step < 30; step += 1) {
+      await page.keyboard.press('Shift+Tab');
+      await page.waitForTimeout(33);
+    }
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('J070');
 
     await page.emulateMedia({ media: 'print' });
     await expect.poll(() => page.locator('table.plain tbody tr').count()).toBe(1000);
+    expect(house.problems).toEqual([]);
+  } finally {
+    await house.close();
+  }
+}, 90_000);
+
+test('a sheet of looks of a thousand boxes is typed at any place of it', async () => {
+  const house = await doors(() => browser)[0]?.open();
+  if (!house) throw new Error('no door');
+  try {
+    const { page } = house;
+    await page.getByLabel('Name', { exact: true }).fill('Many looks');
+    await page.getByRole('button', { name: 'Begin my workbook' }).click();
+    await page.getByRole('heading', { name: 'Today' }).waitFor();
+    await addBoxes(page);
+    const start = aStart({ id: 'batch-1', anchorOn: '2026-05-04', cellsPlanned: 180 });
+    await ask(page, 'mutation', 'batches.startBatch', start);
+    const codes = ['A001-A100', 'B001-B080'];
+    for (const [index, boxes] of codes.entries()) {
+      const ids = Array.from({ length: 100 - index * 20 }, (_, cell) => `placement-${index}-${cell}`);
+      const cells = { batchId: 'batch-1', boxes, placedOn: '2026-05-14', barId: null };
+      await ask(page, 'mutation', 'boxes.placeCells', { ...cells, ids });
+    }
+    await page.keyboard.press('Control+e');
+    await page.locator('[data-now]:focus').waitFor();
+    expect(await page.locator('tr[data-row]').count()).toBeLessThan(40);
+    const current = () => page.locator('tr.current th').innerText();
+    await page.keyboard.press('.');
+    await page.keyboard.press('End');
+    await expect.poll(current).toBe('B080');
+    await page.locator('tr.current [data-now]:focus').waitFor();
+    await page.keyboard.press('.');
+    await page.keyboard.type('/b40', { delay: 80 });
+    await page.keyboard.press('Enter');
+    await expect.poll(current).toBe('B040');
+    await page.locator('tr.current [data-now]:focus').waitFor();
+    for (let row = 0; row < 30; row += 1) await page.keyboard.press('.');
+    await expect.poll(current).toBe('B070');
+    await page.getByText('B069 not looked. 32 of 180.').waitFor();
     expect(house.problems).toEqual([]);
   } finally {
     await house.close();

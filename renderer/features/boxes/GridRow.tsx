@@ -7,6 +7,9 @@ import type { LookChange, Said } from './look-typing.ts';
 
 interface GridRowProps {
   readonly row: LookRow;
+  readonly index: number;
+  /** Measures the row in a long sheet. */
+  readonly measure: ((element: HTMLElement | null) => void) | undefined;
   readonly current: boolean;
   /** The offered queen number while it is being confirmed. */
   readonly numbering: string | null;
@@ -18,7 +21,9 @@ interface GridRowProps {
   readonly onMore: (change: LookChange) => void;
 }
 
-export function GridRow({ row, current, numbering, said, state, onPick, onNumber, onLeave, onMore }: GridRowProps) {
+/** One box with what is said about it, in a body of its own so that both are measured together. */
+export function GridRow(props: GridRowProps) {
+  const { row, index, measure, current, numbering, said, state, onPick, onNumber, onLeave, onMore } = props;
   const { boxes, looks } = useWords();
   const { sheet } = boxes;
   const days = useDays();
@@ -27,8 +32,8 @@ export function GridRow({ row, current, numbering, said, state, onPick, onNumber
   const day = row.daysSinceEmergence === null ? '' : boxes.day(row.daysSinceEmergence);
   const key = useResultKeys().find((one) => one.result === row.typed?.result)?.key;
   return (
-    <>
-      <tr data-row className={current ? 'current' : undefined} onClick={onPick}>
+    <tbody ref={measure} data-index={index}>
+      <tr data-row={index} aria-rowindex={index + 2} className={current ? 'current' : undefined} onClick={onPick}>
         <th scope="row">{row.code}</th>
         <td>{row.row ?? ''}</td>
         <td className="nowrap">{day}</td>
@@ -76,7 +81,7 @@ export function GridRow({ row, current, numbering, said, state, onPick, onNumber
           </td>
         </tr>
       ) : null}
-    </>
+    </tbody>
   );
 }
 

@@ -22,35 +22,28 @@ export function LookGrid({
 }) {
   const { boxes, looks } = useWords();
   const { sheet } = boxes;
-  const { rows, state, number, finished, changes, typing, code, grid, act, giveNumber, onKeyDown } = useLookGrid(
-    view,
-    askedAt,
-    sheetDay,
-  );
+  const use = useLookGrid(view, askedAt, sheetDay);
+  const { rows, state, finished, changes, typing, code, grid, long, onKeyDown } = use;
   const done = rows.filter((row) => row.typed).length;
   return (
     <>
       <Progress typing={typing} done={done} all={rows.length} />
       <div className="table-scroll">
-        {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: one key a cell is a grid by the ARIA authoring practices */}
-        <table className="look-grid" role="grid" aria-label={sheet.grid} ref={grid} onKeyDown={onKeyDown}>
+        <table
+          className="look-grid"
+          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: one key a cell is a grid by the ARIA authoring practices
+          role="grid"
+          aria-label={sheet.grid}
+          aria-rowcount={rows.length + 1}
+          ref={grid}
+          onKeyDown={onKeyDown}
+        >
           <Head />
-          <tbody>
-            {rows.map((row, index) => (
-              <GridRow
-                key={row.id}
-                row={row}
-                current={index === state.current}
-                numbering={index === state.current && state.numbering ? number : null}
-                said={typing.said.get(row.id)}
-                state={typing.stateOf(row)}
-                onPick={() => act({ kind: 'go', to: index })}
-                onNumber={(typedNumber) => giveNumber(row, typedNumber)}
-                onLeave={() => act({ kind: 'leave' })}
-                onMore={(more) => void typing.save(row, more)}
-              />
-            ))}
-          </tbody>
+          <Room height={long.before} />
+          {long.drawn.map((index) => (
+            <TypedRow key={rows[index]?.id ?? index} index={index} use={use} />
+          ))}
+          <Room height={long.after} />
         </table>
       </div>
       {finished ? <End rows={rows} changes={changes} /> : null}
@@ -60,6 +53,40 @@ export function LookGrid({
         noSuchCode={code.noSuchCode}
       />
     </>
+  );
+}
+
+type GridUse = ReturnType<typeof useLookGrid>;
+
+function TypedRow({ index, use }: { index: number; use: GridUse }) {
+  const { rows, state, number, typing, act, giveNumber, long } = use;
+  const row = rows[index];
+  if (!row) return null;
+  return (
+    <GridRow
+      row={row}
+      index={index}
+      measure={long.measure}
+      current={index === state.current}
+      numbering={index === state.current && state.numbering ? number : null}
+      said={typing.said.get(row.id)}
+      state={typing.stateOf(row)}
+      onPick={() => act({ kind: 'go', to: index })}
+      onNumber={(typedNumber) => giveNumber(row, typedNumber)}
+      onLeave={() => act({ kind: 'leave' })}
+      onMore={(more) => void typing.save(row, more)}
+    />
+  );
+}
+
+/** Keeps the room of the rows that are not drawn. */
+function Room({ height }: { height: number }) {
+  if (height <= 0) return null;
+  return (
+    <tbody>
+      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: an empty row cannot have the focus */}
+      <tr aria-hidden="true" style={{ height }} />
+    </tbody>
   );
 }
 

@@ -2,6 +2,7 @@ import { type KeyboardEvent, type RefObject, useEffect, useMemo, useRef, useStat
 import type { LookRow, LookSheetView } from '../../../shared/contract/boxes.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
+import { useLongRows } from '../../components/use-long-rows.ts';
 import { useResultKeys } from '../../components/words.ts';
 import { type Answers, answerTo } from './grid-keys.ts';
 import {
@@ -18,6 +19,9 @@ import {
 } from './look-grid-state.ts';
 import { useLookTyping } from './look-typing.ts';
 import { useCodeTyping } from './use-code-typing.ts';
+
+/** Height of a row of one line, until it is measured. */
+const ROW_HEIGHT = 47;
 
 /** What the grid shows and what its keys do: rows as typed, where the typing stands, and the saving behind it. */
 export function useLookGrid(view: LookSheetView, askedAt: number, sheetDay: string) {
@@ -36,7 +40,8 @@ export function useLookGrid(view: LookSheetView, askedAt: number, sheetDay: stri
   });
   const changes = useTodayChanges();
   const grid = useRef<HTMLTableElement>(null);
-  useFocusOnRow(grid, state.current, state.numbering, finished);
+  const long = useLongRows(rows.length, ROW_HEIGHT, grid);
+  useFocusOnRow(grid, state, finished, long.scrollTo);
   const type = (result: LookResult, mark: boolean) => {
     const row = rows[at.current.current];
     if (!row) return;
@@ -59,7 +64,7 @@ export function useLookGrid(view: LookSheetView, askedAt: number, sheetDay: stri
       void changes.compare();
     });
   const { code, onKeyDown } = useGridKeys(view, grid, { at, act, fill, finish, type });
-  return { rows, state, number, finished, changes, typing, code, grid, act, giveNumber, onKeyDown };
+  return { rows, state, number, finished, changes, typing, code, grid, long, act, giveNumber, onKeyDown };
 }
 
 /**
@@ -133,7 +138,7 @@ function useGridKeys(view: LookSheetView, grid: RefObject<HTMLTableElement | nul
 const isPlain = (event: KeyboardEvent): boolean => !event.ctrlKey && !event.metaKey && !event.altKey;
 
 const rowElement = (grid: HTMLTableElement | null, index: number): HTMLElement | undefined =>
-  grid?.querySelectorAll<HTMLElement>('tr[data-row]')[index];
+  grid?.querySelector<HTMLElement>(`tr[data-row="${index}"]`) ?? undefined;
 
 /** In strength, food and note Enter saves and goes down, Escape goes back to the result; true when to go down. */
 function leavesInput(event: KeyboardEvent, row: HTMLElement | undefined): boolean {
@@ -143,15 +148,25 @@ function leavesInput(event: KeyboardEvent, row: HTMLElement | undefined): boolea
   return event.key === 'Enter';
 }
 
+/** The row that is typed has the focus. In a long sheet a row far off is scrolled to first, so that it is drawn at all. */
 function useFocusOnRow(
   grid: RefObject<HTMLTableElement | null>,
-  current: number,
-  numbering: boolean,
+  { current, numbering }: GridState,
   finished: boolean,
+  scrollTo: (row: number) => void,
 ): void {
+  const scroll = useRef(scrollTo);
+  scroll.current = scrollTo;
   useEffect(() => {
     if (finished) return;
     const selector = numbering ? 'input[data-number]' : '[data-now]';
-    rowElement(grid.current, current)?.querySelector<HTMLElement>(selector)?.focus();
+    const take = () => rowElement(grid.current, current)?.querySelector<HTMLElement>(selector)?.focus();
+    if (rowElement(grid.current, current)) {
+      take();
+      return;
+    }
+    scroll.current(current);
+    const frame = requestAnimationFrame(() => requestAnimationFrame(take));
+    return () => cancelAnimationFrame(frame);
   }, [grid, current, numbering, finished]);
 }
