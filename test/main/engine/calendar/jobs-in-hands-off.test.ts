@@ -39,7 +39,16 @@ describe('jobs on a breeder that builds for another batch', () => {
   });
 
   test('its own quiet days are no clash, nor those of a hive it does not use, nor a job that is done', () => {
-    const own = batch('a', '2026-05-10', { builderId: 'H12', breederId: 'H12' });
+    // A comb put off into the batch's own quiet days is a matter of its own timetable.
+    const own = batch(
+      'a',
+      '2026-05-10',
+      { builderId: 'H12', breederId: 'H12' },
+      {
+        done: [{ step: 'give-larvae', on: day('2026-05-10') }],
+        moved: [{ step: 'insert-frame', to: day('2026-05-17'), reason: '' }],
+      },
+    );
     expect(jobsInHandsOff([own])).toEqual([]);
     expect(jobsInHandsOff([building, batch('b', '2026-05-20', { ...FEEDS, breederId: 'H30' })])).toEqual([]);
     const done = { done: [{ step: 'insert-frame', on: day('2026-05-16') }] } as const;
