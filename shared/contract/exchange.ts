@@ -1,7 +1,17 @@
 import { z } from 'zod';
 
 /** The tables that go out as sheets, each for a question a person asks of a season. */
-export const TABLE_KEYS = ['hives', 'batches', 'counts', 'boxes', 'placements', 'looks', 'queens', 'tallies'] as const;
+export const TABLE_KEYS = [
+  'hives',
+  'batches',
+  'counts',
+  'boxes',
+  'placements',
+  'looks',
+  'queens',
+  'tallies',
+  'weather',
+] as const;
 export type TableKey = (typeof TABLE_KEYS)[number];
 
 /** A value of a sheet. Days travel as ISO text in columns of the kind `day`; null = not known. */

@@ -4,7 +4,7 @@ import { BOX_TYPES, METHODS } from '../model/method.ts';
 import { QUEEN_PLACES } from '../model/queen.ts';
 
 /** What can be taken in from a table somebody else made. */
-export const IMPORT_KINDS = ['hives', 'boxes', 'queens', 'counts'] as const;
+export const IMPORT_KINDS = ['hives', 'boxes', 'queens', 'counts', 'weather'] as const;
 export type ImportKind = (typeof IMPORT_KINDS)[number];
 
 /** The fields of a row of each kind; those that must be there stand in NEEDED_FIELDS. */
@@ -38,6 +38,7 @@ export const IMPORT_FIELDS = {
     'countedOn',
     'note',
   ],
+  weather: ['day', 'maxCelsius', 'windKmh', 'rain', 'flyingHours'],
 } as const satisfies Readonly<Record<ImportKind, readonly string[]>>;
 export type ImportField = (typeof IMPORT_FIELDS)[ImportKind][number];
 
@@ -46,6 +47,7 @@ export const NEEDED_FIELDS: Readonly<Record<ImportKind, readonly ImportField[]>>
   boxes: ['code'],
   queens: ['number', 'bornIn'],
   counts: ['code', 'larvaeGivenOn'],
+  weather: ['day'],
 };
 
 const ALL_FIELDS = [...new Set<ImportField>(Object.values(IMPORT_FIELDS).flat())];
@@ -103,6 +105,7 @@ export interface RowProblem {
     | 'empty'
     | 'not-a-day'
     | 'not-a-number'
+    | 'not-a-figure'
     | 'not-a-choice'
     | 'not-a-code'
     | 'too-long'

@@ -41,7 +41,11 @@ export type ChangeWords =
   | { readonly did: 'answer-follow-up'; readonly what: FollowUpKind; readonly who: string }
   | { readonly did: 'save-method-copy'; readonly method: string }
   | { readonly did: 'save-settings' }
-  | { readonly did: 'take-in-table'; readonly what: 'hives' | 'boxes' | 'queens' | 'counts'; readonly rows: number }
+  | {
+      readonly did: 'take-in-table';
+      readonly what: 'hives' | 'boxes' | 'queens' | 'counts' | 'weather';
+      readonly rows: number;
+    }
   | { readonly did: 'take-in-workbook'; readonly name: string }
   /** The made-up yard was told; nothing before this is taken back. */
   | { readonly did: 'build-demo' }

@@ -31,7 +31,7 @@ export const columnsByField = (columns: readonly (ImportField | null)[]): Readon
 export const missingFields = (columns: readonly (ImportField | null)[], kind: ImportKind): readonly ImportField[] =>
   NEEDED_FIELDS[kind].filter((field) => !columns.includes(field));
 
-const DAY_FIELDS: readonly ImportField[] = ['markedOn', 'firstEggsOn', 'provedOn', 'larvaeGivenOn', 'countedOn'];
+const DAY_FIELDS: readonly ImportField[] = ['markedOn', 'firstEggsOn', 'provedOn', 'larvaeGivenOn', 'countedOn', 'day'];
 
 /** How the days of a table are written, as far as they tell: a part above 12 cannot be a month. */
 export function guessDayOrder(

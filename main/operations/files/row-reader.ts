@@ -47,6 +47,16 @@ export class RowReader {
     return number >= least && number <= most ? number : this.note(field, 'not-a-number', most);
   }
 
+  /** A number with a point or a comma, between two limits. */
+  figure(field: ImportField, [least, most]: readonly [number, number]): number | null {
+    const text = this.raw(field);
+    if (text === '') return null;
+    const number = /^[-−]?\d{1,4}([.,]\d{1,6})?$/.test(text)
+      ? Number(text.replace('−', '-').replace(',', '.'))
+      : Number.NaN;
+    return number >= least && number <= most ? number : this.note(field, 'not-a-figure', most);
+  }
+
   day(field: ImportField): IsoDay | null {
     const text = this.raw(field);
     if (text === '') return null;

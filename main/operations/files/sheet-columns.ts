@@ -8,6 +8,7 @@ import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../../shared/model/
 import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
 import { STEPS } from '../../../shared/model/step.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
+import type { WeatherDay } from '../../../shared/model/weather.ts';
 import type { tableWords } from '../../../shared/text/english/tables-out.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
@@ -29,6 +30,7 @@ interface RowOf {
   readonly looks: BoxLook;
   readonly queens: Queen;
   readonly tallies: BatchTally;
+  readonly weather: WeatherDay;
 }
 
 /** A column without words, or words without a column, does not compile. */
@@ -158,6 +160,13 @@ export const SHEET_COLUMNS: Columns = {
     mating_known: number((tally) => tally.matingKnown, 'queens'),
     proved: number((tally) => tally.proved, 'queens'),
     laying: number((tally) => tally.laying, 'queens'),
+  },
+  weather: {
+    day: day((weather) => weather.day),
+    max_celsius: number((weather) => weather.maxCelsius, '°C'),
+    wind_kmh: number((weather) => weather.windKmh, 'km/h'),
+    rain: column('yes-no', (weather) => weather.rain),
+    flying_hours: number((weather) => weather.flyingHours, 'hours'),
   },
 };
 

@@ -14,6 +14,7 @@ export function sheetOf(tables: Tables, key: TableKey): Sheet {
     looks: tables.boxLooks.all,
     queens: tables.queens.all,
     tallies: tables.tallies.all,
+    weather: tables.weather.all,
   };
   const columns = Object.values(SHEET_COLUMNS[key]) as readonly ColumnOf<unknown>[];
   return {

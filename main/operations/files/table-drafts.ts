@@ -5,6 +5,7 @@ import type { Draft, DraftSetting } from './draft.ts';
 import { draftCounts } from './draft-counts.ts';
 import { draftBox, draftHive } from './draft-places.ts';
 import { draftQueen } from './draft-queen.ts';
+import { draftWeather } from './draft-weather.ts';
 import { type Reading, RowReader } from './row-reader.ts';
 
 export interface Drafts {
@@ -21,6 +22,7 @@ const DRAFT_ROW: Readonly<Record<ImportKind, (row: RowReader, setting: DraftSett
   boxes: draftBox,
   queens: draftQueen,
   counts: draftCounts,
+  weather: draftWeather,
 };
 
 /** Every row read and checked against the workbook and the rows before it; nothing is written. */

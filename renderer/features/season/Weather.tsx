@@ -20,7 +20,9 @@ export function Weather() {
         </p>
       ))}
       <WeatherTable lines={log.data.days} onSave={(noted) => void save.run(noted)} />
-      <p className="soft small">{words.hint}</p>
+      <p className="soft small">
+        {words.hint} <a href="#/files">{words.fromFile}</a>
+      </p>
       <ChangeLines {...save.state} />
     </div>
   );

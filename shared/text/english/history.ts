@@ -28,6 +28,7 @@ const TAKEN_IN = {
   boxes: ['box', 'boxes'],
   queens: ['queen', 'queens'],
   counts: ['batch', 'batches'],
+  weather: ['day of weather', 'days of weather'],
 } as const;
 
 /** What a change did, short enough for a button: "K07 laying". A change without words does not compile. */

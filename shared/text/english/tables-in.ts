@@ -29,6 +29,11 @@ export const IMPORT_FIELD_WORDS: Readonly<Record<ImportField, string>> = {
   removed: 'Removed',
   sealed: 'Sealed',
   countedOn: 'Counted on',
+  day: 'Day',
+  maxCelsius: 'Highest, °C',
+  windKmh: 'Wind, km/h',
+  rain: 'Rain at flying time',
+  flyingHours: 'Good flying hours',
 };
 
 /** Headings people use, in letters and digits only; the field's own name and the one in our own tables are known anyway. */
@@ -59,6 +64,11 @@ export const HEADING_GUESSES: Readonly<Partial<Record<ImportField, readonly stri
   removed: ['thinned', 'takenaway'],
   sealed: ['capped', 'cellssealed', 'ripe'],
   countedOn: ['counted', 'countday'],
+  day: ['date', 'on'],
+  maxCelsius: ['highest', 'max', 'maxtemp', 'maxtemperature', 'tmax', 'temperature', 'high', 'maxc'],
+  windKmh: ['wind', 'windspeed', 'maxwind'],
+  rain: ['rained'],
+  flyingHours: ['hours', 'flying', 'goodhours', 'flyinghoursh'],
 };
 
 export const FILE_TROUBLE: Readonly<Record<FileTrouble['reason'], (trouble: FileTrouble) => string>> = {
@@ -92,6 +102,8 @@ const PROBLEM: Readonly<Record<RowProblem['kind'], (problem: RowProblem, field: 
     `${field}: “${text}” is no day in this order. Write it as 2024-05-14, or choose another order of the days.`,
   'not-a-number': ({ text, other }, field) =>
     `${field}: “${text}” is no whole number${other === null ? '' : ` up to ${other}`}. Correct it.`,
+  'not-a-figure': ({ text, other }, field) =>
+    `${field}: “${text}” is no number, or not one a day can bring${other === null ? '' : ` (at most ${other})`}. Correct it, or leave it empty.`,
   'not-a-choice': ({ text }, field) =>
     `${field}: “${text}” is none of the words for this. Correct it, or leave it empty.`,
   'not-a-code': ({ text }, field) =>
@@ -134,6 +146,7 @@ export const tablesIn = {
     boxes: 'mating boxes',
     queens: 'queens',
     counts: 'batches of past seasons, with their counts',
+    weather: 'flight weather, day by day',
   } satisfies Record<ImportKind, string>,
   file: 'File',
   sheet: 'Sheet',

@@ -129,6 +129,16 @@ export const tableWords = {
       laying: 'Queens seen laying so far, proved or not.',
     },
   },
+  weather: {
+    title: 'Flight weather',
+    columns: {
+      day: 'Day.',
+      max_celsius: 'Highest temperature of the day.',
+      wind_kmh: 'Wind.',
+      rain: 'Whether it rained at flying time, 11 to 16 h.',
+      flying_hours: 'Hours between 11 and 16 h in which bees flew well.',
+    },
+  },
 } as const satisfies Record<TableKey, { readonly title: string; readonly columns: Readonly<Record<string, string>> }>;
 
 export const dictionaryWords = {

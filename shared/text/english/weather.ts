@@ -24,6 +24,7 @@ export const weather = {
     flyingHours: 'Good flying hours: type hours, 0 to 5, or leave it empty.',
   },
   hint: 'A row is saved as you leave it.',
+  fromFile: 'Take a table of a weather station in, under Files.',
   allDays: 'All days',
   flights: (from: string, to: string) => `Mating flights ${from} to ${to}.`,
   sofar: (parts: string) => `So far ${parts}.`,

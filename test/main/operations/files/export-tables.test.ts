@@ -120,6 +120,7 @@ describe('as a spreadsheet workbook', () => {
       'Looks into boxes',
       'Queens',
       'What came of each batch',
+      'Flight weather',
       'Read me',
     ]);
     const rowsOf = (title: string) => sheets.find(({ sheet }) => sheet === title)?.data ?? [];
@@ -131,7 +132,7 @@ describe('as a spreadsheet workbook', () => {
     const day = given?.[countHeadings.indexOf('counted_on')] as unknown as Date;
     expect(day.toISOString()).toBe('2026-05-09T00:00:00.000Z');
     const xml = Object.entries(unzipSync(bytes)).filter(([name]) => /worksheets\/[^/]+\.xml$/.test(name));
-    expect(xml.length).toBe(9);
+    expect(xml.length).toBe(10);
     expect(xml.some(([, sheet]) => Buffer.from(sheet).includes('<f>'))).toBe(false);
   });
 });

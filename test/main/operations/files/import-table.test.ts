@@ -74,6 +74,38 @@ describe('taking in', () => {
     expect(counts.all().length).toBe(5);
   });
 
+  test('weather: decimals with comma or point, a day noted already stays as it was', async () => {
+    const desk = aDesk();
+    const noted = { maxCelsius: 12, windKmh: null, rain: null, flyingHours: null };
+    fill(desk, ({ weather }) => weather.insert({ id: 'w', day: '2026-05-14', ...noted }));
+    const text =
+      'date;tmax;wind;rain;hours\n2026-05-14;20;5;no;3\n2026-05-15;21,5;12;yes;0.5\n2026-05-16;-3;;;\n2026-05-16;9;;;\n2026-05-17;99;;;';
+    const refused = refusalOf(await importTable(desk, aTableChoice(text, { kind: 'weather' })));
+    expect(refused).toMatchObject({ kind: 'rows-with-problems', rows: 3, first: 2 });
+    mustOk(await importTable(desk, aTableChoice(text, { kind: 'weather', leaveOut: true })));
+    expect(desk.workbook.tables.weather.all().map(({ id: _, ...weather }) => weather)).toEqual([
+      { day: '2026-05-14', ...noted },
+      { day: '2026-05-15', maxCelsius: 21.5, windKmh: 12, rain: true, flyingHours: 0.5 },
+      { day: '2026-05-16', maxCelsius: -3, windKmh: null, rain: null, flyingHours: null },
+    ]);
+  });
+
+  test('our own table of weather is taken in again as it was', async () => {
+    const from = aDesk();
+    const days = [
+      { day: '2026-05-14', maxCelsius: 21.5, windKmh: 12, rain: false, flyingHours: 3 },
+      { day: '2026-05-15', maxCelsius: null, windKmh: null, rain: true, flyingHours: 0 },
+    ];
+    fill(from, ({ weather }) => {
+      for (const day of days) weather.insert({ id: day.day, ...day });
+    });
+    const made = await exportTables(from, { format: 'csv', table: 'weather', separator: 'semicolon', mark: true });
+    const to = aDesk();
+    const file = Buffer.from(mustOk(made).base64, 'base64');
+    mustOk(await importTable(to, aTableChoice(file, { kind: 'weather' })));
+    expect(to.workbook.tables.weather.all()).toEqual(from.workbook.tables.weather.all());
+  });
+
   test('our own table of hives brings back the very texts, formulas and all', async () => {
     const from = aDesk();
     const odd = aColony({ code: 'H1', name: '=1+1', note: '\'=x\n"quoted"; Ž', place: '@home', motherLine: null });
