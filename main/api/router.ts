@@ -24,6 +24,7 @@ import {
 } from '../../shared/contract/boxes.ts';
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
+import { MakeErrand, PreviewErrand, TakeErrand } from '../../shared/contract/errand.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
 import { CalendarChoice } from '../../shared/contract/files.ts';
 import { AnswerFollowUp } from '../../shared/contract/follow-ups.ts';
@@ -65,9 +66,12 @@ import { addBoxes } from '../operations/boxes/add-boxes.ts';
 import { endPlacement } from '../operations/boxes/end-placement.ts';
 import { getLookSheet } from '../operations/boxes/get-look-sheet.ts';
 import { listBoxes } from '../operations/boxes/list-boxes.ts';
+import { makeErrand } from '../operations/boxes/make-errand.ts';
 import { placeCells } from '../operations/boxes/place-cells.ts';
+import { previewErrand } from '../operations/boxes/preview-errand.ts';
 import { recordLook } from '../operations/boxes/record-look.ts';
 import { retireBox } from '../operations/boxes/retire-box.ts';
+import { takeErrand } from '../operations/boxes/take-errand.ts';
 import { leaveCopy } from '../operations/copies/leave-copy.ts';
 import { listCopies } from '../operations/copies/list-copies.ts';
 import { makeCopy } from '../operations/copies/make-copy.ts';
@@ -203,6 +207,9 @@ export const appRouter = group({
     getLookSheet: query(LookSheet, getLookSheet),
     placeCells: command(PlaceCells, placeCells),
     recordLook: command(RecordLook, recordLook),
+    makeErrand: command(MakeErrand, makeErrand),
+    previewErrand: resultQuery(PreviewErrand, previewErrand),
+    takeErrand: command(TakeErrand, takeErrand),
     endPlacement: command(EndPlacement, endPlacement),
     acceptProposal: command(AcceptProposal, acceptProposal),
     retireBox: command(RetireBox, retireBox),

@@ -1,6 +1,7 @@
 import type BetterSqlite3 from 'better-sqlite3';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
+import { extractBytes, readExtract } from './extract.ts';
 import { MARKS } from './file-marks.ts';
 import { journalSteps, type StepToWrite } from './journal/journal-steps.ts';
 import { watchTables } from './journal/journal-triggers.ts';
@@ -49,6 +50,8 @@ export function liveWorkbook(db: BetterSqlite3.Database, facts: LiveFacts): Work
     ...whatItIs(db, facts),
     ...copying(() => live().db, facts),
     ...changing(save, facts.now),
+    extract: (name, fill) => extractBytes(live().db, name, fill),
+    readExtract: (bytes, read) => readExtract(live().db, bytes, read),
     get changeNumber() {
       return lastChangeOf(live().tables)?.number ?? 0;
     },

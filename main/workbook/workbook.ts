@@ -21,6 +21,7 @@ import type { StockScore, StockTest } from '../../shared/model/stock.ts';
 import type { BatchTally } from '../../shared/model/tally.ts';
 import type { WeatherDay } from '../../shared/model/weather.ts';
 import type { Yard } from '../../shared/model/yard.ts';
+import type { ExtractTrouble } from './extract.ts';
 import type { JournalReader } from './journal/journal-steps.ts';
 
 /** One kind of record in the open workbook. Every method is one prepared statement. */
@@ -117,6 +118,10 @@ export interface Workbook {
   keepCopy(purpose: CopyPurpose): Result<string | null, Refusal>;
   /** All rows into a new file of that name, checked; for when this one can no longer be written. */
   saveAs(file: string): Result<null, Refusal>;
+  /** A new workbook of that name with the same tables, filled and given as the bytes of its file; nothing is kept. */
+  extract(name: string, fill: (tables: Tables) => void): Uint8Array;
+  /** Reads from the bytes of a workbook file that came from elsewhere. */
+  readExtract<Value>(bytes: Uint8Array, read: (tables: Tables) => Value): Result<Value, ExtractTrouble>;
   /** Reads every page and row, and compares them with a digest where one is known. Takes a moment. */
   check(expectedDigest: string | null): Soundness;
   /** Takes the last step back, as one step of its own; answers what was taken back. */

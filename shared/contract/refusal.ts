@@ -2,6 +2,7 @@ import type { CalendarRefusal } from '../model/timetable.ts';
 import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
 import type { CopiesRefusal } from './copies.ts';
+import type { ErrandRefusal } from './errand.ts';
 import type { FilesRefusal } from './files.ts';
 import type { FollowUpsRefusal } from './follow-ups.ts';
 import type { HistoryRefusal } from './history.ts';
@@ -24,6 +25,7 @@ export type Refusal =
   | BatchesRefusal
   | HivesRefusal
   | BoxesRefusal
+  | ErrandRefusal
   | QueensRefusal
   | FollowUpsRefusal
   | StockRefusal

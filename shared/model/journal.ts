@@ -26,6 +26,7 @@ export type ChangeWords =
       /** The number given to the queen with it. */
       readonly queen: string | null;
     }
+  | { readonly did: 'take-errand'; readonly from: string; readonly looks: number }
   | { readonly did: 'end-placement'; readonly box: string; readonly reason: PlacementEnd }
   | { readonly did: 'retire-box'; readonly box: string }
   | { readonly did: 'save-yard'; readonly yard: string }

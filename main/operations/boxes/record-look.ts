@@ -26,24 +26,27 @@ export function recordLook(desk: Desk, typed: TypedLook): Result<LookSaved, Refu
   const { result, queen } = typed;
   const step = (_: Tables, { row }: LookSaved) =>
     ({ did: 'record-look', box: row.code, result, queen: queen?.number ?? null }) as const;
-  return desk.workbook.change(step, (tables) => {
-    const box = tables.boxes.get(typed.boxId);
-    if (!box) return refuse({ kind: 'box-not-found', field: 'boxId', code: typed.boxId });
-    const placement = placementOn(tables, box, typed.lookedOn);
-    if (placement && typed.lookedOn < placement.placedOn)
-      return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
-    const before = writeLook(tables, typed, placement);
-    if (typed.queen) {
-      const refusal = markQueen(tables, typed.queen, { box, placement, typed });
-      if (refusal) return refuse(refusal);
-    }
-    closeLooksAgain(tables, typed);
-    for (const batchId of batchesOf(tables, [before, placement?.id ?? null])) keepTally(tables, batchId);
-    const reader = new BoxReader(tables, desk.today);
-    return ok({
-      row: lookRow(tables, reader, box, typed.lookedOn),
-      notices: lookNotices(desk, reader, box, placement, typed),
-    });
+  return desk.workbook.change(step, (tables) => applyLook(desk, tables, typed));
+}
+
+/** Writes one look inside a change that is under way. */
+export function applyLook(desk: Pick<Desk, 'today'>, tables: Tables, typed: TypedLook): Result<LookSaved, Refusal> {
+  const box = tables.boxes.get(typed.boxId);
+  if (!box) return refuse({ kind: 'box-not-found', field: 'boxId', code: typed.boxId });
+  const placement = placementOn(tables, box, typed.lookedOn);
+  if (placement && typed.lookedOn < placement.placedOn)
+    return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
+  const before = writeLook(tables, typed, placement);
+  if (typed.queen) {
+    const refusal = markQueen(tables, typed.queen, { box, placement, typed });
+    if (refusal) return refuse(refusal);
+  }
+  closeLooksAgain(tables, typed);
+  for (const batchId of batchesOf(tables, [before, placement?.id ?? null])) keepTally(tables, batchId);
+  const reader = new BoxReader(tables, desk.today);
+  return ok({
+    row: lookRow(tables, reader, box, typed.lookedOn),
+    notices: lookNotices(desk, reader, box, placement, typed),
   });
 }
 
@@ -76,7 +79,7 @@ function batchesOf(tables: Tables, placementIds: readonly (Id | null)[]): Readon
 }
 
 function lookNotices(
-  { today }: Desk,
+  { today }: Pick<Desk, 'today'>,
   reader: BoxReader,
   box: MatingBox,
   placement: Placement | null,

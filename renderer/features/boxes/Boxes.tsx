@@ -12,6 +12,7 @@ import { AddBoxes } from './AddBoxes.tsx';
 import { PlaceBoard, StateBoard } from './Boards.tsx';
 import { BoxCard } from './BoxCard.tsx';
 import { BoxTable } from './BoxTable.tsx';
+import { Errands } from './Errands.tsx';
 import { Proposals } from './Proposals.tsx';
 
 type Shown = 'state' | 'place' | 'list';
@@ -39,6 +40,7 @@ export function Boxes({ boxId }: { boxId: string | null }) {
         </Section>
       ) : null}
       <AddBoxes />
+      <Errands />
     </Page>
   );
 }

@@ -4,6 +4,7 @@ import { calendarWords } from './calendar-file.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashWords } from './clashes.ts';
 import { copies } from './copies.ts';
+import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
 import { followUps } from './follow-ups.ts';
 import { forecast } from './forecast.ts';
@@ -54,6 +55,7 @@ export const english = {
   batches,
   hives,
   boxes,
+  errand: errandWords,
   queens,
   followUps,
   notes,

@@ -49,6 +49,7 @@ const CHANGES: Sentences = {
   'save-weather': ({ on }) => `Weather of ${shortDay(on)}`,
   'add-boxes': ({ boxes: codes }) => `Add boxes ${codes}`,
   'place-cells': ({ batch, boxes: codes }) => `Cells of ${batch} into ${codes}`,
+  'take-errand': ({ from, looks }) => `Take in ${looks === 1 ? '1 look' : `${looks} looks`} from “${from}”`,
   'record-look': ({ box, result, queen }) =>
     `${box} ${lookWords[result].name}${queen === null ? '' : `, queen ${queen}`}`,
   'end-placement': ({ box, reason }) => `${box} freed, ${boxes.ends[reason]}`,

@@ -33,6 +33,13 @@ const NO_COPY = {
   'read-only': 'No copy was made: nothing can be written there. Your workbook is as it was. Choose another folder.',
 } as const;
 
+const ERRAND_TROUBLE = {
+  'not-an-errand': 'This file is no errand of Ripecell. Choose the file that came back with the looks.',
+  'other-version':
+    'This errand was made by another version of Ripecell. Open both on the same version, hand it out anew, or type the looks by hand.',
+  damaged: 'This errand was harmed on its way. Ask for the file once more; nothing of it was taken in.',
+} as const;
+
 const EXPECTED = {
   number: 'Type a whole number.',
   day: 'Type a day, such as 14 May, 14/5, +3 or today.',
@@ -88,6 +95,10 @@ const fieldName = (field: string): string => FIELDS[field.split('.').at(-1) ?? f
 
 /** One sentence a refusal: the field, what is wrong, and the remedy. A new kind without one does not compile. */
 const REFUSALS: Sentences<Own> = {
+  'errand-unreadable': ({ reason }) => ERRAND_TROUBLE[reason],
+  'errand-not-decided': ({ box, on }, day) =>
+    `${box} on ${day(on)} has two different looks. Choose which one is to stand, then take the looks in.`,
+  'no-box-for-errand': () => 'Boxes: name at least one box that is in use, such as K01-K18.',
   'no-workbook-open': () => 'No workbook is open. Open one, or begin a new one.',
   'not-saved': ({ reason }) => NOT_SAVED[reason],
   'not-valid': ({ field, expected }) => `${fieldName(field)}: ${EXPECTED[expected]}`,

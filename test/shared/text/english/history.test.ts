@@ -32,6 +32,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   ],
   'add-boxes': [{ did: 'add-boxes', boxes: 'K01-K18' }, 'Add boxes K01-K18'],
   'place-cells': [{ did: 'place-cells', batch, boxes: 'K01-K09' }, 'Cells of 26-07 into K01-K09'],
+  'take-errand': [{ did: 'take-errand', from: 'Orchard', looks: 2 }, 'Take in 2 looks from “Orchard”'],
   'record-look': [{ did: 'record-look', box: 'K07', result: 'laying', queen: null }, 'K07 laying'],
   'end-placement': [{ did: 'end-placement', box: 'K07', reason: 'caught' }, 'K07 freed, queen caught'],
   'retire-box': [{ did: 'retire-box', box: 'K07' }, 'K07 taken out of use'],

@@ -8,6 +8,9 @@ import { noticeSentence, refusalSentence } from '../../../../shared/text/english
 /** One of each kind, except the calendar's own, which stand in calendar-refusals.test.ts. A kind left out does not compile. */
 type Own = Exclude<Refusal, CalendarRefusal>;
 const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }> } = {
+  'errand-unreadable': { kind: 'errand-unreadable', field: 'file', reason: 'not-an-errand' },
+  'errand-not-decided': { kind: 'errand-not-decided', field: 'choices', box: 'K07', on: '2026-06-01' },
+  'no-box-for-errand': { kind: 'no-box-for-errand', field: 'boxes' },
   'no-workbook-open': { kind: 'no-workbook-open' },
   'not-saved': { kind: 'not-saved', reason: 'disk-full' },
   'not-valid': { kind: 'not-valid', field: 'cellsPlanned', expected: 'number' },
