@@ -54,7 +54,7 @@ test('looks typed by someone else come in once', async () => {
     await page.getByRole('button', { name: 'Look at the demo' }).click();
     await page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 60_000 });
     await page.getByRole('link', { name: 'Mating boxes' }).click();
-    await page.getByLabel('Boxes to hand out').fill('K01-K03');
+    await page.getByLabel('Which to hand out').fill('K01-K03');
     const bytes = await house.saveFile(() => page.getByRole('button', { name: 'Save the errand' }).click());
     const file = join(folder, 'errand.ripecell');
     writeFileSync(file, bytes);

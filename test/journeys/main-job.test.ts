@@ -81,7 +81,7 @@ async function addBoxes(page: Page): Promise<void> {
   await page.keyboard.press('Control+4');
   await page.getByRole('textbox', { name: 'Boxes' }).fill('K01-K08');
   await page.getByRole('button', { name: 'Add boxes' }).click();
-  await page.getByRole('button', { name: /K08/ }).waitFor();
+  await page.locator('.tile', { hasText: 'K08' }).waitFor();
 }
 
 async function placeCells(page: Page): Promise<void> {

@@ -116,7 +116,7 @@ async function afterLabels(house: OpenDoor): Promise<void> {
   await page.keyboard.press('Control+4');
   await page.getByRole('textbox', { name: 'Boxes' }).fill('K01-K03');
   await page.getByRole('button', { name: 'Add boxes' }).click();
-  await page.getByRole('button', { name: /K03/ }).waitFor();
+  await page.locator('.tile', { hasText: 'K03' }).waitFor();
   await page.goto(batchPage);
   await page.getByRole('heading', { name: '26-05' }).waitFor();
   await page.keyboard.press('Control+b');

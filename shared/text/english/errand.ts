@@ -4,7 +4,7 @@ import type { ErrandLook } from '../../contract/errand.ts';
 export const errandWords = {
   title: 'Someone else looks',
   line: 'Hand out some boxes as a small file. Whoever has Ripecell opens it, types the looks into it and gives the file back; only what they saw comes in, and never twice. Notes about hives and batches stay here.',
-  boxes: 'Boxes to hand out',
+  boxes: 'Which to hand out',
   boxesHint: 'K01-K18, or K01, K03',
   make: 'Save the errand',
   fileName: (workbook: string, day: string) => `Errand for ${workbook} ${day}`,
