@@ -48,6 +48,10 @@ describe('no queen found', () => {
     ]);
   });
 
+  test('once is enough when she is given up by the calendar anyway', () => {
+    expect(kinds(aStanding(30, [seen(12, 'none')]))).toEqual(['shake-out', 'no-queen', 'laying-workers']);
+  });
+
   test('a weak box is united even when cells are at hand', () => {
     const looks = [seen(8, 'none', 2), seen(12, 'none')];
     expect(kinds(aStanding(13, looks, cellsIn(13, 3)))).toEqual(['unite', 'no-queen', 'weak']);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { recordBarCounts } from '../../../../main/operations/batches/record-bar-counts.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { acceptProposal } from '../../../../main/operations/boxes/accept-proposal.ts';
 import { listBoxes } from '../../../../main/operations/boxes/list-boxes.ts';
@@ -7,7 +8,7 @@ import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import type { LookResult } from '../../../../shared/model/look.ts';
 import { mustOk } from '../../../builders/desk.ts';
-import { aDeskWithBoxes, aStart, onDay, refusalOf } from '../../../builders/running-batch.ts';
+import { aDeskWithBoxes, aRow, aStart, onDay, refusalOf } from '../../../builders/running-batch.ts';
 
 /** Cells were put into K01 to K06 on 14 May; the queens are expected out on 16 May 2026. */
 function look(
@@ -47,6 +48,13 @@ describe('accepting', () => {
     expect(desk.workbook.tables.placements.get('placement-1')).toMatchObject({ endedOn: '2026-05-30', endReason });
     expect(desk.workbook.tables.tallies.get('batch-1')).toMatchObject({ emerged: 1, matingKnown: 1, proved: 0 });
     expect(lineOn(desk, '2026-05-30')?.state).toBe('free');
+  });
+
+  test('a box united because its cell stayed closed has failed, whatever becomes of its bees', () => {
+    const desk = aDeskWithBoxes();
+    look(desk, '2026-05-20', 'cell');
+    mustOk(accept(desk, 'unite', '2026-05-20'));
+    expect(desk.workbook.tables.placements.get('placement-1')?.endReason).toBe('failed');
   });
 
   test('an old virgin that is shaken out counts as not mated', () => {
@@ -99,4 +107,17 @@ test('look again becomes a job of its day, once', () => {
   mustOk(accept(desk, 'look-again', '2026-05-30'));
   expect(lineOn(desk, '2026-05-30')).toMatchObject({ nextLookOn: '2026-06-02', proposal: null, state: 'virgin' });
   expect(refusalOf(accept(desk, 'look-again', '2026-05-30'))).toEqual({ kind: 'proposal-outdated', box: 'K01' });
+});
+
+test('cells that all have their boxes are offered to none', () => {
+  const desk = aDeskWithBoxes();
+  look(desk, '2026-05-18', 'cell-failed');
+  const hives = { newBreeder: null, newBuilder: null };
+  mustOk(startBatch(desk, aStart({ id: 'batch-2', ...hives, anchorOn: '2026-05-08' })));
+  const counts = { batchId: 'batch-2', given: 12, taken: 1, sealed: 1, countedOn: '2026-05-13' };
+  mustOk(recordBarCounts(desk, aRow(desk, counts)));
+  expect(lineOn(desk, '2026-05-18')?.proposal?.kind).toBe('give-cell');
+  const placed = { batchId: 'batch-2', boxes: 'K08', ids: ['p'], placedOn: '2026-05-18', barId: null };
+  mustOk(placeCells(onDay(desk, '2026-05-18'), placed));
+  expect(lineOn(desk, '2026-05-18')?.proposal?.kind).toBe('unite');
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { acceptProposal } from '../../../../main/operations/boxes/accept-proposal.ts';
 import { endPlacement } from '../../../../main/operations/boxes/end-placement.ts';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import { fill, mustOk } from '../../../builders/desk.ts';
@@ -53,4 +54,15 @@ test.each([
   expect(desk.workbook.tables.queens.get('queen-1')?.place).toBe(place);
   const moves = desk.workbook.tables.queenMoves.all().map((move) => [move.movedOn, move.place]);
   expect(moves).toEqual(place === 'in-box' ? [] : [['2026-06-01', place]]);
+});
+
+test('a box that is freed waits for no other look', () => {
+  const desk = aDeskWithBoxes('2026-06-01');
+  const look = { id: 'l', boxId: 'box-1', lookedOn: '2026-05-28', strength: null, food: null, note: null, queen: null };
+  mustOk(recordLook(desk, { ...look, result: 'virgin' }));
+  const again = { boxId: 'box-1', placementId: 'placement-1', kind: 'look-again', on: '2026-06-01' } as const;
+  mustOk(acceptProposal(desk, again));
+  expect(desk.workbook.tables.followUps.all()).toHaveLength(1);
+  mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-01', reason: 'failed' }));
+  expect(desk.workbook.tables.followUps.all()).toEqual([]);
 });
