@@ -36,10 +36,9 @@ export function motherOf(queen: PedigreeQueen, stays: readonly HiveStay[]): Moth
 export function isOwnAncestor(
   queenId: Id,
   motherId: Id,
-  queens: readonly PedigreeQueen[],
+  byId: ReadonlyMap<Id, PedigreeQueen>,
   stays: readonly HiveStay[],
 ): boolean {
-  const byId = new Map(queens.map((queen) => [queen.id, queen]));
   const seen = new Set<Id>();
   let at: Id | null = motherId;
   while (at !== null && !seen.has(at)) {
@@ -57,14 +56,14 @@ export function isOwnAncestor(
  * Every queen stands in the forest exactly once; where a file holds a circle of mothers, it is cut at its first queen.
  */
 export function motherLines(queens: readonly PedigreeQueen[], stays: readonly HiveStay[]): readonly LineNode[] {
-  const known = new Set(queens.map((queen) => queen.id));
+  const byId = new Map(queens.map((queen) => [queen.id, queen]));
   const daughtersOf = new Map<string, Id[]>();
   const roots: Mother[] = [];
   for (const queen of queens) {
     const mother = motherOf(queen, stays);
     const standsAlone =
       mother === null ||
-      (mother.kind === 'queen' && (!known.has(mother.id) || isOwnAncestor(queen.id, mother.id, queens, stays)));
+      (mother.kind === 'queen' && (!byId.has(mother.id) || isOwnAncestor(queen.id, mother.id, byId, stays)));
     if (standsAlone) roots.push({ kind: 'queen', id: queen.id });
     else {
       const key = `${mother.kind} ${mother.id}`;

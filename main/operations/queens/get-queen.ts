@@ -50,8 +50,8 @@ function mothersOf(tables: Tables, reader: QueenReader, queen: Queen): readonly 
 }
 
 function daughtersOf(reader: QueenReader, queenId: string): readonly MotherRef[] {
-  const { queens, stays } = reader.pedigree;
-  return queens
+  const { byId, stays } = reader.pedigree;
+  return [...byId.values()]
     .filter((one) => {
       const mother = motherOf(one, stays);
       return mother?.kind === 'queen' && mother.id === queenId;

@@ -12,7 +12,7 @@ export function listMotherLines({ workbook: { tables } }: Desk): readonly Mother
     const queen = node.kind === 'queen' ? tables.queens.get(node.id) : null;
     return ref ? [{ ref, queen: queen && reader.line(queen), daughters: inOrder(node.daughters.flatMap(toNode)) }] : [];
   };
-  return inOrder(motherLines(reader.pedigree.queens, reader.pedigree.stays).flatMap(toNode));
+  return inOrder(motherLines([...reader.pedigree.byId.values()], reader.pedigree.stays).flatMap(toNode));
 }
 
 const inOrder = (nodes: readonly MotherLineNode[]): readonly MotherLineNode[] =>

@@ -1,16 +1,13 @@
 import { yearColour } from '../../../shared/biology/year-colour.ts';
 import type { MotherRef, QueenLine } from '../../../shared/contract/queens.ts';
-import { isoOfDay } from '../../../shared/kernel/day.ts';
 import type { Queen } from '../../../shared/model/queen.ts';
 import { type Mother, motherOf } from '../../engine/pedigree/mother-lines.ts';
 import type { Tables } from '../../workbook/workbook.ts';
-import { timetableOf } from '../batch-calendar.ts';
 import { type Pedigree, readPedigree } from '../queen-pedigree.ts';
 
-/** Reads lines of the register while keeping mothers and the days of each batch, since many queens share them. */
+/** Reads lines of the register with what many queens share, mothers and the days of each batch, read once. */
 export class QueenReader {
   readonly #tables: Tables;
-  readonly #bornOn = new Map<string, string>();
   readonly pedigree: Pedigree;
 
   constructor(tables: Tables) {
@@ -21,7 +18,7 @@ export class QueenReader {
   line(queen: Queen): QueenLine {
     const tables = this.#tables;
     const colony = (id: string | null) => (id === null ? null : (tables.colonies.get(id)?.code ?? null));
-    const known = this.pedigree.queens.find((one) => one.id === queen.id);
+    const known = this.pedigree.byId.get(queen.id);
     const mother = known ? motherOf(known, this.pedigree.stays) : null;
     return {
       queen,
@@ -30,7 +27,7 @@ export class QueenReader {
       breeder: colony(queen.breederId),
       box: queen.boxId === null ? null : (tables.boxes.get(queen.boxId)?.code ?? null),
       hive: colony(queen.colonyId),
-      bornOn: queen.batchId === null ? null : this.#born(queen.batchId),
+      bornOn: queen.batchId === null ? null : (this.pedigree.bornOn.get(queen.batchId) ?? null),
       mother: mother && this.ref(mother),
     };
   }
@@ -42,15 +39,5 @@ export class QueenReader {
     }
     const colony = this.#tables.colonies.get(id);
     return colony && { kind, id, name: [colony.code, colony.name].filter(Boolean).join(' '), line: colony.motherLine };
-  }
-
-  #born(batchId: string): string | null {
-    const known = this.#bornOn.get(batchId);
-    if (known !== undefined) return known;
-    const batch = this.#tables.batches.get(batchId);
-    if (!batch) return null;
-    const born = isoOfDay(timetableOf(this.#tables, batch).emergence.expected);
-    this.#bornOn.set(batchId, born);
-    return born;
   }
 }

@@ -37,8 +37,8 @@ function motherRefusal(tables: Tables, { id, motherId }: Queen): Refusal | null 
   if (motherId === null) return null;
   const mother = tables.queens.get(motherId);
   if (!mother) return { kind: 'queen-missing' };
-  const { queens, stays } = readPedigree(tables);
-  return isOwnAncestor(id, motherId, queens, stays)
+  const { byId, stays } = readPedigree(tables);
+  return isOwnAncestor(id, motherId, byId, stays)
     ? { kind: 'queen-own-ancestor', field: 'motherId', number: mother.number }
     : null;
 }
