@@ -21,6 +21,7 @@ import {
   PlaceCells,
   RecordLook,
   RetireBox,
+  SaveBox,
 } from '../../shared/contract/boxes.ts';
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
@@ -71,6 +72,7 @@ import { placeCells } from '../operations/boxes/place-cells.ts';
 import { previewErrand } from '../operations/boxes/preview-errand.ts';
 import { recordLook } from '../operations/boxes/record-look.ts';
 import { retireBox } from '../operations/boxes/retire-box.ts';
+import { saveBox } from '../operations/boxes/save-box.ts';
 import { takeErrand } from '../operations/boxes/take-errand.ts';
 import { leaveCopy } from '../operations/copies/leave-copy.ts';
 import { listCopies } from '../operations/copies/list-copies.ts';
@@ -211,6 +213,7 @@ export const appRouter = group({
     previewErrand: resultQuery(PreviewErrand, previewErrand),
     takeErrand: command(TakeErrand, takeErrand),
     endPlacement: command(EndPlacement, endPlacement),
+    saveBox: command(SaveBox, saveBox),
     acceptProposal: command(AcceptProposal, acceptProposal),
     retireBox: command(RetireBox, retireBox),
   }),

@@ -47,6 +47,8 @@ export class BoxReader {
       row: box.row,
       walkOrder: box.walkOrder,
       boxType: box.boxType,
+      note: box.note,
+      retiredOn: box.retiredOn,
       ...(placement ? this.#held(placement, box) : { ...EMPTY, ...freeOutlook(tables, box, this.#today) }),
       ...(box.retiredOn === null ? {} : { state: 'retired', ...NO_OUTLOOK }),
     };
@@ -103,7 +105,10 @@ export class BoxReader {
   }
 }
 
-type HeldBox = Omit<BoxLine, 'id' | 'code' | 'yardId' | 'yard' | 'row' | 'walkOrder' | 'boxType'>;
+type HeldBox = Omit<
+  BoxLine,
+  'id' | 'code' | 'yardId' | 'yard' | 'row' | 'walkOrder' | 'boxType' | 'note' | 'retiredOn'
+>;
 
 const EMPTY: HeldBox = {
   state: 'free',

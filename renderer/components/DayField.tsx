@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { dayOfIso, type IsoDay } from '../../shared/kernel/day.ts';
 import { fromToday } from '../../shared/text/day-text.ts';
-import { parseDay } from '../../shared/text/parse-day.ts';
+import { parseDay, typedDay, withoutWeekday } from '../../shared/text/parse-day.ts';
 import { TextField } from './TextField.tsx';
 import { useDays, useWords } from './words.ts';
 
@@ -17,16 +17,21 @@ interface DayFieldProps {
 export function DayField({ label, value, onChange, problem }: DayFieldProps) {
   const days = useDays();
   const words = useWords();
-  const [typed, setTyped] = useState(value ? days.short(value) : '');
+  const [typed, setTyped] = useState(value ? typedDay(value, dayOfIso(days.today), days.order) : '');
   const [editing, setEditing] = useState(false);
   useEffect(() => {
-    if (!editing && value) setTyped(days.short(value));
-  }, [editing, value, days.short]);
+    if (!editing && value) setTyped(typedDay(value, dayOfIso(days.today), days.order));
+  }, [editing, value, days.today, days.order]);
   const understood = parseDay(withoutWeekday(typed), dayOfIso(days.today), days.order);
   const unclear = typed.trim() !== '' && understood === null;
+  const input = useRef<HTMLInputElement>(null);
+  const complaint = unclear ? words.day.unclear[days.order] : '';
+  // A form is not sent while a day in it cannot be read: an optional day would be lost without a word.
+  useEffect(() => input.current?.setCustomValidity(complaint), [complaint]);
   return (
     <TextField
       label={label}
+      inputRef={input}
       value={typed}
       onChange={(text) => {
         setEditing(true);
@@ -35,10 +40,7 @@ export function DayField({ label, value, onChange, problem }: DayFieldProps) {
       }}
       onBlur={() => setEditing(false)}
       hint={understood ? `${days.full(understood)}, ${fromToday(understood, days.today)}` : words.day.hint[days.order]}
-      problem={problem ?? (unclear && !editing ? words.day.unclear[days.order] : null)}
+      problem={problem ?? (unclear && !editing ? complaint : null)}
     />
   );
 }
-
-/** "Thu 14 May" was written by us; the weekday is no news. */
-const withoutWeekday = (text: string): string => text.replace(/^\s*(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?,?\s+/i, '');

@@ -1,7 +1,7 @@
 import { createContext, useContext } from 'react';
 import type { Day, IsoDay, WeekStart } from '../../shared/kernel/day.ts';
 import { RESULT_KEYS, type ResultKey } from '../../shared/model/look-key.ts';
-import { type DateOrder, fullDay, shortDay } from '../../shared/text/day-text.ts';
+import { type DateOrder, datedDay, fullDay, shortDay } from '../../shared/text/day-text.ts';
 import { celsiusText, type TemperatureUnit } from '../../shared/text/degrees.ts';
 import { english, type Words } from '../../shared/text/english/english.ts';
 
@@ -37,10 +37,7 @@ export function useDays() {
     today,
     short: (day: Day | IsoDay) => shortDay(day, dateOrder),
     /** Short, and with its year where that is not the present one. */
-    dated: (day: IsoDay) =>
-      [shortDay(day, dateOrder), day.slice(0, 4) === today.slice(0, 4) ? '' : day.slice(0, 4)]
-        .filter(Boolean)
-        .join(' '),
+    dated: (day: IsoDay) => datedDay(day, today, dateOrder),
     full: (day: Day | IsoDay) => fullDay(day, dateOrder),
   };
 }

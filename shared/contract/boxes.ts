@@ -3,7 +3,7 @@ import type { IsoDay } from '../kernel/day.ts';
 import { PROPOSAL_KINDS, type ProposalKind, type ProposalReason } from '../model/box-proposal.ts';
 import { IdField, IsoDayField } from '../model/fields.ts';
 import { BoxLook, LOOK_RESULTS, type LookResult } from '../model/look.ts';
-import { PLACEMENT_ENDS } from '../model/mating-box.ts';
+import { MatingBox, PLACEMENT_ENDS } from '../model/mating-box.ts';
 import { BOX_TYPES, type BoxType } from '../model/method.ts';
 import type { Notice } from './refusal.ts';
 
@@ -35,6 +35,7 @@ export const AcceptProposal = z.object({
   kind: z.enum(PROPOSAL_KINDS),
   on: IsoDayField,
 });
+export const SaveBox = MatingBox;
 export const RetireBox = z.object({ boxId: IdField, retiredOn: IsoDayField });
 /** The rows of an evening's typing: the looks due, by job, or all boxes of a yard when the batch is null. */
 export const LookSheet = z.object({
@@ -73,6 +74,8 @@ export interface BoxLine extends BoxOutlook {
   readonly row: string | null;
   readonly walkOrder: number;
   readonly boxType: BoxType;
+  readonly note: string | null;
+  readonly retiredOn: IsoDay | null;
   readonly state: BoxStateKind;
   readonly placementId: string | null;
   readonly batchId: string | null;

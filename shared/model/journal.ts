@@ -38,7 +38,7 @@ export type ChangeWords =
   | { readonly did: 'record-hive-look'; readonly hive: string; readonly on: IsoDay }
   | { readonly did: 'save-queen' | 'record-feedback'; readonly queen: string }
   | { readonly did: 'move-queen'; readonly queen: string; readonly place: QueenPlace }
-  | { readonly did: 'plan-look'; readonly box: string }
+  | { readonly did: 'plan-look' | 'save-box'; readonly box: string }
   | { readonly did: 'answer-follow-up'; readonly what: FollowUpKind; readonly who: string }
   | { readonly did: 'save-method-copy'; readonly method: string }
   | { readonly did: 'save-settings' }

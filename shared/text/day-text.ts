@@ -31,6 +31,13 @@ const asDay = (day: Day | IsoDay): Day => (typeof day === 'string' ? dayOfIso(da
 export const shortDay = (day: Day | IsoDay, order: DateOrder = 'day-first'): string =>
   format(noonOf(asDay(day)), SHORT[order], { locale: enGB });
 
+/** "Thu 14 May", or "Sun 9 Jun 2024" where it lies in another year than today. */
+export function datedDay(day: IsoDay, today: IsoDay, order: DateOrder = 'day-first'): string {
+  const short = shortDay(day, order);
+  const year = day.slice(0, 4);
+  return order === 'year-first' || year === today.slice(0, 4) ? short : `${short} ${year}`;
+}
+
 /** "Thursday 14 May 2026" */
 export const fullDay = (day: Day | IsoDay, order: DateOrder = 'day-first'): string =>
   format(noonOf(asDay(day)), FULL[order], { locale: enGB });

@@ -1,5 +1,5 @@
 import { addDays, type Day, dateOfDay, dayOfDate, type IsoDay, isIsoDay, isoOfDay } from '../kernel/day.ts';
-import { type DateOrder, SHORT_MONTHS } from './day-text.ts';
+import { type DateOrder, SHORT_MONTHS, shortDay } from './day-text.ts';
 
 /**
  * Reads a day as people type it: "today", "y" or "yesterday", "tomorrow", "+3", "-2", "14", "14/5", "14 May", "May 14",
@@ -10,6 +10,19 @@ export function parseDay(text: string, today: Day, order: DateOrder = 'day-first
   if (isIsoDay(typed)) return typed;
   return parseWord(typed, today) ?? parseNumbers(typed, today, order) ?? parseMonthName(typed, today);
 }
+
+/**
+ * A day as it stands in a field: short, and with its year where the short form would be read as a day of another year.
+ * Whatever stands in the field is read back as the very day it was written for.
+ */
+export function typedDay(day: IsoDay, today: Day, order: DateOrder = 'day-first'): string {
+  const short = shortDay(day, order);
+  return parseDay(withoutWeekday(short), today, order) === day ? short : `${short} ${day.slice(0, 4)}`;
+}
+
+/** "Thu 14 May" was written by us; the weekday is no news. */
+export const withoutWeekday = (text: string): string =>
+  text.replace(/^\s*(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?,?\s+/i, '');
 
 function parseWord(typed: string, today: Day): IsoDay | null {
   if (['today', 't', 'now'].includes(typed)) return isoOfDay(today);

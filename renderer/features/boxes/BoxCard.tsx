@@ -11,6 +11,7 @@ import { DayField } from '../../components/DayField.tsx';
 import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
+import { BoxParticulars } from './BoxParticulars.tsx';
 import { StateSign } from './StateSign.tsx';
 
 /** One box: what is in it, and how it is freed. */
@@ -30,6 +31,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
     ],
     [words.columns.next, box.nextLookOn && days.short(box.nextLookOn)],
     [words.columns.queen, box.queenNumber],
+    [words.note, box.note],
     [words.states.free, box.freeFrom && words.freeFrom(days.short(box.freeFrom))],
     [words.states.free, box.ownCellsOn && words.ownCells(days.short(box.ownCellsOn))],
     [words.states.free, box.layingWorkersFrom && words.layingWorkers(days.short(box.layingWorkersFrom))],
@@ -55,6 +57,10 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
       </dl>
       <HistoryFold {...history} />
       {box.placementId ? <FreeForm placementId={box.placementId} /> : null}
+      <details>
+        <summary>{words.particulars}</summary>
+        <BoxParticulars box={box} />
+      </details>
       {box.state === 'free' ? <Retire boxId={box.id} /> : null}
     </Section>
   );

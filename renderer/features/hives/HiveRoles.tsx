@@ -4,6 +4,7 @@ import { ROLES, type Role } from '../../../shared/model/colony.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { DayField } from '../../components/DayField.tsx';
 import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -53,6 +54,8 @@ function Particulars({ hive }: { hive: HiveDetail }) {
   const [name, setName] = useFollowing(hive.name ?? '');
   const [line, setLine] = useFollowing(hive.motherLine ?? '');
   const [place, setPlace] = useFollowing(hive.place ?? '');
+  const [note, setNote] = useFollowing(hive.colony.note ?? '');
+  const [endedOn, setEndedOn] = useFollowing(hive.colony.endedOn);
   const save = useChange(ask.hives.saveHive.mutate);
   const problem = useProblemOf(save.state.refusal);
   const textOrNull = (text: string) => (text.trim() === '' ? null : text);
@@ -67,6 +70,8 @@ function Particulars({ hive }: { hive: HiveDetail }) {
           name: textOrNull(name),
           motherLine: textOrNull(line),
           place: textOrNull(place),
+          note: textOrNull(note),
+          endedOn,
         });
       }}
     >
@@ -75,7 +80,9 @@ function Particulars({ hive }: { hive: HiveDetail }) {
         <TextField label={words.name} value={name} onChange={setName} problem={problem('name')} />
         <TextField label={words.line} value={line} onChange={setLine} />
         <TextField label={words.place} value={place} onChange={setPlace} />
+        <DayField label={words.one.ended} value={endedOn} onChange={setEndedOn} />
       </div>
+      <TextField label={words.one.note} value={note} onChange={setNote} problem={problem('note')} multiline />
       <div className="acts">
         <Button type="submit" variant="outlined" disabled={save.state.busy}>
           {words.one.save}
@@ -86,7 +93,7 @@ function Particulars({ hive }: { hive: HiveDetail }) {
           </span>
         ) : null}
       </div>
-      <ChangeLines {...save.state} ownFields={['code', 'name']} />
+      <ChangeLines {...save.state} ownFields={['code', 'name', 'note']} />
     </form>
   );
 }

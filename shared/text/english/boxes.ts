@@ -49,6 +49,9 @@ export const boxes = {
   ownCells: (day: string) => `destroy own cells ${day}`,
   layingWorkers: (day: string) => `workers may lay from ${day}`,
   retire: 'Take out of use',
+  particulars: 'Change its particulars',
+  walk: 'Place in the walk',
+  note: 'Note',
   columns: {
     box: 'Box',
     row: 'Row',

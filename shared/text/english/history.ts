@@ -65,6 +65,7 @@ const CHANGES: Sentences = {
   'save-queen': ({ queen }) => `Queen ${queen}`,
   'record-feedback': ({ queen }) => `What was told of queen ${queen}`,
   'move-queen': ({ queen, place }) => `Queen ${queen} ${queens.places[place]}`,
+  'save-box': ({ box }) => `Particulars of ${box}`,
   'plan-look': ({ box }) => `Another look into ${box} planned`,
   'answer-follow-up': ({ what, who }) => `${followUps.what[what]} ${who}`,
   'save-method-copy': ({ method }) => `Method ${method}`,

@@ -68,5 +68,7 @@ export const hives = {
     save: 'Save',
     saved: 'Saved.',
     details: 'About this hive',
+    note: 'Note',
+    ended: 'No hive of its own since',
   },
 } as const;

@@ -72,6 +72,8 @@ const FIELDS: Readonly<Record<string, string>> = {
   number: 'Number',
   movedOn: 'Day',
   toldOn: 'Day',
+  walkOrder: 'Place in the walk',
+  row: 'Row or landmark',
   scoredOn: 'Day',
   testedOn: 'Day',
   counted: 'Counted',

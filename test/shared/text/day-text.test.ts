@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Day, dateOfDay, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import {
+  datedDay,
   dayNumber,
   fromToday,
   fullDay,
@@ -89,4 +90,10 @@ describe('days in words', () => {
   ])('%s is %s', (day, words) => {
     expect(fromToday(day, THURSDAY)).toBe(words);
   });
+});
+
+test('a day of another year says so, once', () => {
+  expect(datedDay('2026-05-14', '2026-05-21')).toBe('Thu 14 May');
+  expect(datedDay('2024-06-09', '2026-05-21')).toBe('Sun 9 Jun 2024');
+  expect(datedDay('2024-06-09', '2026-05-21', 'year-first')).toBe('Sun 2024-06-09');
 });

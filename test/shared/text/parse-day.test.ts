@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { addDays, type Day, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { shortDay } from '../../../shared/text/day-text.ts';
-import { parseDay } from '../../../shared/text/parse-day.ts';
+import { parseDay, typedDay, withoutWeekday } from '../../../shared/text/parse-day.ts';
 
 const TODAY = dayOfIso('2026-05-21');
 
@@ -56,4 +56,24 @@ test('what we write is read back, for every day within five months', () => {
       },
     ),
   );
+});
+
+test.each(['day-first', 'month-first', 'year-first'] as const)(
+  'whatever stands in a field, %s, is read back as the day it was written for',
+  (order) => {
+    const day = fc.integer({ min: dayOfIso('1990-01-01'), max: dayOfIso('2060-12-31') }).map((value) => value as Day);
+    fc.assert(
+      fc.property(day, day, (written, today) => {
+        const text = typedDay(isoOfDay(written), today, order);
+        expect(parseDay(withoutWeekday(text), today, order)).toBe(isoOfDay(written));
+      }),
+    );
+  },
+);
+
+test('the year stands in the field only where it is needed', () => {
+  const today = dayOfIso('2026-05-21');
+  expect(typedDay('2026-05-14', today)).toBe('Thu 14 May');
+  expect(typedDay('2025-12-30', today)).toBe('Tue 30 Dec');
+  expect(typedDay('2024-06-09', today)).toBe('Sun 9 Jun 2024');
 });

@@ -47,6 +47,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'save-queen': [{ did: 'save-queen', queen: '26-041' }, 'Queen 26-041'],
   'record-feedback': [{ did: 'record-feedback', queen: '26-041' }, 'What was told of queen 26-041'],
   'move-queen': [{ did: 'move-queen', queen: '26-041', place: 'sold' }, 'Queen 26-041 sold'],
+  'save-box': [{ did: 'save-box', box: 'K07' }, 'Particulars of K07'],
   'plan-look': [{ did: 'plan-look', box: 'K07' }, 'Another look into K07 planned'],
   'answer-follow-up': [{ did: 'answer-follow-up', what: 'check-eggs', who: '26-041' }, 'Look for eggs 26-041'],
   'save-method-copy': [{ did: 'save-method-copy', method: 'Mine' }, 'Method Mine'],
