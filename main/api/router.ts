@@ -37,7 +37,7 @@ import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { ListNotes } from '../../shared/contract/notes.ts';
 import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
 import { MoveQueen, QueenId, RecordFeedback, SaveQueen } from '../../shared/contract/queens.ts';
-import { CompareSeason, CompareStage, ExportFigures } from '../../shared/contract/season.ts';
+import { CompareSeason, CompareStage, ExportFigures, PrintSeasonReport } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { ListStock, MoveHive, RecordScore, RecordTest, RecordTreatment } from '../../shared/contract/stock.ts';
@@ -130,6 +130,7 @@ import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
 import { getPlanForm } from '../operations/season/get-plan-form.ts';
 import { previewDrawn } from '../operations/season/preview-drawn.ts';
 import { previewPlan } from '../operations/season/preview-plan.ts';
+import { printSeasonReport } from '../operations/season/print-season-report.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
 import { answerFollowUp } from '../operations/today/answer-follow-up.ts';
@@ -235,6 +236,7 @@ export const appRouter = group({
   }),
   season: group({
     exportFigures: command(ExportFigures, exportFigures),
+    printSeasonReport: command(PrintSeasonReport, printSeasonReport),
     compareSeason: query(CompareSeason, compareSeason),
     compareStage: query(CompareStage, compareStage),
     getBatchesToSettle: query(CompareStage, getBatchesToSettle),

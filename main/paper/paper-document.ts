@@ -19,13 +19,24 @@ export const inPoints = (millimetres: number): number => Math.round((millimetres
 /** Letters need no more: 0.035 mm. */
 const tenthOfPoint = (millimetres: number): number => Math.round((millimetres / POINT) * 10) / 10;
 
-/** `madeAt` is an ISO instant; the same input gives the same bytes. */
-export function openPaper({ title, madeAt }: { readonly title: string; readonly madeAt: string }): PaperDocument {
+export interface PaperWish {
+  readonly title: string;
+  /** ISO instant; the same input gives the same bytes. */
+  readonly madeAt: string;
+  /** Says which words are heading, paragraph or cell, and in what order they are read aloud. */
+  readonly tagged?: boolean;
+  /** Keeps all pages open, so that the last can tell the first how many there are. */
+  readonly keepPages?: boolean;
+}
+
+export function openPaper({ title, madeAt, tagged = false, keepPages = false }: PaperWish): PaperDocument {
   const pdf = new PDFDocument({
     autoFirstPage: false,
     margin: 0,
     pdfVersion: '1.7',
     lang: 'en',
+    tagged,
+    bufferPages: keepPages,
     info: { Title: title, Creator: 'Ripecell', CreationDate: new Date(madeAt) },
   });
   // The viewer is asked to print at true size; "fit to page" would shift every label. PDF 32000-1, table 150.

@@ -80,3 +80,31 @@ function breakEvenly(text: string, count: number, font: PaperFont, measure: Meas
     });
   return options.toSorted((a, b) => a.widest - b.widest)[0]?.lines ?? [text];
 }
+
+/** Words laid one after another, a new line where the room ends; a word wider than the room is broken between letters. */
+export function wrapText(
+  text: string,
+  font: PaperFont,
+  points: number,
+  width: number,
+  measure: Measure,
+): readonly string[] {
+  const lines: string[] = [];
+  for (const word of text.split(' ').flatMap((whole) => brokenWord(whole, font, points, width, measure))) {
+    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
+    if (lines.length > 0 && measure(longer, font, points) <= width) lines[lines.length - 1] = longer;
+    else lines.push(word);
+  }
+  return lines;
+}
+
+function brokenWord(word: string, font: PaperFont, points: number, width: number, measure: Measure): readonly string[] {
+  if (measure(word, font, points) <= width) return [word];
+  const pieces: string[] = [];
+  for (const letter of word) {
+    const longer = `${pieces.at(-1) ?? ''}${letter}`;
+    if (pieces.length > 0 && measure(longer, font, points) <= width) pieces[pieces.length - 1] = longer;
+    else pieces.push(letter);
+  }
+  return pieces;
+}

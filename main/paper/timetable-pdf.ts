@@ -3,7 +3,7 @@ import { type DateOrder, fullDay, paperDay } from '../../shared/text/day-text.ts
 import { handout as words } from '../../shared/text/english/handout.ts';
 import { hatch } from './hatch.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
-import { type Measure, type PaperFont, POINT } from './text-fit.ts';
+import { type PaperFont, POINT, wrapText } from './text-fit.ts';
 
 export interface HandoutRow {
   readonly day: Day;
@@ -96,23 +96,6 @@ function wrapRow({ document, width }: Sheet, row: HandoutRow): Wrapped {
   const what = wrapText(row.what, 'regular', BODY, width - 2 * MARGIN - COLUMNS.what - NOTES - 3, measure);
   const lines = Math.max(title.length, what.length);
   return { row, title, what, height: lines * BODY * LINE * POINT + 2 * CELL_AIR };
-}
-
-/** Words laid one after another, a new line where the room ends. */
-export function wrapText(
-  text: string,
-  font: PaperFont,
-  points: number,
-  width: number,
-  measure: Measure,
-): readonly string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const longer = `${lines.at(-1) ?? ''} ${word}`.trim();
-    if (lines.length > 0 && measure(longer, font, points) <= width) lines[lines.length - 1] = longer;
-    else lines.push(word);
-  }
-  return lines;
 }
 
 /** All days in a row: ticks, the days to keep hands off hatched, and the days on which queens may emerge. */

@@ -2,7 +2,7 @@ import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
 import { noticeSentence, refusalSentence } from '../../shared/text/english/refusals.ts';
 import { useDays, useDegrees, useWords } from './words.ts';
 
-interface ChangeLinesProps {
+export interface ChangeLinesProps {
   readonly refusal: Refusal | null;
   readonly notices?: readonly Notice[];
   readonly notReached?: boolean;

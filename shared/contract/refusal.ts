@@ -11,6 +11,7 @@ import type { ImportRefusal } from './import.ts';
 import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
+import type { SeasonRefusal } from './season.ts';
 import type { SettingsRefusal } from './settings.ts';
 import type { StockRefusal } from './stock.ts';
 import type { WorkbookRefusal } from './workbook.ts';
@@ -31,6 +32,7 @@ export type Refusal =
   | StockRefusal
   | MethodsRefusal
   | PrintRefusal
+  | SeasonRefusal
   | FilesRefusal
   | ImportRefusal
   | SettingsRefusal

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { SeasonField } from '../model/fields.ts';
 
 export const COMPARE_FACTORS = ['method', 'builder', 'breeder', 'season', 'month', 'boxType'] as const;
 export type CompareFactor = (typeof COMPARE_FACTORS)[number];
@@ -11,6 +12,19 @@ export const CompareSeason = z.object({
   season: z.int().nullable(),
   leaveOutPractice: z.boolean(),
 });
+
+/** The season on paper. */
+export const PrintSeasonReport = z.object({
+  season: SeasonField,
+  paper: z.enum(['a4', 'letter']),
+  large: z.boolean(),
+});
+
+export type SeasonRefusal = {
+  readonly kind: 'season-without-batches';
+  readonly field: 'season';
+  readonly season: number;
+};
 
 export const ExportFigures = CompareSeason.extend({ separator: z.enum(['comma', 'semicolon']) });
 

@@ -7,6 +7,8 @@ export interface ReadPdf {
   readonly printScaling: unknown;
   /** Scripts, links, form fields and attachments: all that a plain print must not hold. */
   readonly activeParts: readonly string[];
+  /** What a reading program says, in its order: kind of part and its words, or what a picture shows. Empty when untagged. */
+  readonly spoken: readonly (readonly [role: string, words: string])[];
 }
 
 export interface ReadPage {
@@ -47,20 +49,51 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   if (await document.getAttachments()) activeParts.push('attachment');
   if (await document.getOpenAction()) activeParts.push('open action');
   const pages: ReadPage[] = [];
+  const spoken: (readonly [string, string])[] = [];
   for (let number = 1; number <= document.numPages; number += 1) {
     const page = await document.getPage(number);
     if ((await page.getAnnotations()).length > 0) activeParts.push(`annotation on page ${number}`);
     pages.push(await readPage(page));
+    spoken.push(...(await readAloud(page)));
   }
   const { info } = await document.getMetadata();
   const title = (info as { readonly Title?: string }).Title;
   const preferences: unknown = await document.getViewerPreferences();
   const printScaling = preferences instanceof Map ? preferences.get('PrintScaling') : undefined;
   await reading.destroy();
-  return { pages, title, printScaling, activeParts };
+  return { pages, title, printScaling, activeParts, spoken };
 }
 
 type PdfPage = Awaited<ReturnType<Awaited<ReturnType<typeof getDocument>['promise']>['getPage']>>;
+
+interface StructNode {
+  readonly role?: string;
+  readonly alt?: string;
+  readonly type?: string;
+  readonly id?: string;
+  readonly children?: readonly StructNode[];
+}
+
+/** Walks the structure tree; words belong to the part whose marked content they stand in. */
+async function readAloud(page: PdfPage): Promise<readonly (readonly [string, string])[]> {
+  const tree = (await page.getStructTree()) as StructNode | null;
+  if (!tree) return [];
+  const { items } = await page.getTextContent({ includeMarkedContent: true });
+  const words = new Map<string, string>();
+  let open: string | null = null;
+  for (const item of items) {
+    if ('str' in item) {
+      if (open !== null) words.set(open, `${words.get(open) ?? ''} ${item.str}`);
+    } else open = item.type === 'beginMarkedContentProps' ? item.id : null;
+  }
+  const walk = (node: StructNode): readonly (readonly [string, string])[] => {
+    const own = (node.children ?? []).filter(({ type }) => type === 'content');
+    const text = own.map(({ id }) => words.get(id ?? '') ?? '').join(' ');
+    const said = own.length > 0 ? [[node.role ?? '', (node.alt ?? text).replace(/\s+/g, ' ').trim()] as const] : [];
+    return [...said, ...(node.children ?? []).flatMap((child) => (child.type ? [] : walk(child)))];
+  };
+  return walk(tree);
+}
 
 async function readPage(page: PdfPage): Promise<ReadPage> {
   const [, , widthInPoints = 0, heightInPoints = 0] = page.view;

@@ -60,6 +60,7 @@ async function viewsOf(page: Page): Promise<readonly (readonly [string, string])
     ['Season', '/season'],
     ['Season', '/season?tab=queens'],
     ['Season', '/season?tab=plan'],
+    ['Season', '/season?tab=report'],
     ['Print', `/print?batch=${batch('26-01')}`],
     ['Files', '/files'],
     ['Class', '/class'],

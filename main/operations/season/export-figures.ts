@@ -2,22 +2,16 @@ import type { z } from 'zod';
 import type { Cell } from '../../../shared/contract/exchange.ts';
 import type { TablesMade } from '../../../shared/contract/files.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
-import {
-  type CompareRow,
-  type ExportFigures,
-  type GroupPart,
-  RATE_STAGES,
-  WEIGHED_STAGES,
-} from '../../../shared/contract/season.ts';
+import { type ExportFigures, RATE_STAGES, WEIGHED_STAGES } from '../../../shared/contract/season.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
-import { BOX_TYPE_WORDS, METHOD_WORDS } from '../../../shared/text/english/methods.ts';
 import { season as words } from '../../../shared/text/english/season.ts';
 import { BYTE_ORDER_MARK, csvText } from '../../exchange/csv-text.ts';
 import { base64Of } from '../../exchange/file-bytes.ts';
 import type { Desk } from '../operation.ts';
 import { compareSeason } from './compare-season.ts';
 import { compareStage } from './compare-stage.ts';
+import { groupName } from './group-name.ts';
 
 /** The comparison as a table for a spreadsheet: one row for each group and stage, plain and weighed. Changes nothing. */
 export async function exportFigures(
@@ -34,7 +28,7 @@ export async function exportFigures(
       const group = weighed.find((one) => one.stage === stage)?.groups.find(({ groupId }) => groupId === row.groupId);
       const plain = [successes, of, batches, rate, interval?.lower ?? null, interval?.upper ?? null];
       const model = [group?.mean ?? null, group?.lower ?? null, group?.upper ?? null];
-      return [nameOf(row), words.stages[stage].name, ...[...plain, ...model].map(rounded)];
+      return [groupName(row), words.stages[stage].name, ...[...plain, ...model].map(rounded)];
     }),
   );
   const text = csvText(words.figureColumns, lines, { separator: separator === 'comma' ? ',' : ';' });
@@ -44,15 +38,6 @@ export async function exportFigures(
     base64: base64Of(`${BYTE_ORDER_MARK}${text}\r\n`),
     rows: lines.length,
   });
-}
-
-const nameOf = ({ parts }: CompareRow): string => parts.map(partName).join(', ');
-
-function partName({ factor, id, label }: GroupPart): string {
-  if (id === 'unknown') return words.unknown;
-  const named: Readonly<Record<string, { readonly name: string }>> =
-    factor === 'method' ? METHOD_WORDS : factor === 'boxType' ? BOX_TYPE_WORDS : {};
-  return named[label]?.name ?? label;
 }
 
 /** Six digits are more than any of these figures can carry. */

@@ -1,4 +1,5 @@
 import type { RateStage, StageComparison } from '../../../shared/contract/season.ts';
+import { findingSentences } from '../../../shared/text/english/finding-text.ts';
 import { perCent } from '../../../shared/text/share-text.ts';
 import type { CompareDot } from '../../charts/compare-layout.ts';
 import { useWords } from '../../components/words.ts';
@@ -40,23 +41,10 @@ function Lead({ dots, asked, weighed, lead }: LeadProps) {
     lead.certainty === 'cannot-tell' || lead.probability < 0.95,
   );
   const name = (groupId: string) => dots.find((dot) => dot.groupId === groupId)?.label ?? '';
-  const [better, other] = [name(lead.better), name(lead.other)];
-  const { difference } = lead;
-  const alone = weighed.groups.filter(
-    (group) => group.batches === 1 && [lead.better, lead.other].includes(group.groupId),
-  );
-  const hundred = (share: number) => 100 * share;
+  const { certainty, rest } = findingSentences(words, weighed, lead, name);
   return (
     <>
-      <strong>{finding.certainty[lead.certainty](better, other)}</strong>{' '}
-      {lead.certainty === 'cannot-tell' ? '' : `${finding.bet(Math.round(20 * lead.probability))} `}
-      {lead.isBest && dots.length > 2 ? `${finding.best(better)} ` : ''}
-      {lead.noMatter
-        ? `${finding.noMatter} `
-        : `${finding.difference(hundred(difference.mean), hundred(difference.lower), hundred(difference.upper), words.ofHundred[weighed.stage])} `}
-      {lead.swing === null ? '' : `${finding.swing(better, hundred(lead.swing))} `}
-      {finding.next[weighed.stage](better, lead.next.of, finding.span(lead.next.lower, lead.next.upper))}{' '}
-      {alone.map((group) => `${finding.guesswork(name(group.groupId))} `)}
+      <strong>{certainty}</strong> {rest.map((sentence) => `${sentence} `)}
       {settling
         ? `${settling.more === null ? finding.settleNever(settling.most) : finding.settle(settling.more)} `
         : ''}

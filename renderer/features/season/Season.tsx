@@ -5,13 +5,20 @@ import { useWords } from '../../components/words.ts';
 import { Compare } from './Compare.tsx';
 import { HowMany } from './HowMany.tsx';
 import { Plan } from './Plan.tsx';
+import { Report } from './Report.tsx';
 import { Weather } from './Weather.tsx';
 
-const PAGES = { compare: <Compare />, queens: <HowMany />, plan: <Plan />, weather: <Weather /> } as const;
+const PAGES = {
+  compare: <Compare />,
+  queens: <HowMany />,
+  plan: <Plan />,
+  weather: <Weather />,
+  report: <Report />,
+} as const;
 type Tab = keyof typeof PAGES;
 const TABS = Object.keys(PAGES) as Tab[];
 
-/** What did better, how many to start, what is on, and what the weather was. */
+/** What did better, how many to start, what is on, what the weather was, and the season on paper. */
 export function Season({ tab }: { tab: string | null }) {
   const { season: words } = useWords();
   const open = TABS.find((one) => one === tab) ?? 'compare';

@@ -21,6 +21,7 @@ import { notes } from './notes.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
 import { season } from './season.ts';
+import { seasonReport } from './season-report.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
@@ -61,6 +62,7 @@ export const english = {
   notes,
   stock,
   season,
+  seasonReport,
   forecast,
   print,
   yardSheet,

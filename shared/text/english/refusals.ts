@@ -223,6 +223,7 @@ const REFUSALS: Sentences<Own> = {
     'Batches: there is nothing of this choice to put in a calendar. Choose a batch that is planned or running.',
   'start-beyond-sheet': ({ labels }) =>
     `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
+  'season-without-batches': ({ season }) => `Season: no batch was started in ${season}. Choose a season with batches.`,
   'qr-does-not-fit': ({ neededMillimetres }) =>
     `Square code: it needs ${neededMillimetres.toFixed(0)} mm, more than this label has. Choose a larger label, or leave the code off.`,
 };

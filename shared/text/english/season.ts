@@ -9,7 +9,7 @@ const moreOrFewer = (difference: number): string => {
 
 export const season = {
   title: 'Season',
-  tabs: { compare: 'Compare', queens: 'How many queens', plan: 'Plan', weather: 'Weather' },
+  tabs: { compare: 'Compare', queens: 'How many queens', plan: 'Plan', weather: 'Weather', report: 'Report' },
   plan: 'Plan',
   compare: 'Compare',
   by: 'Compare by',

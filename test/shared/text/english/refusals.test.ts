@@ -103,6 +103,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'treatment-turned-round': { kind: 'treatment-turned-round', field: 'toOn', fromOn: '2026-08-01' },
   'no-labels': { kind: 'no-labels', field: 'batchId' },
   'start-beyond-sheet': { kind: 'start-beyond-sheet', field: 'startAt', labels: 21 },
+  'season-without-batches': { kind: 'season-without-batches', field: 'season', season: 2024 },
   'qr-does-not-fit': { kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: 18.2 },
 };
 

@@ -1,0 +1,120 @@
+import {
+  type CompareFactor,
+  type CompareRow,
+  RATE_STAGES,
+  type RateFigure,
+  type StageComparison,
+  WEIGHED_STAGES,
+} from '../../../shared/contract/season.ts';
+import type { BatchTally } from '../../../shared/model/tally.ts';
+import { findingSentences } from '../../../shared/text/english/finding-text.ts';
+import { season as seasonWords } from '../../../shared/text/english/season.ts';
+import { seasonReport as words } from '../../../shared/text/english/season-report.ts';
+import { amount, perCent, perCentRange } from '../../../shared/text/share-text.ts';
+import { stageRate } from '../../engine/yield/stage-rate.ts';
+import type { FlowTable } from '../../paper/flowing-table.ts';
+import type { FactorReport } from '../../paper/season-report-pdf.ts';
+import type { Desk } from '../operation.ts';
+import { compareSeason } from './compare-season.ts';
+import { compareStage } from './compare-stage.ts';
+import { groupName } from './group-name.ts';
+
+/** The stages drawn as charts: where most is lost, and where a queen is made. */
+const CHARTED = ['take', 'mating'] as const;
+
+const { columns } = words;
+const stageName = (stage: (typeof RATE_STAGES)[number]): string => seasonWords.stages[stage].name;
+
+/** The whole season stage by stage; each share with its counts and its range. */
+export function stagesTable(tallies: readonly BatchTally[]): FlowTable {
+  return {
+    columns: [
+      { title: columns.stage },
+      { title: columns.share, numeric: true },
+      { title: columns.counts },
+      { title: columns.range },
+      { title: columns.batches, numeric: true },
+    ],
+    rows: RATE_STAGES.map((stage) => {
+      const { rate, successes, of, interval, batches } = stageRate(tallies, stage);
+      if (rate === null || interval === null) return [stageName(stage), words.notCounted, '', '', ''];
+      return [
+        stageName(stage),
+        perCent(rate),
+        seasonWords.figure(amount(successes), amount(of)),
+        perCentRange(interval.lower, interval.upper),
+        String(batches),
+      ];
+    }),
+  };
+}
+
+/** One factor: its figures, what can be said of them, and the charts of two stages. */
+export async function factorReport(desk: Desk, season: number, factor: CompareFactor): Promise<FactorReport> {
+  const asked = { factor, and: null, season, leaveOutPractice: true } as const;
+  const { rows } = compareSeason(desk, asked);
+  // One group alone has nothing to be weighed against.
+  const stages = WEIGHED_STAGES.filter((stage) => rows.filter((row) => row.rates[stage].of > 0).length > 1);
+  const weighed = await Promise.all(stages.map((stage) => compareStage(desk, { ...asked, stage, allowingFor: null })));
+  const names = new Map(rows.map((row) => [row.groupId, groupName(row)]));
+  const name = (groupId: string): string => names.get(groupId) ?? '';
+  const said = weighed.flatMap((one) => saidOf(one, name));
+  return {
+    factor: seasonWords.factors[factor],
+    table: figuresTable(factor, rows),
+    said: said.length > 0 ? said : [words.nothingToCompare(seasonWords.factors[factor])],
+    charts: weighed.filter(({ stage }) => isCharted(stage)).map((one) => chartOf(factor, one, name)),
+  };
+}
+
+const isCharted = (stage: StageComparison['stage']): boolean => CHARTED.some((one) => one === stage);
+
+function saidOf(weighed: StageComparison, name: (groupId: string) => string): readonly string[] {
+  if (!weighed.lead) return [];
+  const { certainty, rest } = findingSentences(seasonWords, weighed, weighed.lead, name);
+  return [words.stageSaid(stageName(weighed.stage), certainty, rest)];
+}
+
+function figuresTable(factor: CompareFactor, rows: readonly CompareRow[]): FlowTable {
+  return {
+    columns: [
+      { title: capital(seasonWords.factors[factor]) },
+      { title: columns.batches, numeric: true },
+      ...RATE_STAGES.map((stage) => ({ title: capital(stageName(stage)) })),
+    ],
+    rows: rows.map((row) => [
+      groupName(row),
+      String(row.batchIds.length),
+      ...RATE_STAGES.map((stage) => figureText(row.rates[stage])),
+    ]),
+  };
+}
+
+/** "74 %", its counts and its range, one under another. */
+function figureText({ rate, successes, of, interval }: RateFigure): string {
+  if (rate === null || interval === null) return words.notCounted;
+  return [
+    perCent(rate),
+    seasonWords.figure(amount(successes), amount(of)),
+    perCentRange(interval.lower, interval.upper),
+  ].join('\n');
+}
+
+function chartOf(
+  factor: CompareFactor,
+  { stage, groups }: StageComparison,
+  name: (groupId: string) => string,
+): FactorReport['charts'][number] {
+  return {
+    title: words.chart(stageName(stage), seasonWords.factors[factor]),
+    rows: groups.map(({ groupId, mean, lower, upper, batches }) => ({
+      label: name(groupId),
+      mean,
+      lower,
+      upper,
+      note: words.chartRow(perCent(mean), batches),
+    })),
+  };
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

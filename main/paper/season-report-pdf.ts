@@ -1,0 +1,73 @@
+import { seasonReport as words } from '../../shared/text/english/season-report.ts';
+import { perCentRange } from '../../shared/text/share-text.ts';
+import { type FlowingChoice, type FlowingPaper, flowingPaper } from './flowing-paper.ts';
+import type { FlowTable } from './flowing-table.ts';
+import { drawRangeChart, type RangeRow, rangeChartHeight } from './range-chart.ts';
+
+export interface FactorReport {
+  readonly factor: string;
+  readonly table: FlowTable;
+  /** What can be said, one sentence or several a stage. */
+  readonly said: readonly string[];
+  readonly charts: readonly { readonly title: string; readonly rows: readonly RangeRow[] }[];
+}
+
+export interface SeasonReport extends Omit<FlowingChoice, 'title' | 'page'> {
+  readonly season: number;
+  readonly summary: readonly string[];
+  readonly stages: FlowTable;
+  readonly factors: readonly FactorReport[];
+  /** How ranges and shares are to be read. */
+  readonly notes: readonly string[];
+  readonly batches: FlowTable;
+  readonly queens: { readonly line: string; readonly table: FlowTable | null; readonly heard: string | null };
+  readonly lessons: readonly string[];
+  readonly gaps: readonly string[];
+}
+
+/** A season on two to five pages: figures with what they rest on, what can be said, and what is not known. */
+export async function seasonReportPdf(
+  report: SeasonReport,
+): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
+  const title = words.title(report.season);
+  const paper = flowingPaper({ ...report, title, page: words.page });
+  const { headings } = words;
+  paper.heading(title, 'H1');
+  for (const line of report.summary) paper.paragraph(line);
+  paper.heading(headings.stages, 'H2');
+  paper.table(report.stages);
+  for (const factor of report.factors) putFactor(paper, factor);
+  for (const note of report.notes) paper.paragraph(note);
+  paper.heading(headings.batches, 'H2');
+  paper.table(report.batches);
+  paper.paragraph(words.key);
+  paper.heading(headings.queens, 'H2');
+  paper.paragraph(report.queens.line);
+  if (report.queens.table) paper.table(report.queens.table);
+  if (report.queens.heard) paper.paragraph(report.queens.heard);
+  paper.heading(headings.lessons, 'H2');
+  putList(paper, report.lessons, words.noLessons);
+  paper.heading(headings.gaps, 'H2');
+  putList(paper, report.gaps, words.noGaps);
+  return paper.finish();
+}
+
+function putFactor(paper: FlowingPaper, { factor, table, said, charts }: FactorReport): void {
+  paper.heading(words.headings.by(factor), 'H2');
+  paper.table(table);
+  for (const { title, rows } of charts) {
+    paper.caption(title, rangeChartHeight(paper.sizes, rows.length));
+    paper.figure(rangeChartHeight(paper.sizes, rows.length), inWords(title, rows), (flow) =>
+      drawRangeChart(flow, rows),
+    );
+  }
+  for (const line of said) paper.paragraph(line);
+}
+
+const inWords = (title: string, rows: readonly RangeRow[]): string =>
+  `${title}. ${rows.map(({ label, note, lower, upper }) => `${label}: ${note}, ${perCentRange(lower, upper)}`).join('; ')}`;
+
+function putList(paper: FlowingPaper, lines: readonly string[], none: string): void {
+  if (lines.length === 0) paper.paragraph(none);
+  else paper.list(lines);
+}
