@@ -1,6 +1,7 @@
 import type { Cell } from '../../shared/contract/exchange.ts';
 
 export interface CsvForm {
+  /** With semicolons goes the decimal comma. */
   readonly separator: ',' | ';';
 }
 
@@ -28,10 +29,15 @@ export function csvText(headings: readonly string[], rows: Iterable<readonly Cel
       const cell = row[index];
       if (index > 0) text += separator;
       if (typeof cell === 'string') text += textField(cell, needsQuotes);
-      else if (cell !== null && cell !== undefined) text += String(cell);
+      else if (cell !== null && cell !== undefined) text += plainField(cell, separator);
     }
   }
   return text;
+}
+
+/** 12, 2.5 or 2,5, true */
+function plainField(cell: number | boolean, separator: CsvForm['separator']): string {
+  return typeof cell === 'number' && separator === ';' ? String(cell).replace('.', ',') : String(cell);
 }
 
 function textField(text: string, needsQuotes: RegExp): string {

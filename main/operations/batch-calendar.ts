@@ -94,6 +94,10 @@ export function timetableOf(tables: Tables, batch: Batch): Timetable {
   return plain.value;
 }
 
+/** Whether a batch has a timetable at all; one that was typed here has, one from a file may not. */
+export const hasCalendar = (tables: Tables, batch: Batch): boolean =>
+  planBatch(tables, batch).ok || planTimetable(plainInput(tables, batch, boxTypeOf(tables, batch))).ok;
+
 /** Boxes of one batch are mostly of one type; the first one decides how long they stay shut. */
 function boxTypeOf(tables: Tables, batch: Batch): BoxType | null {
   const first = tables.placements.where({ batchId: batch.id })[0];

@@ -1,7 +1,10 @@
 import fc from 'fast-check';
+import { hasCalendar } from '../../main/operations/batch-calendar.ts';
 import { keepTally } from '../../main/operations/tally-keeping.ts';
 import type { Table, Tables } from '../../main/workbook/workbook.ts';
+import type { Batch } from '../../shared/model/batch.ts';
 import { RECORDS } from './any-records.ts';
+import { aBatch } from './batch.ts';
 
 type Key = keyof typeof RECORDS;
 type Row = { readonly id: string } & Readonly<Record<string, unknown>>;
@@ -51,6 +54,7 @@ export const anyWorkbook: fc.Arbitrary<(tables: Tables) => void> = fc
     const next = () => Number(chance.next().value);
     for (const key of KEYS)
       for (const row of rows[key] ?? []) insertIfAllowed(tables, key, pointed(tables, key, row, next));
+    for (const batch of tables.batches.all()) makeReckonable(tables, batch);
     for (const { id } of tables.batches.all()) keepTally(tables, id);
     for (const [key, value] of Object.entries(settings))
       if (!/^(workbook|lastChange|builtBy|heldAt)/.test(key))
@@ -83,6 +87,13 @@ function insertIfAllowed(tables: Tables, key: Key, row: Row | null): void {
     throw error;
   }
   if (key === 'counts' && removedMoreThanTaken(tables, String(row.barId))) table.remove(row.id);
+}
+
+/** The operations decline a batch whose days cannot be reckoned, so no workbook has one. */
+function makeReckonable(tables: Tables, batch: Batch): void {
+  if (hasCalendar(tables, batch)) return;
+  const { id, code, season, breederId, builderId, note, lesson } = batch;
+  tables.batches.update(aBatch({ id, code, season, breederId, builderId, note, lesson }));
 }
 
 /** The operations decline such counts, so no workbook has them. */

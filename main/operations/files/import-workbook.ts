@@ -3,6 +3,7 @@ import type { ImportWorkbook, WorkbookImported } from '../../../shared/contract/
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Tables } from '../../workbook/workbook.ts';
+import { hasCalendar } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
 import { keepTally } from '../tally-keeping.ts';
 import { type Placed, planWhole, tableOf, type WholePlan } from './whole-plan.ts';
@@ -21,14 +22,19 @@ export function importWorkbook(desk: Desk, input: z.infer<typeof ImportWorkbook>
   try {
     return desk.workbook.change({ did: 'take-in-workbook', name: plan.name }, (tables) => {
       writePlan(tables, plan);
+      // A batch whose days cannot be reckoned would stop every page that names it.
+      if (!plan.whole.tables.batches.every((batch) => hasCalendar(tables, batch))) return contradicts();
       return ok({ added: plan.added.length, changed: plan.changed.length });
     });
   } catch (error) {
     // A rule of the file that the checks above do not know yet; all of the change was taken back.
     if (!isBrokenRule(error)) throw error;
-    return refuse({ kind: 'file-unreadable', field: 'file', trouble: { reason: 'contradicts' } });
+    return contradicts();
   }
 }
+
+const contradicts = () =>
+  refuse({ kind: 'file-unreadable', field: 'file', trouble: { reason: 'contradicts' } } as const);
 
 function writePlan(tables: Tables, { whole, added, changed }: Extract<WholePlan, { readonly added: unknown }>): void {
   for (const { key, row } of mothersFirst(added)) tableOf(tables, key).insert(row);

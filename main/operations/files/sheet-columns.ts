@@ -1,25 +1,37 @@
-import type { Cell, CellKind, TableKey } from '../../../shared/contract/exchange.ts';
+import type { TableKey } from '../../../shared/contract/exchange.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
-import { type Batch, COUNTED_STAGES, type Count } from '../../../shared/model/batch.ts';
+import { type Batch, COUNTED_STAGES, type Count, type StepDone } from '../../../shared/model/batch.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
-import { type BoxLook, LOOK_RESULTS } from '../../../shared/model/look.ts';
+import type { ColonyMove, Treatment } from '../../../shared/model/hive-record.ts';
+import { type BoxLook, type HiveLook, LOOK_RESULTS } from '../../../shared/model/look.ts';
 import { type MatingBox, PLACEMENT_ENDS, type Placement } from '../../../shared/model/mating-box.ts';
 import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../../shared/model/method.ts';
+import type { Observation } from '../../../shared/model/observation.ts';
 import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
+import type { QueenFeedback, QueenMove } from '../../../shared/model/queen-story.ts';
 import { STEPS } from '../../../shared/model/step.ts';
+import type { StockScore, StockTest } from '../../../shared/model/stock.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import type { WeatherDay } from '../../../shared/model/weather.ts';
 import type { tableWords } from '../../../shared/text/english/tables-out.ts';
 import type { Tables } from '../../workbook/workbook.ts';
-import { timetableOf } from '../batch-calendar.ts';
-
-/** One column of a sheet: its kind, unit, the words it may hold, and its cell in a row. */
-export interface ColumnOf<Row> {
-  readonly kind: CellKind;
-  readonly unit: string;
-  readonly choices: readonly string[];
-  cell(row: Row, tables: Tables): Cell;
-}
+import { hasCalendar, timetableOf } from '../batch-calendar.ts';
+import {
+  barNumber,
+  batchCode,
+  boxCode,
+  type ColumnOf,
+  choice,
+  column,
+  day,
+  hiveCode,
+  number,
+  placementOf,
+  queenNumber,
+  text,
+  yardName,
+} from './column-kinds.ts';
+import { RECORD_COLUMNS } from './record-columns.ts';
 
 interface RowOf {
   readonly hives: Colony;
@@ -30,34 +42,25 @@ interface RowOf {
   readonly looks: BoxLook;
   readonly queens: Queen;
   readonly tallies: BatchTally;
+  readonly 'steps-done': StepDone;
+  readonly sightings: Observation;
+  readonly 'queen-moves': QueenMove;
+  readonly 'queen-feedback': QueenFeedback;
+  readonly 'hive-looks': HiveLook;
+  readonly 'hive-moves': ColonyMove;
+  readonly treatments: Treatment;
+  readonly 'hive-scores': StockScore;
+  readonly 'hive-tests': StockTest;
   readonly weather: WeatherDay;
 }
 
 /** A column without words, or words without a column, does not compile. */
-type Columns = {
+export type ColumnsOfAll = {
   readonly [Key in TableKey]: { readonly [Heading in keyof (typeof tableWords)[Key]['columns']]: ColumnOf<RowOf[Key]> };
 };
 
-type CellOf<Row> = (row: Row, tables: Tables) => Cell;
-const column = <Row>(kind: CellKind, cell: CellOf<Row>, unit = '', choices: readonly string[] = []): ColumnOf<Row> => ({
-  kind,
-  unit,
-  choices,
-  cell,
-});
-const text = <Row>(cell: CellOf<Row>) => column('text', cell);
-const day = <Row>(cell: CellOf<Row>) => column('day', cell);
-const number = <Row>(cell: CellOf<Row>, unit = '') => column('number', cell, unit);
-const choice = <Row>(choices: readonly string[], cell: CellOf<Row>) => column('choice', cell, '', choices);
-
-const yardName = (tables: Tables, id: string | null) => (id === null ? null : (tables.yards.get(id)?.name ?? null));
-const hiveCode = (tables: Tables, id: string | null) => (id === null ? null : (tables.colonies.get(id)?.code ?? null));
-const batchCode = (tables: Tables, id: string | null) => (id === null ? null : (tables.batches.get(id)?.code ?? null));
-const boxCode = (tables: Tables, id: string | null) => (id === null ? null : (tables.boxes.get(id)?.code ?? null));
-const barNumber = (tables: Tables, id: string | null) => (id === null ? null : (tables.bars.get(id)?.number ?? null));
-const placementOf = (tables: Tables, id: string | null) => (id === null ? null : tables.placements.get(id));
-
-export const SHEET_COLUMNS: Columns = {
+export const SHEET_COLUMNS: ColumnsOfAll = {
+  ...RECORD_COLUMNS,
   hives: {
     id: text((hive) => hive.id),
     code: text((hive) => hive.code),
@@ -83,7 +86,9 @@ export const SHEET_COLUMNS: Columns = {
     builder: text((batch, tables) => hiveCode(tables, batch.builderId)),
     anchor_step: choice(STEPS, (batch) => batch.anchorStep),
     anchor_on: day((batch) => batch.anchorOn),
-    larvae_given_on: day((batch, tables) => isoOfDay(timetableOf(tables, batch).larvaeGivenOn)),
+    larvae_given_on: day((batch, tables) =>
+      hasCalendar(tables, batch) ? isoOfDay(timetableOf(tables, batch).larvaeGivenOn) : null,
+    ),
     larva_age_from_h: number((batch) => batch.larvaAgeFromHours, 'hours'),
     larva_age_to_h: number((batch) => batch.larvaAgeToHours, 'hours'),
     sealed_celsius: number((batch) => batch.sealedCelsius, '°C'),
@@ -138,6 +143,7 @@ export const SHEET_COLUMNS: Columns = {
     batch: text((queen, tables) => batchCode(tables, queen.batchId)),
     born_in_box: text((queen, tables) => boxCode(tables, placementOf(tables, queen.placementId)?.boxId ?? null)),
     breeder: text((queen, tables) => hiveCode(tables, queen.breederId)),
+    mother: text((queen, tables) => queenNumber(tables, queen.motherId)),
     mother_line: text((queen) => queen.motherLine),
     marked_on: day((queen) => queen.markedOn),
     first_eggs_on: day((queen) => queen.firstEggsOn),

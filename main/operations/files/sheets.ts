@@ -1,7 +1,8 @@
 import { type Sheet, type SheetColumn, TABLE_KEYS, type TableKey } from '../../../shared/contract/exchange.ts';
 import { dictionaryWords, tableWords } from '../../../shared/text/english/tables-out.ts';
 import type { Tables } from '../../workbook/workbook.ts';
-import { type ColumnOf, SHEET_COLUMNS } from './sheet-columns.ts';
+import type { ColumnOf } from './column-kinds.ts';
+import { SHEET_COLUMNS } from './sheet-columns.ts';
 
 /** One table of the workbook as a sheet, rows in the order in which they were typed. */
 export function sheetOf(tables: Tables, key: TableKey): Sheet {
@@ -14,6 +15,15 @@ export function sheetOf(tables: Tables, key: TableKey): Sheet {
     looks: tables.boxLooks.all,
     queens: tables.queens.all,
     tallies: tables.tallies.all,
+    'steps-done': tables.stepsDone.all,
+    sightings: tables.observations.all,
+    'queen-moves': tables.queenMoves.all,
+    'queen-feedback': tables.queenFeedback.all,
+    'hive-looks': tables.hiveLooks.all,
+    'hive-moves': tables.colonyMoves.all,
+    treatments: tables.treatments.all,
+    'hive-scores': tables.stockScores.all,
+    'hive-tests': tables.stockTests.all,
     weather: tables.weather.all,
   };
   const columns = Object.values(SHEET_COLUMNS[key]) as readonly ColumnOf<unknown>[];

@@ -22,6 +22,12 @@ test('with semicolons a comma needs no quotes, and the other way round', () => {
   expect(one('1;5')).toBe('a\r\n1;5');
 });
 
+test('with semicolons goes the decimal comma, as spreadsheets of such languages expect', () => {
+  expect(one(2.5, ';')).toBe('a\r\n2,5');
+  expect(one(2.5)).toBe('a\r\n2.5');
+  expect(one(-12, ';')).toBe('a\r\n-12');
+});
+
 test('nothing known is an empty field, none is 0', () => {
   expect(csvText(['a', 'b', 'c'], [[null, 0, '']], { separator: ',' })).toBe('a,b,c\r\n,0,');
 });

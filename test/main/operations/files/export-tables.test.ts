@@ -1,4 +1,5 @@
 import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
 import { unzipSync } from 'fflate';
 import readXlsxFile from 'read-excel-file/universal';
 import { describe, expect, test } from 'vitest';
@@ -8,6 +9,8 @@ import { saveHive } from '../../../../main/operations/hives/save-hive.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import { type ExportTables, TABLE_KEYS } from '../../../../shared/contract/exchange.ts';
 import { WholeWorkbook } from '../../../../shared/contract/whole-workbook.ts';
+import { tableWords } from '../../../../shared/text/english/tables-out.ts';
+import { anyWorkbook } from '../../../builders/any-workbook.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBoxes } from '../../../builders/running-batch.ts';
 
@@ -99,6 +102,22 @@ describe('as CSV', () => {
     expect(dictionary.find(({ column }) => column === 'stage')?.choices).toBe('given taken removed sealed');
   });
 
+  test('every row of every table of any workbook is there, whatever is in it', async () => {
+    await fc.assert(
+      fc.asyncProperty(anyWorkbook, async (fillIt) => {
+        const desk = aDesk();
+        fill(desk, fillIt);
+        const files = unzipSync((await made(desk, { table: 'all' })).bytes);
+        const rowsOf = (key: string) => read(Buffer.from(files[`${key}.csv`] ?? [])).length;
+        const { tables } = desk.workbook;
+        const all = [tables.colonies, tables.queens, tables.queenMoves, tables.stockTests, tables.weather];
+        const keys = ['hives', 'queens', 'queen-moves', 'hive-tests', 'weather'];
+        expect(keys.map(rowsOf)).toEqual(all.map((table) => table.all().length));
+      }),
+      { numRuns: 10 },
+    );
+  });
+
   test('an empty workbook gives headings without rows', async () => {
     const { bytes, rows } = await made(aDesk(), { table: 'looks' });
     expect(rows).toBe(0);
@@ -111,18 +130,10 @@ describe('as a spreadsheet workbook', () => {
     const desk = aDeskWithOddNames();
     const { bytes } = await made(desk, { format: 'xlsx', table: 'all' });
     const sheets = await readXlsxFile(Uint8Array.from(bytes).buffer);
-    expect(sheets.map(({ sheet }) => sheet)).toEqual([
-      'Hives',
-      'Batches',
-      'Counts',
-      'Mating boxes',
-      'Cells in boxes',
-      'Looks into boxes',
-      'Queens',
-      'What came of each batch',
-      'Flight weather',
-      'Read me',
-    ]);
+    const titles = TABLE_KEYS.map((key) => tableWords[key].title);
+    expect(sheets.map(({ sheet }) => sheet)).toEqual([...titles, 'Read me']);
+    // A limit of the format: 31 signs, none of them []:*?/\\.
+    for (const title of titles) expect(title).toMatch(/^[^[\]:*?/\\]{1,31}$/);
     const rowsOf = (title: string) => sheets.find(({ sheet }) => sheet === title)?.data ?? [];
     const [headings = [], ...hives] = rowsOf('Hives');
     const odd = hives.find((row) => row[headings.indexOf('code')] === 'H99');
@@ -132,7 +143,7 @@ describe('as a spreadsheet workbook', () => {
     const day = given?.[countHeadings.indexOf('counted_on')] as unknown as Date;
     expect(day.toISOString()).toBe('2026-05-09T00:00:00.000Z');
     const xml = Object.entries(unzipSync(bytes)).filter(([name]) => /worksheets\/[^/]+\.xml$/.test(name));
-    expect(xml.length).toBe(10);
+    expect(xml.length).toBe(TABLE_KEYS.length + 1);
     expect(xml.some(([, sheet]) => Buffer.from(sheet).includes('<f>'))).toBe(false);
   });
 });

@@ -152,6 +152,17 @@ describe('nothing is written', () => {
   });
 });
 
+test('a batch whose days cannot be reckoned is declined with the whole file', async () => {
+  const file = await changed(aDeskWithBoxes(), ({ tables }) => {
+    const [batch] = tables.batches;
+    if (batch) tables.batches[0] = { ...batch, sealedCelsius: 99 };
+  });
+  const desk = aDesk();
+  expect(refusalOf(importWorkbook(desk, { file }))).toMatchObject({ trouble: { reason: 'contradicts' } });
+  expect(desk.workbook.tables.yards.all()).toEqual([]);
+  expect(desk.workbook.tables.batches.all()).toEqual([]);
+});
+
 test('a queen whose mother was written down after her comes back, and a ring of mothers is declined', async () => {
   const from = aDesk();
   fill(from, ({ queens }) => {
