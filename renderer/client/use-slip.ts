@@ -10,7 +10,7 @@ export interface AskedSlip {
 }
 
 /**
- * Marks, moves or notes something on a batch. What moves other days is shown first and saved only when the person
+ * Marks, moves or notes something on a batch, or takes that back. What moves other days is shown first and saved only when the person
  * confirms; what moves none is saved at once.
  */
 export function useSlip() {
@@ -39,6 +39,8 @@ export function useSlip() {
 
 function send(slip: SlipChange) {
   if (slip.kind === 'mark') return ask.batches.markStep.mutate(slip.change);
+  if (slip.kind === 'unmark') return ask.batches.unmarkStep.mutate(slip.change);
+  if (slip.kind === 'unsee') return ask.batches.removeObservation.mutate(slip.change);
   if (slip.kind === 'warmth') return ask.batches.setWarmth.mutate(slip.change);
   return slip.kind === 'move'
     ? ask.batches.moveStep.mutate(slip.change)

@@ -15,8 +15,32 @@ interface SlipDialogProps {
   readonly onBack: () => void;
 }
 
+interface AskedSlipDialogProps {
+  readonly batch: string;
+  readonly slip: {
+    readonly asked: { readonly view: SlipView } | null;
+    readonly state: { readonly busy: boolean };
+    readonly confirm: () => Promise<void>;
+    readonly back: () => void;
+  };
+}
+
+/** The dialog while a change waits for the person's word; nothing otherwise. */
+export function AskedSlipDialog({ batch, slip }: AskedSlipDialogProps) {
+  if (!slip.asked) return null;
+  return (
+    <SlipDialog
+      batch={batch}
+      view={slip.asked.view}
+      busy={slip.state.busy}
+      onConfirm={() => void slip.confirm()}
+      onBack={slip.back}
+    />
+  );
+}
+
 /** Was and becomes for each step, done ones locked, and what was printed that would be wrong: save or go back. */
-export function SlipDialog({ batch, view, busy, onConfirm, onBack }: SlipDialogProps) {
+function SlipDialog({ batch, view, busy, onConfirm, onBack }: SlipDialogProps) {
   const { slip: words } = useWords();
   const id = useId();
   const moved = view.lines.filter(({ changed, locked }) => changed && !locked).length;

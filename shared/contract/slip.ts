@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import type { Step, StepKind } from '../model/step.ts';
-import { MarkStep, MoveStep, RecordObservation, SetWarmth } from './batches.ts';
+import { MarkStep, MoveStep, RecordObservation, RemoveObservation, SetWarmth, UnmarkStep } from './batches.ts';
 import type { CalendarFactView } from './timetable.ts';
 
 /** A fact or choice that moves dates: asked about first, then sent as it is to the operation of its kind. */
@@ -9,6 +9,8 @@ export const SlipChange = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('mark'), change: MarkStep }),
   z.object({ kind: z.literal('move'), change: MoveStep }),
   z.object({ kind: z.literal('see'), change: RecordObservation }),
+  z.object({ kind: z.literal('unmark'), change: UnmarkStep }),
+  z.object({ kind: z.literal('unsee'), change: RemoveObservation }),
   z.object({ kind: z.literal('warmth'), change: SetWarmth }),
 ]);
 export type SlipChange = z.infer<typeof SlipChange>;

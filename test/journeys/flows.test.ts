@@ -69,6 +69,8 @@ test('F5: a slip is reported with at most 6 keys', async () => {
 
 test('F6: 18 cells go into 18 boxes with at most 12 keys', async () => {
   await page.getByRole('listitem').filter({ hasText: 'Wed 6 May' }).getByRole('button', { name: 'Take back' }).click();
+  await page.getByRole('button', { name: 'Save, and let the days move' }).click();
+  await page.getByText('Nothing noted; the days are reckoned from day 0.').waitFor();
   await yard.countBars(page);
   await yard.comeBackOn(page, yard.PLACED_ON);
   await keys.press('Control+b');

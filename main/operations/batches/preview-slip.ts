@@ -27,6 +27,8 @@ export function previewSlip({ workbook: { tables } }: Desk, slip: SlipChange): R
 
 function slipRefusal(tables: Tables, batch: Batch, slip: SlipChange): Refusal | null {
   if (slip.kind === 'mark') return markRefusal(tables, batch, slip.change);
+  if (slip.kind === 'unsee' && tables.observations.get(slip.change.observationId)?.batchId !== batch.id)
+    return { kind: 'observation-not-found' };
   return slip.kind === 'move' ? moveRefusal(tables, batch, slip.change) : null;
 }
 
@@ -38,11 +40,11 @@ function withChange(tables: Tables, batch: Batch, slip: SlipChange): CalendarInp
     return { ...input, seen: [...input.seen.filter(({ id }) => id !== change.id), sightingOf(change)] };
   }
   if (slip.kind === 'warmth') return { ...input, sealedStageCelsius: slip.change.sealedCelsius };
+  if (slip.kind === 'unsee') return { ...input, seen: input.seen.filter(({ id }) => id !== slip.change.observationId) };
   const { step } = slip.change;
-  if (slip.kind === 'mark') {
-    const others = input.done.filter((one) => one.step !== step);
-    return { ...input, done: [...others, { step, on: dayOfIso(slip.change.doneOn) }] };
-  }
+  const others = input.done.filter((one) => one.step !== step);
+  if (slip.kind === 'unmark') return { ...input, done: others };
+  if (slip.kind === 'mark') return { ...input, done: [...others, { step, on: dayOfIso(slip.change.doneOn) }] };
   const to = dayOfIso(slip.change.movedTo);
   const moved = input.moved.filter((one) => one.step !== step);
   return movesWholeBatch(tables, batch, step)

@@ -11,7 +11,7 @@ import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { Remedies } from '../../components/Remedies.tsx';
 import { Section } from '../../components/Section.tsx';
-import { SlipDialog } from '../../components/SlipDialog.tsx';
+import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
 import { Warmth } from './Warmth.tsx';
@@ -24,7 +24,7 @@ export function BatchSightings({ batch, focus }: { batch: BatchDetail; focus: bo
   const words = useWords();
   const { one } = words.batches;
   const days = useDays();
-  const remove = useChange(ask.batches.removeObservation.mutate);
+  const slip = useSlip();
   return (
     <Section title={one.seen}>
       <p className="soft small">{one.seenHint}</p>
@@ -33,14 +33,20 @@ export function BatchSightings({ batch, focus }: { batch: BatchDetail; focus: bo
         {batch.observations.map((seen) => (
           <li key={seen.id}>
             {words.sightings[seen.what].name}, {days.short(seen.seenOn)}{' '}
-            <Button size="small" onClick={() => void remove.run({ batchId: batch.id, observationId: seen.id })}>
+            <Button
+              size="small"
+              onClick={() =>
+                void slip.propose({ kind: 'unsee', change: { batchId: batch.id, observationId: seen.id } })
+              }
+            >
               {one.remove}
             </Button>
             <Remedies {...REMEDIES_BY_SIGHTING[seen.what]} />
           </li>
         ))}
       </ul>
-      <ChangeLines {...remove.state} />
+      <ChangeLines {...slip.state} />
+      <AskedSlipDialog batch={batch.code} slip={slip} />
       <SightingForm batch={batch} focus={focus} />
       <Warmth batch={batch} />
     </Section>
@@ -105,15 +111,7 @@ function SightingForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) 
         </Button>
       </div>
       <ChangeLines {...record.state} ownFields={['seenOn', 'seen']} />
-      {record.asked ? (
-        <SlipDialog
-          batch={batch.code}
-          view={record.asked.view}
-          busy={record.state.busy}
-          onConfirm={() => void record.confirm()}
-          onBack={record.back}
-        />
-      ) : null}
+      <AskedSlipDialog batch={batch.code} slip={record} />
     </form>
   );
 }

@@ -9,7 +9,7 @@ import { useSlip } from '../../client/use-slip.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Section } from '../../components/Section.tsx';
-import { SlipDialog } from '../../components/SlipDialog.tsx';
+import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { StepDays } from './StepDays.tsx';
 
@@ -18,7 +18,6 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
   const { batches: words } = useWords();
   const slip = useSlip();
   const problem = useProblemOf(slip.state.refusal);
-  const unmark = useChange(ask.batches.unmarkStep.mutate);
   const [told, setTold] = useState<string | null>(null);
   const { columns } = words.one;
   const days = useDays();
@@ -51,7 +50,7 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
                       change: { id: newId(), batchId: batch.id, step: line.step, doneOn: days.today, note: null },
                     })
                   }
-                  onUnmark={() => void unmark.run({ batchId: batch.id, step: line.step })}
+                  onUnmark={() => void slip.propose({ kind: 'unmark', change: { batchId: batch.id, step: line.step } })}
                 />
                 {told === line.step ? (
                   <Telling line={line} batch={batch}>
@@ -71,16 +70,7 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
         </table>
       </div>
       <ChangeLines {...slip.state} ownFields={told === null ? [] : OWN_FIELDS} />
-      {slip.asked ? (
-        <SlipDialog
-          batch={batch.code}
-          view={slip.asked.view}
-          busy={slip.state.busy}
-          onConfirm={() => void slip.confirm()}
-          onBack={slip.back}
-        />
-      ) : null}
-      <ChangeLines {...unmark.state} />
+      <AskedSlipDialog batch={batch.code} slip={slip} />
     </Section>
   );
 }

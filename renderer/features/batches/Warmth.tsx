@@ -5,7 +5,7 @@ import { celsiusText, parseDegrees } from '../../../shared/text/degrees.ts';
 import { useSlip } from '../../client/use-slip.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { useFollowing } from '../../components/following.ts';
-import { SlipDialog } from '../../components/SlipDialog.tsx';
+import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useTemperatureUnit, useWords } from '../../components/words.ts';
 
@@ -39,15 +39,7 @@ export function Warmth({ batch }: { batch: BatchDetail }) {
         </Button>
       </div>
       <ChangeLines {...slip.state} ownFields={['sealedStageCelsius']} />
-      {slip.asked ? (
-        <SlipDialog
-          batch={batch.code}
-          view={slip.asked.view}
-          busy={slip.state.busy}
-          onConfirm={() => void slip.confirm()}
-          onBack={slip.back}
-        />
-      ) : null}
+      <AskedSlipDialog batch={batch.code} slip={slip} />
     </form>
   );
 }

@@ -13,7 +13,7 @@ import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
-import { SlipDialog } from '../../components/SlipDialog.tsx';
+import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { FollowUps } from './FollowUps.tsx';
 import { materialName } from './material-name.ts';
@@ -164,15 +164,7 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
           </p>
         ) : null}
         <ChangeLines {...slip.state} />
-        {slip.asked ? (
-          <SlipDialog
-            batch={job.batch}
-            view={slip.asked.view}
-            busy={slip.state.busy}
-            onConfirm={() => void slip.confirm()}
-            onBack={slip.back}
-          />
-        ) : null}
+        <AskedSlipDialog batch={job.batch} slip={slip} />
       </div>
       {kind === 'tomorrow' ? null : (
         <div>

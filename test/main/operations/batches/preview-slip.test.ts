@@ -126,6 +126,28 @@ describe('a slip before it is saved', () => {
     expect(batch.timetable.lines.find(({ step }) => step === 'place-cells')).toMatchObject({ expected: '2026-05-21' });
   });
 
+  test('taking a fact back is a slip too', () => {
+    const desk = aDeskWithBatch('2026-05-06');
+    const change = anObservation({
+      id: 'seen',
+      what: 'larva-age-note',
+      seenOn: '2026-05-04',
+      fromHours: 48,
+      toHours: 60,
+    });
+    mustOk(recordObservation(desk, change));
+    mustOk(markStep(desk, { id: 'g', batchId: 'batch-1', step: 'give-larvae', doneOn: '2026-05-05', note: null }));
+    const unseen = mustOk(previewSlip(desk, { kind: 'unsee', change: { batchId: 'batch-1', observationId: 'seen' } }));
+    // 84 hours old when given instead of 24: the deadline was 8 days after it, and is 10 [360 hours from the egg].
+    expect(line(unseen, 'place-cells')?.movesBy).toBe(2);
+    const step = { batchId: 'batch-1', step: 'give-larvae' } as const;
+    const unmarked = mustOk(previewSlip(desk, { kind: 'unmark', change: step }));
+    expect(line(unmarked, 'count-taken')?.movesBy).toBe(-1);
+    expect(line(unmarked, 'give-larvae')).toMatchObject({ locked: false, becomes: { expected: '2026-05-04' } });
+    const gone = previewSlip(desk, { kind: 'unsee', change: { batchId: 'batch-1', observationId: 'none' } });
+    expect(refusalOf(gone)).toEqual({ kind: 'observation-not-found' });
+  });
+
   test('what the change itself would refuse is refused beforehand, in the same words', () => {
     const desk = aDeskWithBatch('2026-05-08');
     expect(refusalOf(previewSlip(desk, moved({ movedTo: '2026-05-12' })))).toMatchObject({ kind: 'move-past-window' });
