@@ -25,6 +25,7 @@ import {
 } from '../../shared/contract/boxes.ts';
 import { ListClashes } from '../../shared/contract/clashes.ts';
 import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/copies.ts';
+import { KeepDraft } from '../../shared/contract/drafts.ts';
 import { MakeErrand, PreviewErrand, TakeErrand } from '../../shared/contract/errand.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
 import { CalendarChoice } from '../../shared/contract/files.ts';
@@ -81,6 +82,8 @@ import { openCopy } from '../operations/copies/open-copy.ts';
 import { releaseCopies } from '../operations/copies/release-copies.ts';
 import { restoreCopy } from '../operations/copies/restore-copy.ts';
 import { setSecondPlace } from '../operations/copies/set-second-place.ts';
+import { keepDraft } from '../operations/drafts/keep-draft.ts';
+import { listDrafts } from '../operations/drafts/list-drafts.ts';
 import { exportCalendar } from '../operations/files/export-calendar.ts';
 import { exportTables } from '../operations/files/export-tables.ts';
 import { importTable } from '../operations/files/import-table.ts';
@@ -273,6 +276,10 @@ export const appRouter = group({
   methods: group({
     getMethod: query(GetMethod, getMethod),
     saveMethodCopy: command(SaveMethodCopy, saveMethodCopy),
+  }),
+  drafts: group({
+    listDrafts: lifecycleQuery(listDrafts),
+    keepDraft: lifecycleCommand(KeepDraft, keepDraft),
   }),
   copies: group({
     listCopies: lifecycleQuery(listCopies),

@@ -6,6 +6,7 @@ import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { copiesOf } from './copies.ts';
 import { createWorkbookFile, makeFolder } from './create-workbook.ts';
 import { openDemoFile } from './demo-file.ts';
+import { type DraftStore, draftStore } from './drafts.ts';
 import { WORKBOOK_ENDING } from './file-marks.ts';
 import { fileNameOf } from './file-name.ts';
 import { type WorkbookMemory, workbookMemory } from './known-workbooks.ts';
@@ -47,6 +48,7 @@ export function startKeeper({ documents, programData, migrations, now, report }:
 
 class OneKeeper implements Keeper {
   readonly copies: Copies;
+  readonly drafts: DraftStore;
   /** The workbook itself; `#shown` is a safety copy that is looked at in front of it. */
   #present: Workbook | null = null;
   #shown: Workbook | null = null;
@@ -60,6 +62,7 @@ class OneKeeper implements Keeper {
     this.#documents = documents;
     this.#programData = programData;
     this.#setting = setting;
+    this.drafts = draftStore(programData);
     this.#memory = workbookMemory(programData);
     this.copies = copiesOf({
       programData,

@@ -21,6 +21,7 @@ import type { StockScore, StockTest } from '../../shared/model/stock.ts';
 import type { BatchTally } from '../../shared/model/tally.ts';
 import type { WeatherDay } from '../../shared/model/weather.ts';
 import type { Yard } from '../../shared/model/yard.ts';
+import type { DraftStore } from './drafts.ts';
 import type { ExtractTrouble } from './extract.ts';
 import type { JournalReader } from './journal/journal-steps.ts';
 
@@ -167,6 +168,7 @@ export interface Copies {
 export interface Keeper {
   readonly current: Workbook | null;
   readonly copies: Copies;
+  readonly drafts: DraftStore;
   known(): Pick<WorkbookState, 'missing' | 'notOpened' | 'recent' | 'usualFolder'>;
   /** Makes a new file and opens it. An existing file is never replaced. */
   begin(name: WorkbookRef['name'], folder: string | null): Result<Workbook, Refusal>;

@@ -19,7 +19,7 @@ const link: TRPCLink<AppRouter> =
       bridge.call({ kind, path: op.path, input: op.input }).then(
         (reply) => {
           if (!reply.ok) return observer.error(asError(reply.error));
-          if (kind === 'mutation') noteAnswer(reply.data);
+          if (kind === 'mutation' && !op.path.startsWith('drafts.')) noteAnswer(reply.data);
           observer.next({ result: { type: 'data', data: reply.data } });
           observer.complete();
         },

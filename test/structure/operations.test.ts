@@ -34,6 +34,7 @@ test('the table holds every feature of the workbook', () => {
       'methods',
       'weather',
       'copies',
+      'drafts',
       'history',
     ]),
   );

@@ -6,12 +6,12 @@ import type { BarRow, BatchDetail } from '../../../shared/contract/batches.ts';
 import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.ts';
 import { perCent } from '../../../shared/text/share-text.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { EveningEnd } from '../../components/EveningEnd.tsx';
-import { useFollowing } from '../../components/following.ts';
 import { Remedies } from '../../components/Remedies.tsx';
 import { type RowState, SavedSign } from '../../components/SavedSign.tsx';
 import { Section } from '../../components/Section.tsx';
@@ -117,8 +117,8 @@ function leaveLast(input: HTMLInputElement): void {
 }
 
 function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: string }) {
-  const { batches: words, number } = useWords();
-  const [typed, setTyped] = useFollowing<TypedCounts>(typedCounts(bar));
+  const { batches: words, frame, number } = useWords();
+  const { value: typed, set: setTyped, found } = useDraft<TypedCounts>(`bar-counts:${bar.barId}`, typedCounts(bar));
   const save = useChange(ask.batches.recordBarCounts.mutate);
   const { refusal } = save.state;
   const unreadable = COUNTED_STAGES.some(
@@ -150,13 +150,14 @@ function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: st
           <SavedSign state={rowState(save.state)} />
         </td>
       </tr>
-      <tr hidden={!refusal && !unreadable && save.state.notices.length === 0 && !save.state.notReached}>
+      <tr hidden={!found && !refusal && !unreadable && save.state.notices.length === 0 && !save.state.notReached}>
         <td colSpan={6}>
           {unreadable ? (
             <p className="line-problem" role="alert">
               {number}
             </p>
           ) : null}
+          {found ? <p className="line-notice">{frame.draft}</p> : null}
           <ChangeLines {...save.state} />
         </td>
       </tr>

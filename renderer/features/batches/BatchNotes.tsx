@@ -1,6 +1,7 @@
 import { Button } from '@mui/material';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { useFollowing } from '../../components/following.ts';
@@ -12,8 +13,8 @@ import { useDays, useWords } from '../../components/words.ts';
 export function BatchNotes({ batch }: { batch: BatchDetail }) {
   const { batches: words, frame } = useWords();
   const days = useDays();
-  const [note, setNote] = useFollowing(batch.batch.note ?? '');
-  const [lesson, setLesson] = useFollowing(batch.batch.lesson ?? '');
+  const note = useDraft(`batch-note:${batch.id}`, batch.batch.note ?? '');
+  const lesson = useDraft(`batch-lesson:${batch.id}`, batch.batch.lesson ?? '');
   const [practice, setPractice] = useFollowing(batch.practice);
   const edit = useChange(ask.batches.editBatch.mutate);
   const close = useChange(ask.batches.closeBatch.mutate);
@@ -24,11 +25,17 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
         className="stack prints"
         onSubmit={(event) => {
           event.preventDefault();
-          void edit.run({ batchId: batch.id, note: textOrNull(note), practice, lesson: textOrNull(lesson) });
+          void edit.run({
+            batchId: batch.id,
+            note: textOrNull(note.value),
+            practice,
+            lesson: textOrNull(lesson.value),
+          });
         }}
       >
-        <TextField label={words.one.note} value={note} onChange={setNote} multiline />
-        <TextField label={words.one.lesson} value={lesson} onChange={setLesson} />
+        <TextField label={words.one.note} value={note.value} onChange={note.set} multiline />
+        <TextField label={words.one.lesson} value={lesson.value} onChange={lesson.set} />
+        {note.found || lesson.found ? <p className="line-notice">{frame.draft}</p> : null}
         <label className="check">
           <input type="checkbox" checked={practice} onChange={(event) => setPractice(event.target.checked)} />
           {words.form.practice}
@@ -41,7 +48,9 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
             <span className="soft">{words.one.closedOn(days.short(batch.batch.closedOn))}</span>
           ) : (
             <Button
-              onClick={() => void close.run({ batchId: batch.id, closedOn: days.today, lesson: textOrNull(lesson) })}
+              onClick={() =>
+                void close.run({ batchId: batch.id, closedOn: days.today, lesson: textOrNull(lesson.value) })
+              }
             >
               {words.one.closeBatch}
             </Button>

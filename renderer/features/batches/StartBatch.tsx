@@ -5,6 +5,7 @@ import { BUILDER_TYPES, COMBS } from '../../../shared/model/method.ts';
 import { parseDegrees } from '../../../shared/text/degrees.ts';
 import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
@@ -55,9 +56,10 @@ const OWN_FIELDS = [
 ];
 
 function StartForm({ offer }: { offer: BatchFormOffer }) {
-  const { batches: words } = useWords();
+  const { batches: words, frame } = useWords();
   const today = useToday();
-  const [form, setForm] = useState(() => startingForm(offer, today));
+  const [blank] = useState(() => startingForm(offer, today));
+  const { value: form, set: setForm, found, forget } = useDraft('new-batch', blank);
   const unit = useTemperatureUnit();
   const [ids] = useState(() => ({ batch: newId(), breeder: newId(), builder: newId() }));
   const start = useChange(ask.batches.startBatch.mutate);
@@ -67,7 +69,9 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
     event.preventDefault();
     if (!input) return;
     const started = await start.run(input);
-    if (started) goTo(`/batches/${started.batch.id}`);
+    if (!started) return;
+    forget();
+    goTo(`/batches/${started.batch.id}`);
   };
   return (
     <div className="columns">
@@ -80,6 +84,7 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
         }}
       >
         <MainFields form={form} change={change} offer={offer} problem={useProblemOf(start.state.refusal)} />
+        {found ? <p className="line-notice">{frame.draft}</p> : null}
         <ChangeLines {...start.state} ownFields={OWN_FIELDS} />
         <div className="acts">
           <Button type="submit" variant="contained" disabled={start.state.busy || !input}>

@@ -46,6 +46,7 @@ export const frame = {
     view: 'This view as it stands',
     made: (pages: number) => (pages === 1 ? 'One page is ready.' : `${pages} pages are ready.`),
   },
+  draft: 'Typed before and not saved yet. Save it, or change it.',
   moreLines: (n: number) => `${n} more`,
   firstStart: {
     title: 'A workbook for your queens',
