@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { ColonyMove, Treatment } from '../model/hive-record.ts';
-import { StockScore, StockTest, type StockTrait } from '../model/stock.ts';
+import { type Kinship, StockScore, StockTest, type StockTrait } from '../model/stock.ts';
 import type { Notice } from './refusal.ts';
 
 export const RecordScore = StockScore;
@@ -54,6 +54,8 @@ export interface StockLine {
   readonly motherLine: string | null;
   readonly breeder: boolean;
   readonly queen: { readonly id: string; readonly number: string; readonly bornIn: number } | null;
+  /** This season's drone mothers that are known to be her kin. */
+  readonly kin: readonly { readonly code: string; readonly how: Kinship }[];
   readonly traits: Readonly<Record<StockTrait, TraitFigure>>;
   /** Mean share cleared over pin tests. */
   readonly pin: TraitFigure;

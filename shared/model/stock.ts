@@ -35,3 +35,7 @@ export const StockTest = z.object({
   note: NoteField.nullable(),
 });
 export type StockTest = z.infer<typeof StockTest>;
+
+/** How a breeder and a drone mother are kin. */
+export const KINSHIPS = ['same-hive', 'mother-daughter', 'sisters', 'same-line'] as const;
+export type Kinship = (typeof KINSHIPS)[number];

@@ -5,11 +5,13 @@ import { compareCodes } from '../../../shared/kernel/box-codes.ts';
 import { type Day, yearOfDay } from '../../../shared/kernel/day.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
 import type { StockTest, StockTestKind } from '../../../shared/model/stock.ts';
-import { type HiveStay, headOn } from '../../engine/pedigree/hive-stays.ts';
+import { headOn } from '../../engine/pedigree/hive-stays.ts';
+import { type KinHive, kinshipOf } from '../../engine/pedigree/kinship.ts';
+import { motherOf } from '../../engine/pedigree/mother-lines.ts';
 import { honeyStanding, isStrictlyHygienic, testFigure } from '../../engine/stock/test-figures.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
-import { staysOf } from '../queen-pedigree.ts';
+import { type Pedigree, readPedigree } from '../queen-pedigree.ts';
 import { traitFigures } from './get-hive-records.ts';
 
 /** Every living hive with its scores and tests of the last seasons, by code; the table from which a breeder is chosen. */
@@ -18,22 +20,30 @@ export function listStock(
   { seasons }: z.infer<typeof ListStock>,
 ): readonly StockLine[] {
   const since = `${yearOfDay(today) - seasons + 1}-01-01`;
-  const stays = staysOf(tables);
+  const pedigree = readPedigree(tables);
+  const drones = droneHives(tables, pedigree, today);
   return tables.colonies
     .where({ endedOn: null })
     .toSorted((a, b) => compareCodes(a.code, b.code))
-    .map((colony) => stockLine(tables, colony, stays, since, today));
+    .map((colony) => stockLine(tables, colony, { pedigree, drones, since, today }));
 }
 
-function stockLine(tables: Tables, colony: Colony, stays: readonly HiveStay[], since: string, today: Day): StockLine {
+interface StockSetting {
+  readonly pedigree: Pedigree;
+  readonly drones: readonly DroneHive[];
+  readonly since: string;
+  readonly today: Day;
+}
+
+function stockLine(tables: Tables, colony: Colony, { pedigree, drones, since, today }: StockSetting): StockLine {
   const { id, code, name, motherLine } = colony;
   const scores = tables.stockScores.where({ colonyId: id }).filter((one) => one.scoredOn >= since);
   const tests = tables.stockTests
     .where({ colonyId: id })
     .filter((one) => one.testedOn >= since)
     .toSorted((a, b) => (a.testedOn < b.testedOn ? -1 : 1));
-  const head = headOn(stays, id, today);
-  const queen = head === null ? null : tables.queens.get(head);
+  const kinHive = asKin(colony, pedigree, today);
+  const queen = kinHive.queenId === null ? null : tables.queens.get(kinHive.queenId);
   return {
     id,
     code,
@@ -42,12 +52,35 @@ function stockLine(tables: Tables, colony: Colony, stays: readonly HiveStay[], s
     yard: colony.yardId === null ? null : (tables.yards.get(colony.yardId)?.name ?? null),
     breeder: tables.colonyRoles.where({ colonyId: id, season: yearOfDay(today), role: 'breeder' }).length > 0,
     queen: queen && { id: queen.id, number: queen.number, bornIn: queen.bornIn },
+    kin: drones.flatMap((drone) => {
+      const how = kinshipOf(kinHive, drone.kin);
+      return how === null ? [] : [{ code: drone.code, how }];
+    }),
     traits: traitFigures((trait) => scores.filter((one) => one.trait === trait).map((one) => one.score)),
     pin: meanOf(tests, 'pin-test', STOCK_TEST_ROWS.pinTests.fewest),
     strictlyHygienic: isStrictlyHygienic(tests),
     mites: meanOf(tests, 'mite-wash', 1),
     honey: honeyOf(tables, colony, tests),
   };
+}
+
+interface DroneHive {
+  readonly code: string;
+  readonly kin: KinHive;
+}
+
+function droneHives(tables: Tables, pedigree: Pedigree, today: Day): readonly DroneHive[] {
+  return tables.colonyRoles
+    .where({ season: yearOfDay(today), role: 'drone-mother' })
+    .flatMap(({ colonyId }) => tables.colonies.get(colonyId) ?? [])
+    .filter((colony) => colony.endedOn === null)
+    .map((colony) => ({ code: colony.code, kin: asKin(colony, pedigree, today) }));
+}
+
+function asKin({ id, motherLine }: Colony, { byId, stays }: Pedigree, today: Day): KinHive {
+  const queenId = headOn(stays, id, today);
+  const queen = queenId === null ? undefined : byId.get(queenId);
+  return { colonyId: id, queenId, mother: queen ? motherOf(queen, stays) : null, line: motherLine };
 }
 
 function meanOf(tests: readonly StockTest[], kind: StockTestKind, fewest: number): TraitFigure {

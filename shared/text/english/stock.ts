@@ -1,4 +1,4 @@
-import type { StockTestKind, StockTrait } from '../../model/stock.ts';
+import type { Kinship, StockTestKind, StockTrait } from '../../model/stock.ts';
 
 interface TraitWords {
   readonly name: string;
@@ -38,6 +38,12 @@ export const stock = {
   age: (n: number) =>
     n < 1 ? 'this year’s' : n === 1 ? 'in her 2nd year' : n === 2 ? 'in her 3rd year' : `${n} years old`,
   n: (n: number) => `n ${n}`,
+  kin: {
+    'same-hive': (hive) => `raises drones herself: ${hive}`,
+    'mother-daughter': (hive) => `mother or daughter of drone mother ${hive}`,
+    sisters: (hive) => `sister of drone mother ${hive}`,
+    'same-line': (hive) => `same line as drone mother ${hive}`,
+  } satisfies Readonly<Record<Kinship, (hive: string) => string>>,
   none: 'no score',
   notTested: 'not tested',
   tooFew: (n: number, fewest: number) => `too few to say: ${n} of ${fewest}`,
@@ -50,7 +56,7 @@ export const stock = {
     'Gentleness and calmness are means; of swarming the lowest score counts. Fewer than 4 scores say little.',
     'A freeze test did not foretell mites in stock that was not selected for it. Two pin tests at least.',
     'How many mites call for action, your local advice says; often 1 to 3 per 100 bees.',
-    'Breed from several mothers: not more than a third of the queens from one, and drones from others.',
+    'Breed from several mothers: not more than a third of the queens from one, and drones from others. Kinship is shown as far as your register knows it; where none is shown, none may be known.',
   ],
   traits: {
     gentleness: {

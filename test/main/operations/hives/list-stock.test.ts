@@ -61,3 +61,21 @@ test('the present season alone leaves out what was scored before', () => {
   expect(first?.traits.gentleness).toEqual({ n: 2, value: 3.5, enough: false });
   expect(first?.honey).toBeNull();
 });
+
+test('names the drone mothers of this season that are her kin, and not those of last year', () => {
+  const desk = aDeskWithStock();
+  fill(desk, ({ colonies, colonyRoles }) => {
+    for (const [id, code, season] of [
+      ['d1', 'H20', 2026],
+      ['d2', 'H21', 2025],
+    ] as const) {
+      colonies.insert(aColony({ id, code, motherLine: 'Anna' }));
+      colonyRoles.insert(aColonyRole({ id: `role-${id}`, colonyId: id, role: 'drone-mother', season }));
+    }
+    colonies.update(aColony({ id: 'a', code: 'H02', yardId: 'yard-1', motherLine: 'Anna' }));
+  });
+  const kinOf = (code: string) => listStock(desk, { seasons: 2 }).find((line) => line.code === code)?.kin;
+  expect(kinOf('H02')).toEqual([{ code: 'H20', how: 'same-line' }]);
+  expect(kinOf('H20')).toEqual([{ code: 'H20', how: 'same-hive' }]);
+  expect(kinOf('H10')).toEqual([]);
+});

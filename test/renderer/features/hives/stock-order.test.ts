@@ -11,6 +11,7 @@ const line = (code: string, gentleness: TraitFigure, mites = figure(null, false)
   motherLine: null,
   breeder: false,
   queen: null,
+  kin: [],
   traits: { gentleness, calmness: figure(null, false), swarming: figure(null, false) },
   pin: figure(null, false),
   strictlyHygienic: null,
