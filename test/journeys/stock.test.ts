@@ -48,6 +48,7 @@ test('a score too few becomes enough with one more, and the table is ordered by 
     'H09',
     'H18 Dora',
   ]);
+  await page.getByRole('row', { name: /^H18 Dora.*raises drones herself: H18/ }).waitFor();
   expect(house.problems).toEqual([]);
 }, 60_000);
 

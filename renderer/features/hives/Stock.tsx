@@ -85,12 +85,17 @@ function StockRow({ line }: { line: StockLine }) {
   const { stock: words } = useWords();
   return (
     <tr>
-      <th scope="row">
+      <th scope="row" className="named">
         <a href={`#/hives/${line.id}`}>{[line.code, line.name].filter(Boolean).join(' ')}</a>
         <br />
         <span className="soft small">
           {[line.yard, line.breeder ? words.breeder : null].filter(Boolean).join(', ')}
         </span>
+        {line.kin.map(({ code, how }) => (
+          <div key={code} className="small line-notice">
+            {words.kin[how](code)}
+          </div>
+        ))}
       </th>
       <td>{line.motherLine ?? ''}</td>
       <td>

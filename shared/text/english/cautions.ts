@@ -40,6 +40,11 @@ export const glossary = {
     { word: 'laying', meaning: 'eggs or young brood of the new queen were seen' },
     { word: 'proved', meaning: 'sealed worker brood was seen: the queen is mated and lays well' },
     { word: 'drone-layer', meaning: 'a queen whose eggs in worker cells give only drones' },
+    { word: 'mother line', meaning: 'a queen and her daughters, their daughters, and so on' },
+    {
+      word: 'check',
+      meaning: 'a job that follows from one thing you did, such as looking for eggs after bringing a queen in',
+    },
     { word: 'slip', meaning: 'a day that moved, and why' },
   ],
 } as const;
@@ -62,6 +67,7 @@ export const help = {
     ['Ctrl+P', 'print this view; from Today also the yard sheet'],
     ['Ctrl+Z', 'take the last change back; in a field, the letters just typed'],
     ['Ctrl+Y, Ctrl+Shift+Z', 'do it again'],
+    ['G, S, H, C, D, L', 'on a queen’s page: give, sell, into a hive, cage, dead, lost'],
     ['Alt+Left, Alt+Right', 'back and forward'],
     ['F1', 'this page'],
   ],
@@ -70,6 +76,7 @@ export const help = {
     'A share always stands beside the counts it rests on. “Not counted” is not zero: a stage without both counts is left out.',
     'A batch still running is no loss: it enters a figure once its counts are there.',
     'Cells removed on purpose, and sealed cells not put in boxes, leave the figure of the next stage.',
+    'Of a hive’s scores gentleness and calmness are means and of swarming the lowest counts; fewer than four are said to be too few.',
     'A box found without a queen counts as emerged unless its cell was seen dead or torn down.',
     'The range beside a share in the table is Wilson’s: about 9 times in 10 the true share lies in it, if all cells were alike. The picture below the table allows for batches that differ, and so do the words under it.',
   ],
