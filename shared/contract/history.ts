@@ -12,7 +12,7 @@ export const ListSteps = z.object({
 export const UndoFrom = z.object({ step: z.int().min(1) });
 
 /** What a person looks at as one thing; the rows that belong to it come with it. */
-export const RECORD_KINDS = ['batch', 'box', 'hive'] as const;
+export const RECORD_KINDS = ['batch', 'box', 'hive', 'queen'] as const;
 export type RecordKind = (typeof RECORD_KINDS)[number];
 export const GetRecord = z.object({ record: z.enum(RECORD_KINDS), id: IdField });
 

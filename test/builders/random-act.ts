@@ -7,6 +7,7 @@ import { moveStep } from '../../main/operations/batches/move-step.ts';
 import { recordBarCounts } from '../../main/operations/batches/record-bar-counts.ts';
 import { recordObservation } from '../../main/operations/batches/record-observation.ts';
 import { removeObservation } from '../../main/operations/batches/remove-observation.ts';
+import { setWarmth } from '../../main/operations/batches/set-warmth.ts';
 import { startBatch } from '../../main/operations/batches/start-batch.ts';
 import { unmarkStep } from '../../main/operations/batches/unmark-step.ts';
 import { addBoxes } from '../../main/operations/boxes/add-boxes.ts';
@@ -20,21 +21,44 @@ import { saveYard } from '../../main/operations/hives/save-yard.ts';
 import { setRoles } from '../../main/operations/hives/set-roles.ts';
 import { saveMethodCopy } from '../../main/operations/methods/save-method-copy.ts';
 import type { Desk } from '../../main/operations/operation.ts';
+import { moveQueen } from '../../main/operations/queens/move-queen.ts';
+import { recordFeedback } from '../../main/operations/queens/record-feedback.ts';
 import { saveQueen } from '../../main/operations/queens/save-queen.ts';
 import { saveSettings } from '../../main/operations/settings/save-settings.ts';
+import { answerFollowUp } from '../../main/operations/today/answer-follow-up.ts';
+import { saveWeather } from '../../main/operations/weather/save-weather.ts';
 import { addDays, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import { ok } from '../../shared/kernel/result.ts';
 import { ROLES } from '../../shared/model/colony.ts';
+import { FOLLOW_UP_ANSWERS } from '../../shared/model/follow-up.ts';
 import { LOOK_RESULTS } from '../../shared/model/look.ts';
 import { PLACEMENT_ENDS } from '../../shared/model/mating-box.ts';
 import { QUEEN_PLACES } from '../../shared/model/queen.ts';
+import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS } from '../../shared/model/queen-story.ts';
 import { aColony } from './colony.ts';
+import { mustOk } from './desk.ts';
 import { aQueen } from './queen.ts';
 import { aStart } from './running-batch.ts';
 
 type Act = (desk: Desk, draw: Draw) => { readonly ok: boolean };
 
-/** Chance with the draws a person's typing needs. */
+/** Chance with the draws a person's typing needs, and without the pattern that a walk of many short draws would show. */
 export class Draw extends Chance {
+  #bits: number;
+
+  constructor(seed: number) {
+    super(seed);
+    this.#bits = Math.imul(seed + 1, 2_654_435_761) || 1;
+  }
+
+  /** Shifts of 13, 17 and 5 (Marsaglia 2003, Xorshift RNGs, J. Stat. Softw. 8(14)). */
+  override next(): number {
+    this.#bits ^= this.#bits << 13;
+    this.#bits ^= this.#bits >>> 17;
+    this.#bits ^= this.#bits << 5;
+    return (this.#bits >>> 0) / 4_294_967_296;
+  }
+
   below(most: number): number {
     return Math.floor(this.next() * most);
   }
@@ -131,7 +155,22 @@ const queen: Act = (desk, draw) => {
   return saveQueen(desk, { ...(known ?? fresh), place: draw.pick(QUEEN_PLACES), note: draw.note() });
 };
 
-/** Every operation that writes, but printing; each with what a person might type, right and wrong. */
+const moveHer: Act = (desk, draw) => {
+  const place = draw.happens(0.5) ? 'in-hive' : draw.pick(QUEEN_PLACES);
+  return moveQueen(desk, {
+    id: desk.ids.next(),
+    queenId: draw.from(desk.workbook.tables.queens.all())?.id ?? 'none',
+    movedOn: draw.day('2026-06-10', 9),
+    place,
+    colonyId: place === 'in-hive' ? hiveId(desk, draw) : null,
+    goneTo: null,
+    way: draw.from([null, ...INTRODUCTION_WAYS]),
+    price: null,
+    note: draw.note(),
+  });
+};
+
+/** Every operation that writes, but printing and taking in of files; each with what a person might type, right and wrong. */
 export const ACTS: Readonly<Record<string, Act>> = {
   start,
   count,
@@ -139,6 +178,33 @@ export const ACTS: Readonly<Record<string, Act>> = {
   look,
   observe,
   queen,
+  'move a queen': moveHer,
+  'hear of a queen': (desk, draw) =>
+    recordFeedback(desk, {
+      id: draw.from(desk.workbook.tables.queenFeedback.all())?.id ?? desk.ids.next(),
+      queenId: draw.from(desk.workbook.tables.queens.all())?.id ?? 'none',
+      toldOn: draw.day('2026-06-15', 9),
+      toldBy: null,
+      outcome: draw.pick(FEEDBACK_OUTCOMES),
+      note: draw.note(),
+    }),
+  'answer a check': (desk, draw) =>
+    answerFollowUp(desk, {
+      followUpId: draw.from(desk.workbook.tables.followUps.all())?.id ?? 'none',
+      doneOn: draw.day('2026-06-24', 9),
+      answer: draw.pick(FOLLOW_UP_ANSWERS),
+      note: draw.note(),
+    }),
+  'note the weather': (desk, draw) =>
+    saveWeather(desk, {
+      day: draw.day('2026-05-20', 5),
+      maxCelsius: draw.count(30),
+      windKmh: draw.count(3),
+      rain: null,
+      flyingHours: draw.happens(0.5) ? null : draw.below(10) / 2,
+    }),
+  'say how warm': (desk, draw) =>
+    setWarmth(desk, { batchId: batchId(desk, draw), sealedCelsius: draw.happens(0.4) ? null : 30 + draw.below(5) }),
   'add a bar': (desk, draw) => addBar(desk, { batchId: batchId(desk, draw), barId: desk.ids.next() }),
   'close a batch': (desk, draw) =>
     closeBatch(desk, { batchId: batchId(desk, draw), closedOn: draw.day('2026-07-01', 5), lesson: draw.note() }),
@@ -207,10 +273,61 @@ export const ACTS: Readonly<Record<string, Act>> = {
 };
 
 /** What an evening is full of comes more often. */
-const OFTEN = ['count', 'place', 'look', 'count', 'place', 'look', 'look'];
+const OFTEN = [
+  'start',
+  'count',
+  'place',
+  'look',
+  'count',
+  'place',
+  'look',
+  'look',
+  'observe',
+  'queen',
+  'move a queen',
+  'answer a check',
+];
 
 /** One operation at random, named; `ok` false when it was refused, as a person's typing is now and then. */
 export function randomAct(desk: Desk, draw: Draw): { readonly ok: boolean; readonly what: string } {
   const what = draw.pick([...Object.keys(ACTS), ...OFTEN]);
   return { ok: ACTS[what]?.(desk, draw).ok ?? false, what };
+}
+
+/** A yard with something in each corner, so that every operation finds what it is about; itself not to be taken back. */
+export function layGround(desk: Desk): void {
+  const on = { batchId: 'batch-1' };
+  mustOk(startBatch(desk, aStart()));
+  const bar = desk.workbook.tables.bars.where(on)[0]?.id ?? '';
+  mustOk(
+    recordBarCounts(desk, {
+      ...on,
+      barId: bar,
+      countedOn: '2026-05-09',
+      given: 12,
+      taken: 9,
+      removed: null,
+      sealed: 9,
+    }),
+  );
+  const ids = Array.from({ length: 9 }, () => desk.ids.next());
+  mustOk(addBoxes(desk, { ids, codes: 'K91-K99', yardId: null, row: null, boxType: 'mini' }));
+  mustOk(placeCells(desk, { ...on, boxes: 'K91-K95', ids, placedOn: '2026-05-14', barId: null }));
+  mustOk(
+    recordObservation(desk, {
+      ...on,
+      id: desk.ids.next(),
+      what: 'cells-sealed',
+      seenOn: '2026-05-09',
+      fromHours: null,
+      toHours: null,
+      note: null,
+    }),
+  );
+  mustOk(saveQueen(desk, aQueen({ number: '26-099' })));
+  const nowhere = { goneTo: null, way: null, price: null, note: null };
+  const home = { place: 'in-hive', colonyId: 'h12' } as const;
+  mustOk(moveQueen(desk, { id: desk.ids.next(), queenId: 'queen-1', movedOn: '2026-06-10', ...home, ...nowhere }));
+  // What the made-up yard was told with cannot be taken back either.
+  mustOk(desk.workbook.change({ did: 'build-demo' }, ({ settings }) => ok(settings.put('heldAt', '2026-06-20'))));
 }

@@ -10,7 +10,7 @@ import { openWorkbookFile } from '../../main/workbook/open-workbook.ts';
 import type { Workbook } from '../../main/workbook/workbook.ts';
 import { dayOfIso } from '../../shared/kernel/day.ts';
 import { countedIds, MIGRATIONS_FOLDER } from '../builders/desk.ts';
-import { Draw, randomAct } from '../builders/random-act.ts';
+import { Draw, layGround, randomAct } from '../builders/random-act.ts';
 import { aWatchedDesk, dataDigest } from '../builders/watched-workbook.ts';
 import type { FaultReport } from './fault-report.ts';
 
@@ -61,6 +61,7 @@ function walkAndTurn(walks: number, spoil: (db: Database.Database) => void): Tur
   const turned: Turned = { made: 0, compared: 0, wrong: 0 };
   for (let seed = 1; seed <= walks; seed += 1) {
     const { desk, db } = aWatchedDesk();
+    layGround(desk);
     spoil(db);
     const digests = [dataDigest(db)];
     const draw = new Draw(seed);
@@ -115,10 +116,10 @@ function walkThroughRestarts(walks: number): number {
         const desk = { workbook, today: dayOfIso('2026-06-20'), ids, reckon: reckonHere() };
         for (let step = 0; step < STEPS / 2; step += 1) randomAct(desk, draw);
       };
-      const empty = digestOf(file);
+      const before = during((workbook) => layGround({ workbook, today: dayOfIso('2026-06-20'), ids }));
       during(walk);
       const full = during(walk);
-      if (during((workbook) => turnAll(() => workbook.undo().ok)) !== empty) wrong += 1;
+      if (during((workbook) => turnAll(() => workbook.undo().ok)) !== before) wrong += 1;
       if (during((workbook) => turnAll(() => workbook.redo().ok)) !== full) wrong += 1;
     }
   } finally {

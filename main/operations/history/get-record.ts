@@ -8,9 +8,10 @@ const OWNER_COLUMN: Readonly<Record<RecordKind, Owner['column']>> = {
   batch: 'batch_id',
   box: 'box_id',
   hive: 'colony_id',
+  queen: 'queen_id',
 };
 
-/** The steps that touched a batch, box or hive or a row that belongs to it, newest first, with old and new values. */
+/** The steps that touched a batch, box, hive or queen or a row that belongs to it, newest first, with old and new values. */
 export function getRecord({ workbook }: Desk, { record, id }: z.infer<typeof GetRecord>): readonly RecordStep[] {
   const { journal } = workbook;
   const owner = OWNER_COLUMN[record];
@@ -39,6 +40,9 @@ const TELLING: Readonly<Record<string, readonly string[]>> = {
   hive_look: ['looked_on'],
   colony_role: ['season', 'role'],
   queen: ['number'],
+  queen_move: ['moved_on'],
+  queen_feedback: ['told_on'],
+  follow_up: ['what'],
 };
 
 /** Whose row it is needs no saying on the owner's own page, unless the row went from one owner to another. */
@@ -66,6 +70,8 @@ const NAMED_BY: Readonly<Record<string, readonly [table: string, column: string]
   bar_id: ['bar', 'number'],
   box_id: ['mating_box', 'code'],
   colony_id: ['colony', 'code'],
+  queen_id: ['queen', 'number'],
+  mother_id: ['queen', 'number'],
   breeder_id: ['colony', 'code'],
   builder_id: ['colony', 'code'],
   yard_id: ['yard', 'name'],

@@ -3,6 +3,8 @@ import { useState } from 'react';
 import type { MotherRef, QueenDetail } from '../../../shared/contract/queens.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
+import { useRecordHistory } from '../../client/record-history.ts';
+import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
@@ -31,8 +33,13 @@ export function QueenPage({ queenId }: { queenId: string }) {
         <Feedback line={queen} />
       </div>
       <Particulars line={queen} />
+      <QueenHistory queenId={queenId} />
     </Page>
   );
+}
+
+function QueenHistory({ queenId }: { queenId: string }) {
+  return <HistoryFold {...useRecordHistory('queen', queenId)} />;
 }
 
 function Standing({ line }: { line: QueenDetail }) {

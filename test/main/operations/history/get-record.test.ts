@@ -7,6 +7,7 @@ import { getRecord } from '../../../../main/operations/history/get-record.ts';
 import { undo } from '../../../../main/operations/history/undo.ts';
 import { saveHive } from '../../../../main/operations/hives/save-hive.ts';
 import { saveYard } from '../../../../main/operations/hives/save-yard.ts';
+import { moveQueen } from '../../../../main/operations/queens/move-queen.ts';
 import { anObservation } from '../../../builders/batch.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { aDesk, mustOk } from '../../../builders/desk.ts';
@@ -106,4 +107,24 @@ test('a yard is called by the name it has now, or had last', () => {
   for (let steps = 0; steps < 3; steps += 1) mustOk(undo(desk));
   expect(yardOf()).toBe('Orchard');
   expect(getRecord(desk, { record: 'hive', id: 'nobody' })).toEqual([]);
+});
+
+test('a queen has her own changes and those of her moves', () => {
+  const desk = aDeskWithBoxes('2026-06-20');
+  mustOk(recordLook(desk, { ...aTypedLook, result: 'laying', queen: { id: 'queen-1', number: '26-001' } }));
+  const move = { id: 'move-1', queenId: 'queen-1', movedOn: '2026-06-10', place: 'sold', goneTo: 'Mill farm' } as const;
+  mustOk(moveQueen(desk, { ...move, colonyId: null, way: null, price: null, note: null }));
+  mustOk(recordLook(desk, { ...aTypedLook, id: 'look-2', boxId: 'box-2' }));
+  const told = getRecord(desk, { record: 'queen', id: 'queen-1' });
+  expect(told.map(({ step }) => step.words.did)).toEqual(['move-queen', 'record-look']);
+  const moved = told[0]?.rows ?? [];
+  expect(moved.map(({ table, what }) => [table, what])).toEqual(
+    expect.arrayContaining([
+      ['queen_move', 'added'],
+      ['queen', 'changed'],
+    ]),
+  );
+  const queen = moved.find(({ table }) => table === 'queen');
+  expect(queen?.fields).toContainEqual({ field: 'place', old: 'in-box', new: 'sold' });
+  expect(queen?.fields).toContainEqual({ field: 'box_id', old: 'K01', new: null });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import { countTally } from '../../../../main/operations/tally-keeping.ts';
-import { ACTS, Draw, randomAct } from '../../../builders/random-act.ts';
+import { ACTS, Draw, layGround, randomAct } from '../../../builders/random-act.ts';
 import { aWatchedDesk, dataDigest } from '../../../builders/watched-workbook.ts';
 
 /** Kept tallies, and the same counted anew: one for each batch, none for one that is gone. */
@@ -19,6 +19,7 @@ test('a walk of operations, undos and redos always stands where a stack of diges
   fc.assert(
     fc.property(fc.nat(), (seed) => {
       const { desk, db } = aWatchedDesk();
+      layGround(desk);
       const draw = new Draw(seed);
       const past: string[] = [];
       const future: string[] = [];
