@@ -112,11 +112,11 @@ function walkThroughRestarts(walks: number): number {
         workbook.close();
         return digestOf(file);
       };
+      const deskOf = (workbook: Workbook) => ({ workbook, today: dayOfIso('2026-06-20'), ids, reckon: reckonHere() });
       const walk = (workbook: Workbook) => {
-        const desk = { workbook, today: dayOfIso('2026-06-20'), ids, reckon: reckonHere() };
-        for (let step = 0; step < STEPS / 2; step += 1) randomAct(desk, draw);
+        for (let step = 0; step < STEPS / 2; step += 1) randomAct(deskOf(workbook), draw);
       };
-      const before = during((workbook) => layGround({ workbook, today: dayOfIso('2026-06-20'), ids }));
+      const before = during((workbook) => layGround(deskOf(workbook)));
       during(walk);
       const full = during(walk);
       if (during((workbook) => turnAll(() => workbook.undo().ok)) !== before) wrong += 1;
