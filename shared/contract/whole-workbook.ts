@@ -52,6 +52,13 @@ export const WHOLE_VERSION = 1;
 /** Rows of one table; a workbook of many years holds some ten thousand. */
 const MOST_ROWS = 200_000;
 
+/** Any name but those by which every object could be reached. */
+const SettingKey = z
+  .string()
+  .min(1)
+  .max(300)
+  .regex(/^(?!__proto__$|constructor$|prototype$)/);
+
 const rowsOf = <Row extends z.ZodType>(row: Row) => z.array(row).max(MOST_ROWS).default([]);
 
 /** A whole workbook as one JSON text: everything a person has typed, and the sums kept beside it. */
@@ -89,7 +96,7 @@ export const WholeWorkbook = z.object({
     tallies: rowsOf(BatchTally),
   } satisfies { readonly [Key in keyof typeof WHOLE_TABLES | 'tallies']: z.ZodType }),
   /** Settings by name, as the workbook keeps them. */
-  settings: z.record(z.string().regex(/^[A-Za-z][A-Za-z0-9.:-]{0,79}$/), z.json()),
+  settings: z.record(SettingKey, z.json()),
 });
 export type WholeWorkbook = z.infer<typeof WholeWorkbook>;
 

@@ -3,13 +3,14 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import type { Id } from '../../../shared/kernel/id.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Desk } from '../operation.ts';
+import { rememberColumns } from './remembered-columns.ts';
 import { planTable } from './table-plan.ts';
 
 /** Takes the rows of a table in: a safety copy first, then all of them as one change, or none. */
 export async function importTable(desk: Desk, choice: ImportTable): Promise<Result<TableImported, Refusal>> {
   const planned = await planTable(desk, choice);
   if (!planned.ok) return planned;
-  const { missing, dayOrderUnclear, drafts } = planned.value;
+  const { table, columns, missing, dayOrderUnclear, drafts } = planned.value;
   if (missing.length > 0) return refuse({ kind: 'fields-not-matched', field: 'columns', fields: missing });
   if (dayOrderUnclear) return refuse({ kind: 'day-order-needed', field: 'dayOrder' });
   const { ready, problems, problemRows, newYards } = drafts;
@@ -26,6 +27,7 @@ export async function importTable(desk: Desk, choice: ImportTable): Promise<Resu
       yardIds.set(name, id);
     }
     for (const draft of ready) draft.write(tables, draft.yard === null ? null : (yardIds.get(draft.yard) ?? null));
+    rememberColumns(tables.settings, choice.kind, table.headings, columns);
     return ok({ added: ready.length, leftOut: problemRows, copied: kept.value !== null });
   });
 }

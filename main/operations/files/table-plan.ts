@@ -5,6 +5,7 @@ import { bytesOf } from '../../exchange/file-bytes.ts';
 import { type RawTable, readTable } from '../../exchange/read-table.ts';
 import type { Desk } from '../operation.ts';
 import { columnsByField, guessColumns, guessDayOrder, missingFields } from './match-columns.ts';
+import { rememberedColumns } from './remembered-columns.ts';
 import { type Drafts, draftRows } from './table-drafts.ts';
 
 /** A table read from a file, its columns matched and its rows tried; nothing is written. */
@@ -23,7 +24,11 @@ export async function planTable(desk: Desk, choice: ImportTable): Promise<Result
   const read = await readTable(bytesOf(choice.file.base64), choice.sheet);
   if (!read.ok) return refuse({ kind: 'file-unreadable', field: 'file', trouble: read.refusal });
   const table = read.value;
-  const columns = choice.columns ?? guessColumns(table.headings, choice.kind);
+  const { settings } = desk.workbook.tables;
+  const columns =
+    choice.columns ??
+    rememberedColumns(settings, choice.kind, table.headings) ??
+    guessColumns(table.headings, choice.kind);
   const missing = missingFields(columns, choice.kind);
   const guessed = guessDayOrder(table, columns);
   const dayOrder = choice.dayOrder ?? guessed.order;

@@ -38,6 +38,7 @@ export function MatchColumns({ preview, kind, setColumns }: MatchColumnsProps) {
                   {heading}
                   <select
                     className="control"
+                    style={{ minWidth: '9rem' }}
                     value={preview.columns[index] ?? LEAVE}
                     onChange={(event) => set(index, event.target.value)}
                   >

@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { exportTables } from '../../../../main/operations/files/export-tables.ts';
 import { importTable } from '../../../../main/operations/files/import-table.ts';
+import { previewTable } from '../../../../main/operations/files/preview-table.ts';
 import { countTally } from '../../../../main/operations/tally-keeping.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
@@ -160,6 +161,18 @@ describe('nothing is written', () => {
     expect(refusalOf(await importTable(desk, aTableChoice(text, changes)))).toMatchObject({ kind });
     expect(desk.workbook.savedAt).toBeNull();
   });
+});
+
+test('how the columns were matched is remembered for the next table with the same headings, and for no other', async () => {
+  const desk = aDesk();
+  const columns = ['note', 'code'] as const;
+  mustOk(await importTable(desk, aTableChoice('code,what\nfirst,H1', { columns: [...columns] })));
+  const seen = async (text: string) => mustOk(await previewTable(desk, aTableChoice(text))).columns;
+  expect(await seen('Code,WHAT\nsecond,H2')).toEqual(columns);
+  expect(await seen('code,that\nH2,x')).toEqual(['code', null]);
+  expect(await seen('code,what,more\nH2,x,y')).toEqual(['code', null, null]);
+  mustOk(desk.workbook.undo());
+  expect(await seen('code,what\nH2,x')).toEqual(['code', null]);
 });
 
 test('one undo takes back all of it, also the new yards', async () => {

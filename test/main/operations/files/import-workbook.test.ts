@@ -86,13 +86,15 @@ describe('a file of everything', () => {
   test('never writes over what says which file this is', async () => {
     const desk = aDesk();
     fill(desk, ({ settings }) => settings.put('weekStart', 'monday'));
+    const odd = 'printer: Büro 2 (left)_x';
     const file = await changed(desk, (whole) => {
-      whole.settings = { workbookName: 'stolen', heldAt: '2020-01-01', weekStart: 'sunday' };
+      whole.settings = { workbookName: 'stolen', heldAt: '2020-01-01', weekStart: 'sunday', [odd]: [1.5] };
     });
     mustOk(importWorkbook(desk, { file }));
     expect(desk.workbook.tables.settings.get('workbookName')).toBe('Memory');
     expect(desk.workbook.tables.settings.get('heldAt')).toBeNull();
     expect(desk.workbook.tables.settings.get('weekStart')).toBe('sunday');
+    expect(desk.workbook.tables.settings.get(odd)).toEqual([1.5]);
   });
 });
 
