@@ -19,7 +19,7 @@ export function Plan() {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
     <div role="group" className="table-scroll" tabIndex={0} aria-label={words.plan}>
-      <div style={{ minWidth: 720 }}>
+      <div className="plan-axis">
         <div
           style={{
             display: 'grid',
