@@ -90,8 +90,10 @@ class OneSetOfCopies implements Copies {
     const workbook = this.#places.present();
     if (workbook === null || !isWritten(workbook)) return;
     const newest = this.#shelf.list(workbook).find(({ checked, place }) => checked && place === 'here');
+    const known = this.harm;
     this.#check.run(workbook, newest?.note ?? null);
-    if (this.harm !== null) this.#shelf.setHold(workbook, 'harmed');
+    // Once: what the person has released stays released.
+    if (known === null && this.harm !== null) this.#shelf.setHold(workbook, 'harmed');
   }
 
   look(id: string): Result<Workbook, Refusal> {

@@ -157,10 +157,13 @@ class OneKeeper implements Keeper {
   }
 
   stop(): void {
-    this.copies.makeAtClose();
-    this.copies.leave();
-    this.#present?.close();
-    this.#present = null;
+    try {
+      this.copies.makeAtClose();
+    } finally {
+      this.copies.leave();
+      this.#present?.close();
+      this.#present = null;
+    }
   }
 
   /** A workbook that opened takes the place of the one before; otherwise all stays as it was. */

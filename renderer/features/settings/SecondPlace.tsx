@@ -7,7 +7,8 @@ import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { useMoment } from '../../components/moments.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
-import { useWords } from '../../components/words.ts';
+import { useToday, useWords } from '../../components/words.ts';
+import { tooOld } from './second-place-age.ts';
 
 /** A folder on another drive to which the newest copy goes as well. */
 export function SecondPlace({ second }: { second: CopyList['secondPlace'] }) {
@@ -20,10 +21,12 @@ export function SecondPlace({ second }: { second: CopyList['secondPlace'] }) {
     const picked = await shell.pickFolder(words.choose);
     if (picked.available && picked.path) setFolder(picked.path);
   };
+  const age = tooOld(second?.newestAt ?? null, useToday());
   const says = () => {
     if (!second) return words.none;
     if (!second.reachable) return words.missing;
-    return second.newestAt ? words.newest(moment(second.newestAt)) : words.empty;
+    if (!second.newestAt) return words.empty;
+    return age === null ? words.newest(moment(second.newestAt)) : words.old(moment(second.newestAt), age);
   };
   return (
     <Section title={words.title} level={3}>
@@ -36,7 +39,7 @@ export function SecondPlace({ second }: { second: CopyList['secondPlace'] }) {
         }}
       >
         <p>{words.line}</p>
-        <p className={second?.reachable === false ? 'line-notice' : 'soft'}>{says()}</p>
+        <p className={second?.reachable === false || age !== null ? 'line-notice' : 'soft'}>{says()}</p>
         <TextField label={words.folder} value={folder} onChange={setFolder} problem={problem('folder')} />
         <div className="acts">
           <Button type="submit" variant="outlined" disabled={set.state.busy || folder.trim() === ''}>

@@ -87,6 +87,8 @@ export const copies = {
     unset: 'No second place',
     none: 'None is chosen.',
     newest: (moment: string) => `The newest copy there is of ${moment}.`,
+    old: (moment: string, days: number) =>
+      `The newest copy there is of ${moment}, ${days} days old. Plug the drive in, then make a copy.`,
     empty: 'No copy lies there yet.',
     missing: 'It is not connected now. Copies go there again once it is.',
   },

@@ -38,6 +38,9 @@ describe('the thorough look after opening', () => {
     keeper.copies.checkIfDue();
     expect(keeper.copies.harm).toEqual({ kind: 'changed', copyAt: '2026-06-01T12:00:00.000Z' });
     expect(keeper.copies.list().hold).toBe('harmed');
+    keeper.copies.release();
+    keeper.copies.checkIfDue();
+    expect(keeper.copies.list().hold).toBeNull();
     mustOk(keeper.copies.restore(String(keeper.copies.list().copies[0]?.id), null));
     expect(keeper.copies.harm).toBeNull();
   });
