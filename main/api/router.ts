@@ -36,7 +36,18 @@ import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } f
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { ListNotes } from '../../shared/contract/notes.ts';
-import { LabelChoice, OfferLabels, PreviewLabel, PrintTimetable, PrintYardSheet } from '../../shared/contract/print.ts';
+import {
+  LabelChoice,
+  OfferLabels,
+  PreviewLabel,
+  PrintCalibration,
+  PrintTimetable,
+  PrintYardSheet,
+  RemoveLabelSheet,
+  RemovePrinter,
+  SaveLabelSheet,
+  SavePrinter,
+} from '../../shared/contract/print.ts';
 import { MoveQueen, QueenId, RecordFeedback, SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage, ExportFigures, PrintSeasonReport } from '../../shared/contract/season.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
@@ -113,11 +124,17 @@ import { setRoles } from '../operations/hives/set-roles.ts';
 import { getMethod } from '../operations/methods/get-method.ts';
 import { saveMethodCopy } from '../operations/methods/save-method-copy.ts';
 import { listNotes } from '../operations/notes/list-notes.ts';
+import { getPrintSetup } from '../operations/print/get-print-setup.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
 import { previewLabel } from '../operations/print/preview-label.ts';
+import { printCalibration } from '../operations/print/print-calibration.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
 import { printTimetable } from '../operations/print/print-timetable.ts';
 import { printYardSheet } from '../operations/print/print-yard-sheet.ts';
+import { removeLabelSheet } from '../operations/print/remove-label-sheet.ts';
+import { removePrinter } from '../operations/print/remove-printer.ts';
+import { saveLabelSheet } from '../operations/print/save-label-sheet.ts';
+import { savePrinter } from '../operations/print/save-printer.ts';
 import { getQueen } from '../operations/queens/get-queen.ts';
 import { listMotherLines } from '../operations/queens/list-mother-lines.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
@@ -255,6 +272,12 @@ export const appRouter = group({
     printLabels: command(LabelChoice, printLabels),
     printYardSheet: command(PrintYardSheet, printYardSheet),
     printTimetable: command(PrintTimetable, printTimetable),
+    getPrintSetup: plainQuery(getPrintSetup),
+    saveLabelSheet: command(SaveLabelSheet, saveLabelSheet),
+    removeLabelSheet: command(RemoveLabelSheet, removeLabelSheet),
+    savePrinter: command(SavePrinter, savePrinter),
+    removePrinter: command(RemovePrinter, removePrinter),
+    printCalibration: command(PrintCalibration, printCalibration),
   }),
   files: group({
     previewCalendar: query(CalendarChoice, previewCalendar),

@@ -6,6 +6,7 @@ import { type LabelLayout, layOutLabel, leastQrSide } from './label-layout.ts';
 import { labelRows } from './label-rows.ts';
 import { inPoints, openPaper, type PaperDocument } from './paper-document.ts';
 import { printable } from './paper-fonts.ts';
+import { type Correction, moveTo } from './printer-correction.ts';
 import { type QrCode, qrCode, qrContent, qrRows } from './qr-code.ts';
 
 export interface LabelPaper {
@@ -18,6 +19,8 @@ export interface LabelPaper {
   readonly qr: boolean;
   /** Cut lines, for plain paper. */
   readonly outline: boolean;
+  /** How the printer shifts and stretches; null or absent = as told. */
+  readonly printer?: Correction | null;
   /** ISO instant for the document's own record; the same input gives the same bytes. */
   readonly madeAt: string;
 }
@@ -48,7 +51,8 @@ export async function labelPdf(paper: LabelPaper): Promise<LabelPdf> {
       document.addPage(sheet.paperWidth, sheet.paperHeight);
       pages += 1;
     }
-    document.pdf.save().translate(inPoints(place.x), inPoints(place.y));
+    document.pdf.save();
+    moveTo(document, place.x, place.y, paper.printer ?? null);
     if (paper.outline) document.rectangle(0, 0, sheet.labelWidth, sheet.labelHeight, OUTLINE);
     drawLabel(document, layout, code);
     document.pdf.restore();

@@ -1,26 +1,40 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { IdField, IsoDayField } from '../model/fields.ts';
-import { LABEL_SHEETS, type LabelSheetKey } from '../model/label-sheet.ts';
+import { OwnLabelSheet, type SheetTrouble } from '../model/own-label-sheet.ts';
+import { Printer, PrinterReadings, type ReadingTrouble } from '../model/printer.ts';
 import { BatchPreview } from './batches.ts';
 
-/** The label sheets that the window offers: all whose millimetres are known. */
-export const SHEETS: readonly LabelSheetKey[] = LABEL_SHEETS.map(({ key }) => key);
-export type SheetKey = LabelSheetKey;
+/** Which label sheet: one of the list, or one of the person's own. */
+const SheetField = z.string().min(1).max(80);
+/** A measured printer by its name; null = not measured. */
+const PrinterField = Printer.shape.name.nullable();
 
-export const OfferLabels = z.object({ batchId: IdField.nullable(), sheet: z.enum(SHEETS) });
+/** What the person measured: label sheets of their own, and printers. */
+export interface PrintSetup {
+  readonly sheets: readonly OwnLabelSheet[];
+  readonly printers: readonly Printer[];
+}
+export const SaveLabelSheet = OwnLabelSheet;
+export const RemoveLabelSheet = OwnLabelSheet.pick({ key: true });
+export const SavePrinter = PrinterReadings.extend({ name: Printer.shape.name });
+export const RemovePrinter = Printer.pick({ name: true });
+export const PrintCalibration = z.object({ sheet: SheetField, printer: PrinterField });
+
+export const OfferLabels = z.object({ batchId: IdField.nullable(), sheet: SheetField });
 
 export const LabelChoice = z.object({
   batchId: IdField.nullable(),
   boxIds: z.array(IdField).max(400).nullable(),
-  sheet: z.enum(SHEETS),
+  sheet: SheetField,
   /** First free label, from 1. */
-  startAt: z.int().min(1).max(100),
+  startAt: z.int().min(1).max(500),
+  printer: PrinterField.default(null),
   qr: z.boolean(),
   pencilLine: z.boolean(),
   outline: z.boolean(),
 });
-export type LabelChoice = z.infer<typeof LabelChoice>;
+export type LabelChoice = z.input<typeof LabelChoice>;
 
 export interface LabelText {
   readonly placementId: string;
@@ -127,6 +141,9 @@ export interface PrintedFile extends PaperFile {
 }
 
 export type PrintRefusal =
+  | { readonly kind: 'label-sheet-missing'; readonly field: 'sheet' }
+  | (SheetTrouble & { readonly kind: 'label-sheet-wrong' })
+  | (ReadingTrouble & { readonly kind: 'printer-reading-wrong' })
   | { readonly kind: 'no-labels'; readonly field: 'batchId' }
   | { readonly kind: 'start-beyond-sheet'; readonly field: 'startAt'; readonly labels: number }
   | { readonly kind: 'qr-does-not-fit'; readonly field: 'qr'; readonly neededMillimetres: number };

@@ -5,12 +5,14 @@ import type { Tables } from '../../workbook/workbook.ts';
 import { labelChanges, labelRecords, labelTexts, lastPrint, openPlacements } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
 import { firstFreeLabel } from './first-free-label.ts';
+import { sheetByKey } from './print-setup.ts';
 
 /** Batches with cells in boxes, and the labels of the chosen one (or of the newest). */
 export function offerLabels(
   { workbook: { tables } }: Desk,
-  { batchId, sheet }: z.infer<typeof OfferLabels>,
+  { batchId, sheet: key }: z.infer<typeof OfferLabels>,
 ): LabelOffer {
+  const sheet = sheetByKey(tables, key);
   const withBoxes = tables.batches
     .all()
     .filter((batch) => openPlacements(tables, batch).length > 0)
@@ -25,7 +27,7 @@ export function offerLabels(
     })),
     labels: chosen ? labelTexts(tables, chosen) : [],
     waiting: chosen ? waitingLabels(tables, chosen) : [],
-    startAt: firstFreeLabel(tables, sheet),
+    startAt: sheet ? firstFreeLabel(tables, sheet) : 1,
   };
 }
 

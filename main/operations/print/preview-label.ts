@@ -1,16 +1,17 @@
 import type { z } from 'zod';
 import type { LabelPicture, PreviewLabel } from '../../../shared/contract/print.ts';
-import { labelSheet } from '../../../shared/model/label-sheet.ts';
 import { labelPicture } from '../../paper/label-pdf.ts';
 import { labelTexts } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
+import { sheetByKey } from './print-setup.ts';
 
 /** The first label of a batch as it will be printed, or null when there is none or its square code has no room. */
 export function previewLabel(
   { workbook: { tables } }: Desk,
-  { batchId, sheet, qr, pencilLine }: z.infer<typeof PreviewLabel>,
+  { batchId, sheet: key, qr, pencilLine }: z.infer<typeof PreviewLabel>,
 ): LabelPicture | null {
   const batch = tables.batches.get(batchId);
   const label = batch ? labelTexts(tables, batch)[0] : undefined;
-  return label ? labelPicture(label, labelSheet(sheet), { qr, pencilLine }) : null;
+  const sheet = sheetByKey(tables, key);
+  return label && sheet ? labelPicture(label, sheet, { qr, pencilLine }) : null;
 }

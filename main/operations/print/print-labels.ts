@@ -2,12 +2,13 @@ import type { LabelChoice, PrintedFile } from '../../../shared/contract/print.ts
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import { labelSheet, labelsOnSheet } from '../../../shared/model/label-sheet.ts';
+import { labelsOnSheet } from '../../../shared/model/label-sheet.ts';
 import { labelWords } from '../../../shared/text/english/labels.ts';
 import { labelPdf } from '../../paper/label-pdf.ts';
 import { labelAsText, labelRecords, labelTexts } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
 import { rememberFirstFree } from './first-free-label.ts';
+import { printerByName, sheetByKey } from './print-setup.ts';
 
 /** Draws the labels of a batch as a PDF, and keeps what was printed and where the sheet goes on. */
 export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Result<PrintedFile, Refusal>> {
@@ -19,7 +20,8 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
     (label) => boxIds === null || boxIds.has(tables.placements.get(label.placementId)?.boxId ?? ''),
   );
   if (!batch || labels.length === 0) return refuse({ kind: 'no-labels', field: 'batchId' });
-  const sheet = labelSheet(choice.sheet);
+  const sheet = sheetByKey(tables, choice.sheet);
+  if (!sheet) return refuse({ kind: 'label-sheet-missing', field: 'sheet' });
   const onSheet = labelsOnSheet(sheet);
   if (choice.startAt > onSheet) return refuse({ kind: 'start-beyond-sheet', field: 'startAt', labels: onSheet });
   const printedOn = isoOfDay(desk.today);
@@ -33,6 +35,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
     pencilLine,
     qr,
     outline,
+    printer: printerByName(tables, choice.printer ?? null),
     madeAt: `${printedOn}T12:00:00Z`,
   });
   if (pdf.kind === 'code-does-not-fit')
@@ -47,7 +50,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
         printedOn,
         words: records.get(label.placementId) ?? '',
       });
-    rememberFirstFree(written, choice.sheet, nextStartAt);
+    rememberFirstFree(written, sheet, nextStartAt);
     return ok({
       name: labelWords.fileName(batch.code),
       mediaType: 'application/pdf',

@@ -1,8 +1,8 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
-import type { LabelChoice, LabelOffer, PrintedFile, SheetKey, WaitingLabel } from '../../../shared/contract/print.ts';
+import type { LabelChoice, LabelOffer, PrintedFile, PrintSetup, WaitingLabel } from '../../../shared/contract/print.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
-import { labelSheet } from '../../../shared/model/label-sheet.ts';
+import { LABEL_SHEETS, type LabelSheet } from '../../../shared/model/label-sheet.ts';
 import { ask, shell } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
 import { openPdf, saveMade } from '../../client/made-files.ts';
@@ -16,15 +16,22 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
 import { LabelPreview } from './LabelPreview.tsx';
+import { OwnSheets } from './OwnSheets.tsx';
+import { Printers } from './Printers.tsx';
 import { SheetPicture } from './SheetPicture.tsx';
 import { YardSheet } from './YardSheet.tsx';
 
 /** Labels for the boxes of a batch: which sheet, from which label on, and what they show. */
 export function Labels({ batchId }: { batchId: string | null }) {
   const { print: words } = useWords();
-  const [sheet, setSheet] = useState<SheetKey>('a4-3x7-63.5x38.1');
-  const offer = useAnswer(['labels', batchId, sheet], () => ask.print.offerLabels.query({ batchId, sheet }));
-  if (!offer.data) return <Page title={words.title}>{null}</Page>;
+  const [key, setKey] = useState<string>(LABEL_SHEETS[0].key);
+  const setup = useAnswer(['print-setup'], () => ask.print.getPrintSetup.query());
+  const sheets: readonly LabelSheet[] = [...LABEL_SHEETS, ...(setup.data?.sheets ?? [])];
+  const sheet = sheets.find((one) => one.key === key) ?? LABEL_SHEETS[0];
+  const offer = useAnswer(['labels', batchId, sheet.key], () =>
+    ask.print.offerLabels.query({ batchId, sheet: sheet.key }),
+  );
+  if (!offer.data || !setup.data) return <Page title={words.title}>{null}</Page>;
   const chosen = batchId ?? offer.data.batches[0]?.id ?? null;
   return (
     <Page title={words.title}>
@@ -33,15 +40,19 @@ export function Labels({ batchId }: { batchId: string | null }) {
           <EmptyState title={words.empty} />
         ) : (
           <LabelForm
-            key={`${chosen} ${sheet} ${offer.isPlaceholderData}`}
+            key={`${chosen} ${sheet.key} ${offer.isPlaceholderData}`}
             offer={offer.data}
             batchId={chosen}
             sheet={sheet}
-            setSheet={setSheet}
+            sheets={sheets}
+            printers={setup.data.printers}
+            setSheet={setKey}
           />
         )}
       </Section>
       <YardSheet />
+      <OwnSheets sheets={setup.data.sheets} />
+      <Printers printers={setup.data.printers} sheet={sheet.key} />
     </Page>
   );
 }
@@ -49,18 +60,22 @@ export function Labels({ batchId }: { batchId: string | null }) {
 interface LabelFormProps {
   readonly offer: LabelOffer;
   readonly batchId: string;
-  readonly sheet: SheetKey;
-  readonly setSheet: (sheet: SheetKey) => void;
+  readonly sheet: LabelSheet;
+  readonly sheets: readonly LabelSheet[];
+  readonly printers: PrintSetup['printers'];
+  readonly setSheet: (key: string) => void;
 }
 
-function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
-  const { print: words } = useWords();
+function LabelForm(props: LabelFormProps) {
+  const { offer, batchId, sheet, printers } = props;
+  const { print: words, calibration } = useWords();
+  const [printer, setPrinter] = useState(printers.at(-1)?.name ?? '');
   const [startAt, setStartAt] = useState(String(offer.startAt));
   const [shows, setShows] = useState({ qr: false, pencilLine: true, outline: false });
   const [outcome, setOutcome] = useState<string | null>(null);
   const print = useChange(ask.print.printLabels.mutate);
   const problem = useProblemOf(print.state.refusal);
-  const wish = { batchId, sheet, qr: shows.qr, pencilLine: shows.pencilLine };
+  const wish = { batchId, sheet: sheet.key, qr: shows.qr, pencilLine: shows.pencilLine };
   const picture = useAnswer(['label-picture', wish], () => ask.print.previewLabel.query(wish));
   const first = /^\d{1,3}$/.test(startAt.trim()) ? Number(startAt) : 0;
   const waiting = offer.waiting.length;
@@ -68,7 +83,7 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
   const only = onlyWaiting && waiting > 0;
   const labels = only ? waiting : offer.labels.length;
   const boxIds = only ? offer.waiting.map(({ boxId }) => boxId) : null;
-  const choice: LabelChoice = { batchId, boxIds, sheet, startAt: first, ...shows };
+  const choice: LabelChoice = { batchId, boxIds, sheet: sheet.key, startAt: first, printer: printer || null, ...shows };
   const make = async (then: (file: PrintedFile) => Promise<string | null>) => {
     const file = await print.run(choice);
     if (!file) return;
@@ -78,7 +93,7 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
   return (
     <div className="columns">
       <div className="stack">
-        <WhatAndSheet offer={offer} batchId={batchId} sheet={sheet} setSheet={setSheet} problem={problem('batchId')} />
+        <WhatAndSheet {...props} problem={problem('batchId')} />
         <TextField
           label={words.startAt}
           value={startAt}
@@ -96,6 +111,17 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
           ]}
           onChange={(which) => setOnlyWaiting(which === 'waiting')}
         />
+        {printers.length > 0 ? (
+          <ChoiceField
+            label={calibration.printer}
+            value={printer}
+            choices={[
+              { value: '', text: calibration.notMeasured },
+              ...printers.map(({ name }) => ({ value: name, text: name })),
+            ]}
+            onChange={setPrinter}
+          />
+        ) : null}
         <ChangedLabels waiting={offer.waiting} />
         <Shows shows={shows} setShows={setShows} problem={problem('qr')} />
         <PrintActs busy={print.state.busy} make={(then) => void make(then)} />
@@ -108,13 +134,8 @@ function LabelForm({ offer, batchId, sheet, setSheet }: LabelFormProps) {
         <p className="soft">{words.advice}</p>
       </div>
       <div className="stack">
-        <SheetPicture
-          sheet={labelSheet(sheet)}
-          startAt={first}
-          labels={labels}
-          onChoose={(n) => setStartAt(String(n))}
-        />
-        {picture.data ? <LabelPreview picture={picture.data} sheet={labelSheet(sheet)} /> : null}
+        <SheetPicture sheet={sheet} startAt={first} labels={labels} onChoose={(n) => setStartAt(String(n))} />
+        {picture.data ? <LabelPreview picture={picture.data} sheet={sheet} /> : null}
       </div>
     </div>
   );
@@ -150,6 +171,7 @@ function WhatAndSheet({
   offer,
   batchId,
   sheet,
+  sheets,
   setSheet,
   problem,
 }: LabelFormProps & { readonly problem: string | null }) {
@@ -168,8 +190,8 @@ function WhatAndSheet({
       />
       <ChoiceField
         label={words.sheet}
-        value={sheet}
-        choices={(Object.entries(words.sheets) as [SheetKey, string][]).map(([value, text]) => ({ value, text }))}
+        value={sheet.key}
+        choices={sheets.map((one) => ({ value: one.key, text: words.sheetName(one) }))}
         onChange={setSheet}
       />
     </>

@@ -1,6 +1,7 @@
 import { batches } from './batches.ts';
 import { boxes } from './boxes.ts';
 import { calendarWords } from './calendar-file.ts';
+import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashWords } from './clashes.ts';
 import { copies } from './copies.ts';
@@ -65,6 +66,8 @@ export const english = {
   seasonReport,
   forecast,
   print,
+  calibration: calibrationWords,
+  ownSheets,
   yardSheet,
   calendarFile: calendarWords,
   moving,

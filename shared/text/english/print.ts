@@ -1,5 +1,5 @@
 import type { LabelPart, OmittedPart } from '../../contract/print.ts';
-import { LABEL_SHEETS, type LabelSheet, type LabelSheetKey, labelsOnSheet } from '../../model/label-sheet.ts';
+import { type LabelSheet, labelsOnSheet } from '../../model/label-sheet.ts';
 
 const PARTS: Readonly<Record<OmittedPart, string>> = {
   brood: 'look for sealed brood',
@@ -33,10 +33,7 @@ export const print = {
   changedPart: (part: string, was: string, now: string) => `${part} ${was} → ${now}`,
   changedLine: (boxes: string, changes: string) => `${boxes}: ${changes}`,
   sheet: 'Sheet',
-  sheets: Object.fromEntries(LABEL_SHEETS.map((sheet) => [sheet.key, sheetName(sheet)])) as Record<
-    LabelSheetKey,
-    string
-  >,
+  sheetName,
   startAt: 'First free label',
   startHint: 'Click the first free label, or type its number.',
   shows: 'The label shows',
@@ -64,7 +61,8 @@ export const print = {
 } as const;
 
 /** A sheet or roll by its measures, since makers' names and numbers say nothing about the yard. */
-function sheetName(sheet: LabelSheet): string {
+function sheetName(sheet: LabelSheet & { readonly name?: string }): string {
+  if (sheet.name !== undefined) return `${sheet.name}, ${sheet.columns} × ${sheet.rows}`;
   const { columns, rows, labelWidth, labelHeight, paperWidth } = sheet;
   const millimetres = (side: number): string => String(Math.round(side * 10) / 10);
   const label = `${millimetres(labelWidth)} × ${millimetres(labelHeight)} mm`;

@@ -2,6 +2,7 @@ import type { Notice, Refusal } from '../../contract/refusal.ts';
 import type { Day, IsoDay } from '../../kernel/day.ts';
 import type { CalendarRefusal } from '../../model/timetable.ts';
 import { calendarRefusalSentence } from './calendar-refusals.ts';
+import { calibrationWords, ownSheets } from './calibration.ts';
 import { changeSentence } from './history.ts';
 import { lookWords } from './looks.ts';
 import { STEP_TEXTS } from './steps.ts';
@@ -23,6 +24,20 @@ const NOT_SAVED = {
   'read-only': 'Not saved: this workbook is open for reading only. Save a copy elsewhere to write in it.',
   'file-replaced':
     'Not saved: another program has put a different file in the workbook’s place. What you typed is still here. Save the workbook elsewhere, then save again.',
+} as const;
+
+const SHEET_TROUBLE = {
+  'too-small': (mm: number) =>
+    `${mm} mm too small for a box number and its days. Measure again, or choose larger labels.`,
+  overlap: (mm: number) =>
+    `labels would overlap by ${mm} mm. The pitch is the width or height of a label and the gap to the next.`,
+  'beyond-paper': (mm: number) => `the last label would run ${mm} mm over the paper. Check margin, pitch and number.`,
+} as const;
+
+const READING_TROUBLE = {
+  scaled: (mm: number) =>
+    `${mm} mm for a bar of 100 means that the page was printed to fit. Print it again at “Actual size”, then measure.`,
+  far: (mm: number) => `${mm} mm is too far from the 20 mm drawn. Measure to the cross again.`,
 } as const;
 
 const NO_COPY = {
@@ -224,6 +239,11 @@ const REFUSALS: Sentences<Own> = {
   'start-beyond-sheet': ({ labels }) =>
     `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
   'season-without-batches': ({ season }) => `Season: no batch was started in ${season}. Choose a season with batches.`,
+  'label-sheet-missing': () => 'Sheet: this label sheet is not in the workbook any more. Choose another.',
+  'label-sheet-wrong': ({ field, trouble, millimetres }) =>
+    `${ownSheets.fields[field]}: ${SHEET_TROUBLE[trouble](millimetres)}`,
+  'printer-reading-wrong': ({ field, trouble, millimetres }) =>
+    `${calibrationWords.fields[field]}: ${READING_TROUBLE[trouble](millimetres)}`,
   'qr-does-not-fit': ({ neededMillimetres }) =>
     `Square code: it needs ${neededMillimetres.toFixed(0)} mm, more than this label has. Choose a larger label, or leave the code off.`,
 };

@@ -104,6 +104,14 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'no-labels': { kind: 'no-labels', field: 'batchId' },
   'start-beyond-sheet': { kind: 'start-beyond-sheet', field: 'startAt', labels: 21 },
   'season-without-batches': { kind: 'season-without-batches', field: 'season', season: 2024 },
+  'label-sheet-missing': { kind: 'label-sheet-missing', field: 'sheet' },
+  'label-sheet-wrong': { kind: 'label-sheet-wrong', field: 'pitchX', trouble: 'overlap', millimetres: 1.5 },
+  'printer-reading-wrong': {
+    kind: 'printer-reading-wrong',
+    field: 'barAcross',
+    trouble: 'scaled',
+    millimetres: 96.5,
+  },
   'qr-does-not-fit': { kind: 'qr-does-not-fit', field: 'qr', neededMillimetres: 18.2 },
 };
 
