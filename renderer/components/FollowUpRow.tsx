@@ -1,6 +1,6 @@
 import { Button } from '@mui/material';
 import type { FollowUpLine } from '../../shared/contract/follow-ups.ts';
-import { FOLLOW_UP_ANSWERS, type FollowUpAnswer } from '../../shared/model/follow-up.ts';
+import { FOLLOW_UP_ANSWERS, type FollowUpAnswer } from '../../shared/model/follow-up-answer.ts';
 import { goTo } from './routes.ts';
 import { useDays, useWords } from './words.ts';
 

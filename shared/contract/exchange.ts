@@ -1,27 +1,5 @@
 import { z } from 'zod';
-
-/** The tables that go out as sheets, each for a question a person asks of a season. */
-export const TABLE_KEYS = [
-  'hives',
-  'batches',
-  'counts',
-  'steps-done',
-  'sightings',
-  'boxes',
-  'placements',
-  'looks',
-  'queens',
-  'queen-moves',
-  'queen-feedback',
-  'tallies',
-  'hive-looks',
-  'hive-moves',
-  'treatments',
-  'hive-scores',
-  'hive-tests',
-  'weather',
-] as const;
-export type TableKey = (typeof TABLE_KEYS)[number];
+import { TABLE_KEYS } from '../model/table-key.ts';
 
 /** A value of a sheet. Days travel as ISO text in columns of the kind `day`; null = not known. */
 export type Cell = string | number | boolean | null;

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { IdField, IsoDayField, NoteField } from '../model/fields.ts';
-import { FOLLOW_UP_ANSWERS, type FollowUpAnswer, type FollowUpKind } from '../model/follow-up.ts';
+import type { FollowUpKind } from '../model/follow-up.ts';
+import { FOLLOW_UP_ANSWERS, type FollowUpAnswer } from '../model/follow-up-answer.ts';
 
 export const AnswerFollowUp = z.object({
   followUpId: IdField,

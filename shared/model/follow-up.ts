@@ -1,13 +1,10 @@
 import { z } from 'zod';
 import { IdField, IsoDayField, NoteField } from './fields.ts';
+import { FOLLOW_UP_ANSWERS } from './follow-up-answer.ts';
 
 /** Jobs that follow from something done to one queen or box, apart from any batch's timetable. */
 export const FOLLOW_UPS = ['check-release', 'check-eggs', 'check-queen', 'look-again'] as const;
 export type FollowUpKind = (typeof FOLLOW_UPS)[number];
-
-/** `well`: as hoped. `not-yet`: another look is needed. `gone`: she is dead or lost. */
-export const FOLLOW_UP_ANSWERS = ['well', 'not-yet', 'gone'] as const;
-export type FollowUpAnswer = (typeof FOLLOW_UP_ANSWERS)[number];
 
 export const FollowUp = z.object({
   id: IdField,

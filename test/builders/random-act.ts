@@ -30,7 +30,7 @@ import { saveWeather } from '../../main/operations/weather/save-weather.ts';
 import { addDays, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
 import { ok } from '../../shared/kernel/result.ts';
 import { ROLES } from '../../shared/model/colony.ts';
-import { FOLLOW_UP_ANSWERS } from '../../shared/model/follow-up.ts';
+import { FOLLOW_UP_ANSWERS } from '../../shared/model/follow-up-answer.ts';
 import { LOOK_RESULTS } from '../../shared/model/look.ts';
 import { PLACEMENT_ENDS } from '../../shared/model/mating-box.ts';
 import { QUEEN_PLACES } from '../../shared/model/queen.ts';

@@ -45,7 +45,7 @@ test('text size, density, theme, order of days, week and degrees act at once and
     await choose(page, 'Days are written', 'May 14');
     await choose(page, 'The week begins on', 'Sunday');
     await choose(page, 'Degrees', 'Fahrenheit (°F)');
-    await page.getByText('Thursday, May 14, 2026').waitFor();
+    await page.getByText('Thursday, May 14, 2026', { exact: true }).waitFor();
     const chosen = { size: '25.6px', theme: 'dark', density: 'compact', row: '34px', wide: false };
     await expect.poll(() => shown(page)).toEqual(chosen);
 
@@ -58,7 +58,7 @@ test('text size, density, theme, order of days, week and degrees act at once and
     await typedDays(page);
     // Reduced motion asked for: nothing on the page moves, not even while a dialog opens.
     await page.keyboard.press('Control+k');
-    await page.getByRole('combobox').waitFor();
+    await page.getByRole('dialog').getByRole('combobox').waitFor();
     expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
     expect(house.problems).toEqual([]);
   } finally {
@@ -74,7 +74,7 @@ async function typedDays(page: Page): Promise<void> {
   await page.getByText('Wednesday, May 6, 2026, 8 days ago').waitFor();
   await page.keyboard.press('Control+,');
   await choose(page, 'Days are written', '2026-05-14');
-  await page.getByText('Thursday 2026-05-14').waitFor();
+  await page.getByText('Thursday 2026-05-14', { exact: true }).waitFor();
   await page.keyboard.press('Control+n');
   expect(await day.inputValue()).toBe('Thu 2026-05-14');
   await day.fill('06-05');

@@ -1,4 +1,3 @@
-import type { TableKey } from '../../../shared/contract/exchange.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { type Batch, COUNTED_STAGES, type Count, type StepDone } from '../../../shared/model/batch.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
@@ -11,6 +10,7 @@ import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
 import type { QueenFeedback, QueenMove } from '../../../shared/model/queen-story.ts';
 import { STEPS } from '../../../shared/model/step.ts';
 import type { StockScore, StockTest } from '../../../shared/model/stock.ts';
+import type { TableKey } from '../../../shared/model/table-key.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import type { WeatherDay } from '../../../shared/model/weather.ts';
 import type { tableWords } from '../../../shared/text/english/tables-out.ts';

@@ -1,4 +1,5 @@
-import { type Sheet, type SheetColumn, TABLE_KEYS, type TableKey } from '../../../shared/contract/exchange.ts';
+import type { Sheet, SheetColumn } from '../../../shared/contract/exchange.ts';
+import { TABLE_KEYS, type TableKey } from '../../../shared/model/table-key.ts';
 import { dictionaryWords, tableWords } from '../../../shared/text/english/tables-out.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { ColumnOf } from './column-kinds.ts';

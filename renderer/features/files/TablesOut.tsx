@@ -1,6 +1,7 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
-import { type ExportTables, TABLE_KEYS } from '../../../shared/contract/exchange.ts';
+import type { ExportTables } from '../../../shared/contract/exchange.ts';
+import { TABLE_KEYS } from '../../../shared/model/table-key.ts';
 import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
 import { saveMade } from '../../client/made-files.ts';

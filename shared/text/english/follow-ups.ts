@@ -1,4 +1,5 @@
-import type { FollowUpAnswer, FollowUpKind } from '../../model/follow-up.ts';
+import type { FollowUpKind } from '../../model/follow-up.ts';
+import type { FollowUpAnswer } from '../../model/follow-up-answer.ts';
 
 type Answers = Readonly<Record<FollowUpAnswer, string>>;
 

@@ -1,4 +1,4 @@
-import { TABLE_KEYS, type TableKey } from '../../contract/exchange.ts';
+import { TABLE_KEYS, type TableKey } from '../../model/table-key.ts';
 
 const ID = 'Name of the row for life; the same in every file.';
 

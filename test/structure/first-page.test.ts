@@ -1,0 +1,51 @@
+// What the first page needs before it runs is followed from import to import. Schemas and the chart library belong to the
+// core and to pages fetched later: they would make the first page a third heavier.
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { expect, test } from 'vitest';
+
+const root = join(import.meta.dirname, '../..');
+
+/** Imports of values; those of types are gone before the page is made, and `import(…)` is fetched later. */
+function valueImports(text: string): readonly string[] {
+  return [...text.matchAll(/^(?:import|export)\s+(?!type\b)(\{[^}]*\}|[^'{]*)?\s*(?:from\s+)?'([^']+)';/gm)]
+    .filter(
+      ([, names]) =>
+        !names?.startsWith('{') ||
+        names
+          .replace(/[{}\s]/g, '')
+          .split(',')
+          .some((name) => name && !isTypeName(names, name)),
+    )
+    .map((match) => match[2] ?? '');
+}
+const isTypeName = (names: string, name: string): boolean =>
+  name.startsWith('type') && new RegExp(`type\\s+${name.slice(4)}`).test(names);
+
+/** Every file and package reached from the entry, with the file that asks for it. */
+function reached(entry: string): ReadonlyMap<string, string> {
+  const found = new Map<string, string>([[entry, '']]);
+  const waiting = [entry];
+  while (waiting.length > 0) {
+    const file = waiting.pop() ?? '';
+    for (const wanted of valueImports(readFileSync(join(root, file), 'utf8'))) {
+      const target = wanted.startsWith('.') ? relative(root, join(root, dirname(file), wanted)) : wanted;
+      if (found.has(target)) continue;
+      found.set(target, file);
+      if (wanted.startsWith('.') && /\.tsx?$/.test(target) && existsSync(join(root, target))) waiting.push(target);
+    }
+  }
+  return found;
+}
+
+test('the first page carries no schema library and no charts', () => {
+  const all = reached('renderer/main.tsx');
+  // The walk itself works: the frame, its words and the theme are reached.
+  for (const known of ['renderer/shell/App.tsx', 'shared/text/english/english.ts', '@mui/material', 'react-dom/client'])
+    expect([...all.keys()]).toContain(known);
+  const heavy = ['zod', 'recharts', 'papaparse', 'read-excel-file'].flatMap((name) => {
+    const by = all.get(name);
+    return by === undefined ? [] : [`${name}, asked for by ${by}`];
+  });
+  expect(heavy).toEqual([]);
+});
