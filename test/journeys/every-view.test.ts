@@ -61,6 +61,7 @@ async function viewsOf(page: Page): Promise<readonly (readonly [string, string])
     ['Season', '/season?tab=queens'],
     ['Season', '/season?tab=plan'],
     ['Season', '/season?tab=report'],
+    ['Season', '/season?tab=weather'],
     ['Print', `/print?batch=${batch('26-01')}`],
     ['Files', '/files'],
     ['Class', '/class'],
