@@ -86,14 +86,13 @@ async function fuzzed(
 
 /** The control: a way in that believes what it reads must be noticed. */
 async function control(inputs: number): Promise<FaultReport> {
-  const believing: TakeIn = (bytes) =>
-    outcomeOf(async (desk) => {
-      const { tables } = JSON.parse(new TextDecoder().decode(bytes));
-      return desk.workbook.change({ did: 'other' }, (written) => {
-        for (const key of WHOLE_KEYS) for (const row of tables[key]) written[key].insert(row as never);
-        return ok(null);
-      });
+  const believing = onDesks(aDesk, async (desk, bytes) => {
+    const { tables } = JSON.parse(new TextDecoder().decode(bytes));
+    return desk.workbook.change({ did: 'other' }, (written) => {
+      for (const key of WHOLE_KEYS) for (const row of tables[key]) written[key].insert(row as never);
+      return ok(null);
     });
+  });
   const counts = await counted(inputs, everything(), believing, harmedJson);
   const noticed = HARM.reduce((sum, outcome) => sum + (counts.get(outcome) ?? 0), 0);
   return {
@@ -119,15 +118,27 @@ const spreadsheet = (): Promise<Uint8Array> =>
 
 const everything = (): Uint8Array => new TextEncoder().encode(JSON.stringify(wholeWorkbook(aDeskWithBoxes())));
 
-const tableIn: TakeIn = (bytes) =>
-  outcomeOf(
-    (desk) => importTable(desk, aTableChoice(bytes, { kind: 'queens', leaveOut: true, dayOrder: 'day-first' })),
-    aDeskWithBoxes(),
-  );
+const tableIn: TakeIn = onDesks(aDeskWithBoxes, (desk, bytes) =>
+  importTable(desk, aTableChoice(bytes, { kind: 'queens', leaveOut: true, dayOrder: 'day-first' })),
+);
 
-const wholeIn: TakeIn = (bytes) => outcomeOf(async (desk) => importWorkbook(desk, { file: handed(bytes) }));
+const wholeIn: TakeIn = onDesks(aDesk, async (desk, bytes) => importWorkbook(desk, { file: handed(bytes) }));
 
-async function outcomeOf(work: (desk: Desk) => Promise<Result<unknown, Refusal>>, desk = aDesk()): Promise<Outcome> {
+/** A workbook that declined a file is as it was, so the next file is handed to it too; after any other outcome a new one. */
+function onDesks(make: () => Desk, work: (desk: Desk, bytes: Uint8Array) => Promise<Result<unknown, Refusal>>): TakeIn {
+  let desk: Desk | null = null;
+  return async (bytes) => {
+    desk ??= make();
+    const outcome = await outcomeOn(desk, (on) => work(on, bytes));
+    if (outcome !== 'declined') {
+      desk.workbook.close();
+      desk = null;
+    }
+    return outcome;
+  };
+}
+
+async function outcomeOn(desk: Desk, work: (desk: Desk) => Promise<Result<unknown, Refusal>>): Promise<Outcome> {
   const before = desk.workbook.changeNumber;
   try {
     const result = await work(desk);
@@ -136,8 +147,6 @@ async function outcomeOf(work: (desk: Desk) => Promise<Result<unknown, Refusal>>
     return rowsFit(desk) ? 'taken in' : 'unfit rows';
   } catch {
     return 'threw';
-  } finally {
-    desk.workbook.close();
   }
 }
 const OWN_PARTS = Reflect.ownKeys(Object.prototype).length;
