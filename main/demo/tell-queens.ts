@@ -14,6 +14,8 @@ const BROUGHT_IN = [
   { season: 2024, breeder: 'H07', hive: 'H12', on: '2024-08-20', way: 'push-in-cage' },
   { season: 2025, breeder: 'H03', hive: 'H15', on: '2025-08-05', way: 'small-colony' },
   { season: 2025, breeder: 'H07', hive: 'H09', on: '2026-05-14', way: 'candy-cage' },
+  // H12 was slow again: its old queen is gone, and the new one sits in her cage on the held day.
+  { season: 2025, breeder: 'H07', hive: 'H12', on: '2026-05-19', way: 'candy-cage' },
 ] as const satisfies readonly {
   season: number;
   breeder: string;
@@ -40,6 +42,7 @@ export function tellQueens(desk: Desk): void {
   for (const { season, breeder, hive, on, way } of BROUGHT_IN) {
     const queen = pick(desk, season, breeder, taken);
     taken.add(queen.id);
+    removeOld(desk, hive, on);
     bringIn({ ...desk, today: dayOfIso(HELD_DAY) }, queen, hive, on, way);
   }
   tellFeedback(desk);
@@ -60,6 +63,15 @@ function bringIn(desk: Desk, queen: Queen, hive: string, movedOn: string, way: I
     if (check.dueOn >= HELD_DAY) continue;
     need(answerFollowUp(desk, { followUpId: check.id, doneOn: check.dueOn, answer: 'well', note: null }));
   }
+}
+
+/** The queen that headed the hive until now is dead by the day another is brought in. */
+function removeOld(desk: Desk, hive: string, movedOn: string): void {
+  const old = desk.workbook.tables.queens.where({ colonyId: hiveId(hive), place: 'in-hive' })[0];
+  if (!old) return;
+  const nowhere = { colonyId: null, goneTo: null, way: null, price: null, note: 'Too slow in spring.' };
+  const today = dayOfIso(HELD_DAY);
+  need(moveQueen({ ...desk, today }, { id: desk.ids.next(), queenId: old.id, movedOn, place: 'dead', ...nowhere }));
 }
 
 const WEEKS_TO_FEEDBACK = 8;

@@ -45,6 +45,15 @@ export interface WorkDay {
   readonly jobs: readonly { readonly batchId: string; readonly batch: string; readonly step: Step }[];
 }
 
+/** A hive to which a queen was brought: left alone until the next check of her. */
+export interface QuietHive {
+  readonly id: string;
+  readonly code: string;
+  readonly yard: string | null;
+  readonly queen: string;
+  readonly until: IsoDay;
+}
+
 export interface TodayView {
   readonly today: IsoDay;
   readonly due: readonly Job[];
@@ -52,6 +61,7 @@ export interface TodayView {
   readonly early: readonly Job[];
   readonly tomorrow: readonly Job[];
   readonly leaveAlone: readonly LeaveAlone[];
+  readonly quietHives: readonly QuietHive[];
   readonly bring: readonly { readonly material: string; readonly jobs: number }[];
   readonly minutesToday: number;
   /** Work of today and the six days after it; days without jobs are left out. */

@@ -10,6 +10,7 @@ import { copyOf } from '../batch-calendar.ts';
 import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
 import { placeOf } from './job-places.ts';
+import { quietHives } from './quiet-hives.ts';
 import { freeDaysNear, hiveOfJob } from './shut-hives.ts';
 
 const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'];
@@ -27,6 +28,7 @@ export function getToday({ workbook: { tables }, today }: Desk): TodayView {
     early: inWalkingOrder(jobs.filter(({ state }) => state === 'can-be-done')),
     tomorrow: inWalkingOrder(jobs.filter(({ job }) => job.expected === isoOfDay(tomorrow))),
     leaveAlone: leaveAlone(tables, running, today),
+    quietHives: quietHives(tables, today),
     bring: sumMaterials(due.map(({ job }) => job)),
     minutesToday: due.reduce((sum, { job }) => sum + (job.minutes ?? 0), 0),
     week: weekOf(jobs, today),

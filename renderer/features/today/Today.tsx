@@ -17,6 +17,7 @@ import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { FollowUps } from './FollowUps.tsx';
 import { materialName } from './material-name.ts';
+import { QuietHives } from './QuietHives.tsx';
 import { TodayWeather } from './TodayWeather.tsx';
 import { Week } from './Week.tsx';
 
@@ -81,7 +82,7 @@ function Days({ view }: { view: TodayView }) {
         </div>
         <div>
           <Section title={words.leaveAlone}>
-            <LeaveAloneList list={view.leaveAlone} />
+            <LeaveAloneList list={view.leaveAlone} quiet={view.quietHives} />
           </Section>
           <ClashesAhead />
           <Section title={words.tomorrow} level={3}>
@@ -199,10 +200,10 @@ function addressOf(job: Job): string {
   return `/batches/${job.batchId}?open=${job.opens === 'counts' ? `counts-${COUNTED_BY[job.step] ?? 'given'}` : 'place'}`;
 }
 
-function LeaveAloneList({ list }: { list: readonly LeaveAlone[] }) {
+function LeaveAloneList({ list, quiet }: { list: readonly LeaveAlone[]; quiet: TodayView['quietHives'] }) {
   const { today: words } = useWords();
   const days = useDays();
-  if (list.length === 0) return <p className="soft">{words.nothingToLeave}</p>;
+  if (list.length + quiet.length === 0) return <p className="soft">{words.nothingToLeave}</p>;
   return (
     <ul className="leave">
       {list.map((one) => (
@@ -220,6 +221,7 @@ function LeaveAloneList({ list }: { list: readonly LeaveAlone[] }) {
           </div>
         </li>
       ))}
+      <QuietHives quiet={quiet} />
     </ul>
   );
 }

@@ -23,6 +23,7 @@ export const followUps = {
   due: (day: string, latest: string) => (day === latest ? day : `${day} to ${latest}`),
   late: (latest: string) => `was due by ${latest}`,
   done: (day: string, answer: string) => `${day}: ${answer}`,
+  broughtIn: (queen: string) => `Queen ${queen} was just brought in`,
   typeLook: 'Type the look',
   read: (answer: string, what: string, who: string) => `${answer}: ${what} ${who}`,
 } as const;

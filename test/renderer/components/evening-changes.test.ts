@@ -35,6 +35,7 @@ const view = (lists: Partial<TodayView>): TodayView => ({
   early: [],
   tomorrow: [],
   leaveAlone: [],
+  quietHives: [],
   bring: [],
   minutesToday: 0,
   week: [],

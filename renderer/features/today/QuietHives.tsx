@@ -1,0 +1,21 @@
+import type { TodayView } from '../../../shared/contract/today.ts';
+import { HandsOffSign } from '../../components/HandsOffSign.tsx';
+import { useDays, useWords } from '../../components/words.ts';
+
+/** Hives with a queen just brought in, as lines of the list of what to leave alone. */
+export function QuietHives({ quiet }: { quiet: TodayView['quietHives'] }) {
+  const { today: words, followUps } = useWords();
+  const days = useDays();
+  return quiet.map((one) => (
+    <li key={one.id} className="hatch">
+      <div className="what hands-off">
+        <HandsOffSign /> {one.code}
+      </div>
+      <div>{`${words.until(days.short(one.until))}, ${words.allDay}`}</div>
+      <div className="soft small">
+        {followUps.broughtIn(one.queen)}
+        {one.yard ? ` · ${one.yard}` : ''}
+      </div>
+    </li>
+  ));
+}
