@@ -11,7 +11,7 @@ export default defineConfig({
     pool: 'forks',
     // A page is asked again until it shows what is expected; a busy machine may take its time.
     expect: { poll: { timeout: 10_000 } },
-    testTimeout: 30_000,
+    testTimeout: 90_000,
     hookTimeout: 120_000,
   },
 });

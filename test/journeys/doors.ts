@@ -50,7 +50,7 @@ const PAGE_OPTIONS: BrowserContextOptions = {
 async function openPage(browser: Browser, options: BrowserContextOptions = {}) {
   const context = await browser.newContext({ ...PAGE_OPTIONS, ...options });
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(30_000);
   const problems: string[] = [];
   page.on('console', (message) => {
     if (['error', 'warning'].includes(message.type())) problems.push(message.text());
@@ -69,7 +69,7 @@ async function openLoopback(browser: Browser, options?: BrowserContextOptions): 
     page,
     problems,
     async saveFile(press) {
-      const [download] = await Promise.all([page.waitForEvent('download'), press()]);
+      const [download] = await Promise.all([page.waitForEvent('download', { timeout: 60_000 }), press()]);
       return readFileSync(await download.path());
     },
     async close() {
