@@ -1,7 +1,7 @@
 /**
- * Saves without pause, on a drive whose power is about to be cut. Arguments: workbook, 'flushed' or 'unflushed'.
+ * Saves without pause, on a drive whose power is about to be cut. Arguments: workbook, 'flushed', 'unflushed' or 'never'.
  * Prints `A <id>` once a save is acknowledged. The unflushed manner is SQLite left to itself (synchronous = NORMAL in
- * write-ahead-log mode): the control that must lose.
+ * write-ahead-log mode): the control that must lose. 'never' is the same with synchronous = OFF.
  */
 import { writeSync } from 'node:fs';
 import { dirname } from 'node:path';
@@ -30,7 +30,7 @@ function flushedSaver(): (id: string) => void {
 function unflushedSaver(): (id: string) => void {
   const db = new Database(file);
   db.pragma('journal_mode = WAL');
-  db.pragma('synchronous = NORMAL');
+  db.pragma(`synchronous = ${manner === 'never' ? 'OFF' : 'NORMAL'}`);
   const insert = db.prepare('INSERT INTO yard VALUES (?, ?, NULL)');
   return (id) => void insert.run(id, id);
 }
