@@ -3,6 +3,9 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { app, BrowserWindow, dialog, Menu, session } from 'electron';
 import { type Core, createCore } from '../../main/api/core.ts';
+import { languageOfLocale } from '../../shared/kernel/language.ts';
+import { wordsOf } from '../../shared/text/catalogue.ts';
+import type { Words } from '../../shared/text/english/english.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
@@ -36,7 +39,7 @@ function start(): void {
   let core: Core | null = null;
   let waiting = workbookIn(process.argv);
   const openAsked = (file: string | null) => {
-    if (core && file) void openWorkbookFile(core, file);
+    if (core && file) void openWorkbookFile(core, file, computerWords());
     else waiting = file ?? waiting;
     const window = BrowserWindow.getAllWindows()[0];
     if (window?.isMinimized()) window.restore();
@@ -57,10 +60,11 @@ function start(): void {
         clock: computerClock,
         ids: randomIds,
         reckon: startReckoningThread(join(OUT, 'main/reckoning-worker.js')).reckon,
+        computerLanguage: languageOfLocale(app.getLocale()),
         places: { ...places, migrations: join(OUT, 'migrations') },
         report: reportToConsole,
       });
-      if (waiting) await openWorkbookFile(core, waiting);
+      if (waiting) await openWorkbookFile(core, waiting, computerWords());
       showWindow(core, places);
     } catch (error) {
       dialog.showErrorBox('Ripecell could not start', error instanceof Error ? error.message : String(error));
@@ -69,15 +73,17 @@ function start(): void {
   });
 }
 
+const computerWords = (): Words => wordsOf(languageOfLocale(app.getLocale()));
+
 function showWindow(core: Core, { programData }: Places): void {
   const commands = new CommandLine();
   denyEverything(session.defaultSession);
   servePage(readPageFiles(join(OUT, 'renderer')));
   answerCalls(core, commands);
   Menu.setApplicationMenu(
-    Menu.buildFromTemplate(menuTemplate((command) => commands.choose(command), process.platform)),
+    Menu.buildFromTemplate(menuTemplate((command) => commands.choose(command), process.platform, computerWords().menu)),
   );
-  openWindow({ preload: preloadFile(OUT), placeFile: join(programData, 'window.json') });
+  openWindow({ preload: preloadFile(OUT), placeFile: join(programData, 'window.json'), words: computerWords() });
 }
 
 function usualPlaces(): Places {

@@ -1,7 +1,9 @@
 import type { MenuItemConstructorOptions } from 'electron';
 import type { Command } from '../../shared/contract/shell.ts';
-import { aboutEntry, helpEntry, menuWords } from '../../shared/text/english/menu.ts';
+import type { Words } from '../../shared/text/english/english.ts';
 
+type MenuWords = Words['menu'];
+type Entry = MenuItemConstructorOptions;
 type Choose = (command: Command) => void;
 
 /** Accelerators of the window; the page knows the same keys for the browser shell. */
@@ -49,12 +51,12 @@ const VIEWS: readonly Command[] = [
 const separator: MenuItemConstructorOptions = { type: 'separator' };
 
 /** The whole menu bar. The stock reload entry is left out: its key belongs to "say what was really seen". */
-export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuItemConstructorOptions[] {
+export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWords: MenuWords): Entry[] {
   const entry = (command: Command): MenuItemConstructorOptions => {
     const accelerator = ACCELERATORS[command];
     return {
       id: command,
-      label: command === 'help' ? helpEntry : menuWords[command],
+      label: command === 'help' ? menuWords.helpEntry : menuWords[command],
       click: () => choose(command),
       ...(accelerator ? { accelerator } : {}),
       ...(OWN_KEYS.includes(command) ? { registerAccelerator: platform === 'darwin' } : {}),
@@ -95,7 +97,7 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform): MenuIte
     menu(
       menuWords.help,
       entry('help'),
-      ...(platform === 'darwin' ? [] : [separator, { role: 'about', label: aboutEntry } as const]),
+      ...(platform === 'darwin' ? [] : [separator, { role: 'about', label: menuWords.aboutEntry } as const]),
     ),
   ];
 }

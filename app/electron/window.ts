@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { BrowserWindow, dialog, screen, type WebContents } from 'electron';
-import { windowWords } from '../../shared/text/english/menu.ts';
+import type { Words } from '../../shared/text/english/english.ts';
 import { PAGE_ORIGIN } from './protocol.ts';
 import { isOnAScreen, readWindowPlace, writeWindowPlace } from './window-place.ts';
 
@@ -10,10 +10,11 @@ export interface WindowSetting {
   readonly preload: string;
   /** Small file that remembers where the window stood. */
   readonly placeFile: string;
+  readonly words: Words;
 }
 
 /** Opens the one window of the program, locked down, where it stood last time. */
-export function openWindow({ preload, placeFile }: WindowSetting): BrowserWindow {
+export function openWindow({ preload, placeFile, words }: WindowSetting): BrowserWindow {
   const last = readWindowPlace(placeFile);
   const place =
     last &&
@@ -42,7 +43,7 @@ export function openWindow({ preload, placeFile }: WindowSetting): BrowserWindow
   });
   if (place?.maximised) window.maximize();
   lockDown(window.webContents);
-  comeBackAfterCrash(window);
+  comeBackAfterCrash(window, words.window);
   window.once('ready-to-show', () => window.show());
   window.on('close', () => {
     const { x, y, width, height } = window.getNormalBounds();
@@ -69,13 +70,13 @@ const CRASHES_MOST = 3;
 const CRASHES_WITHIN = 60_000;
 
 /** A page whose process ended is loaded anew; what was saved is in the workbook, and the core runs on. */
-function comeBackAfterCrash(window: BrowserWindow): void {
+function comeBackAfterCrash(window: BrowserWindow, words: Words['window']): void {
   const crashes: number[] = [];
   window.webContents.on('render-process-gone', (_event, { reason }) => {
     if (reason === 'clean-exit' || window.isDestroyed()) return;
     crashes.push(performance.now());
     const recent = crashes.filter((at) => performance.now() - at < CRASHES_WITHIN);
-    if (recent.length > CRASHES_MOST) dialog.showErrorBox(windowWords.title, windowWords.pageKeepsFailing);
+    if (recent.length > CRASHES_MOST) dialog.showErrorBox(words.title, words.pageKeepsFailing);
     else void window.loadURL(`${PAGE_ORIGIN}/`);
   });
 }

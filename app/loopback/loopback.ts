@@ -5,6 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { type Core, createCore } from '../../main/api/core.ts';
 import type { Clock, Ids } from '../../main/ports/ports.ts';
+import { type Language, languageOfLocale } from '../../shared/kernel/language.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
@@ -22,6 +23,8 @@ export interface LoopbackSetting {
   readonly out: string;
   readonly clock?: Clock;
   readonly ids?: Ids;
+  /** The computer's own when missing. */
+  readonly language?: Language;
 }
 
 export interface Loopback {
@@ -48,6 +51,7 @@ export async function startLoopback(setting: LoopbackSetting): Promise<Loopback>
     clock: setting.clock ?? computerClock,
     ids: setting.ids ?? randomIds,
     reckon: thread.reckon,
+    computerLanguage: setting.language ?? languageOfLocale(new Intl.DateTimeFormat().resolvedOptions().locale),
     places: { ...placesOf(setting.data), migrations: join(setting.out, 'migrations') },
     report: reportToConsole,
   });

@@ -1,6 +1,7 @@
 import type { CallReply } from '../../shared/contract/call.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import type { Language } from '../../shared/kernel/language.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import { buildDemo, DEMO_DAY } from '../demo/build-demo.ts';
 import { type Reckoner, reckonHere } from '../engine/yield/reckon.ts';
@@ -18,6 +19,8 @@ export interface CoreSetting {
   readonly ids: Ids;
   /** Where rates are reckoned; in this thread when missing. */
   readonly reckon?: Reckoner;
+  /** The computer's language; English when missing. */
+  readonly computerLanguage?: Language;
   readonly places: {
     /** Where workbooks are put unless the person says otherwise. */
     readonly documents: string;
@@ -41,7 +44,14 @@ export interface Core {
 }
 
 /** Starts the core: the workbook in use last is open when this returns, if it is where it was. */
-export function createCore({ clock, ids, reckon = reckonHere(), places, report = () => {} }: CoreSetting): Core {
+export function createCore({
+  clock,
+  ids,
+  reckon = reckonHere(),
+  computerLanguage = 'en',
+  places,
+  report = () => {},
+}: CoreSetting): Core {
   const keeper = startKeeper({
     documents: places.documents,
     programData: places.programData,
@@ -54,6 +64,7 @@ export function createCore({ clock, ids, reckon = reckonHere(), places, report =
     clock,
     ids,
     reckon,
+    computerLanguage,
     version: PROGRAM_VERSION,
     demo: { day: DEMO_DAY, build: buildDemo },
   };

@@ -1,44 +1,50 @@
 import { yearColour } from '../../shared/biology/year-colour.ts';
 import type { LabelPart, LabelText, WaitingLabel } from '../../shared/contract/print.ts';
 import { type Day, yearOfDay } from '../../shared/kernel/day.ts';
+import type { Language } from '../../shared/kernel/language.ts';
 import type { Batch } from '../../shared/model/batch.ts';
 import type { LabelPrint } from '../../shared/model/label-print.ts';
 import type { Placement } from '../../shared/model/mating-box.ts';
 import type { Step } from '../../shared/model/step.ts';
 import type { Timetable } from '../../shared/model/timetable.ts';
 import { type DateOrder, paperDay } from '../../shared/text/day-text.ts';
-import { labelWords } from '../../shared/text/english/labels.ts';
-import { queens } from '../../shared/text/english/queens.ts';
+import { english, type Words } from '../../shared/text/english/english.ts';
 import type { Tables } from '../workbook/workbook.ts';
 import { timetableOf } from './batch-calendar.ts';
+import type { Desk } from './operation.ts';
 import { storedSettings } from './stored-settings.ts';
+import { workbookWords } from './workbook-words.ts';
 
 /** What each label of a batch says, in walking order; days in the order the person chose. */
-export const labelTexts = (tables: Tables, batch: Batch): readonly LabelText[] =>
-  labelsWith(tables, batch, storedSettings(tables.settings).dateOrder);
+export const labelTexts = (desk: Desk, batch: Batch): readonly LabelText[] => {
+  const { tables } = desk.workbook;
+  return labelsWith(tables, batch, storedSettings(tables.settings).dateOrder, workbookWords(desk));
+};
 
 /**
- * The labels as they are kept of a print, to tell later which are out of date: always with the day first, so that
- * choosing another order of days makes no printed label wrong.
+ * The labels as they are kept of a print, to tell later which are out of date: always in English with the day
+ * first, so that choosing another language or order of days makes no printed label wrong.
  * @param timetable the days they carry; the batch's own where no other is given.
  */
 export const labelRecords = (tables: Tables, batch: Batch, timetable?: Timetable): readonly LabelText[] =>
-  labelsWith(tables, batch, 'day-first', timetable);
+  labelsWith(tables, batch, 'day-first', english, timetable);
 
 function labelsWith(
   tables: Tables,
   batch: Batch,
   order: DateOrder,
+  words: Words,
   timetable: Timetable = timetableOf(tables, batch),
 ): readonly LabelText[] {
   const breeder = batch.breederId === null ? null : tables.colonies.get(batch.breederId);
   const mother = breeder
-    ? labelWords.mother([breeder.code, breeder.name].filter(Boolean).join(' '))
-    : labelWords.noMother;
-  const days = labelDays(timetable, order);
-  const colour = queens.colours[yearColour(yearOfDay(timetable.emergence.expected))];
+    ? words.labels.mother([breeder.code, breeder.name].filter(Boolean).join(' '))
+    : words.labels.noMother;
+  const days = labelDays(timetable, order, words.language);
+  const colour = words.queens.colours[yearColour(yearOfDay(timetable.emergence.expected))];
   return openPlacements(tables, batch).map(({ placement, box }) => ({
     placementId: placement.id,
+    language: words.language,
     box,
     batch: batch.code,
     mother,
@@ -64,6 +70,7 @@ export function openPlacements(
 function labelDays(
   timetable: Timetable,
   order: DateOrder,
+  language: Language,
 ): Pick<LabelText, 'handsOffUntil' | 'firstLookOn' | 'sealedBroodLookOn'> {
   const span = timetable.handsOff.find((one) => one.step === 'hands-off-mating');
   const dayOf = (step: Step): Day => {
@@ -71,9 +78,9 @@ function labelDays(
     return found ? (found.doneOn ?? found.expected) : timetable.emergence.latest;
   };
   return {
-    handsOffUntil: paperDay(span?.to ?? timetable.emergence.latest, order),
-    firstLookOn: paperDay(dayOf('first-look'), order),
-    sealedBroodLookOn: paperDay(dayOf('sealed-brood-look'), order),
+    handsOffUntil: paperDay(span?.to ?? timetable.emergence.latest, order, language),
+    firstLookOn: paperDay(dayOf('first-look'), order, language),
+    sealedBroodLookOn: paperDay(dayOf('sealed-brood-look'), order, language),
   };
 }
 

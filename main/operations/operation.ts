@@ -1,4 +1,5 @@
 import type { Day } from '../../shared/kernel/day.ts';
+import type { Language } from '../../shared/kernel/language.ts';
 import type { Reckoner } from '../engine/yield/reckon.ts';
 import type { Ids } from '../ports/ports.ts';
 import type { Workbook } from '../workbook/workbook.ts';
@@ -10,4 +11,6 @@ export interface Desk {
   readonly ids: Ids;
   /** Answers the questions about rates that take a while, off the main thread. */
   readonly reckon: Reckoner;
+  /** The language of the computer, for papers and files where the person chose none. */
+  readonly computerLanguage: Language;
 }

@@ -6,6 +6,7 @@ export const DEFAULT_SETTINGS: Settings = {
   theme: 'system',
   textSizePercent: 100,
   density: 'comfortable',
+  language: 'system',
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',

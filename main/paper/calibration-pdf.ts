@@ -1,11 +1,13 @@
 import { type LabelSheet, labelPlace, labelsOnSheet } from '../../shared/model/label-sheet.ts';
 import { BAR, CROSS } from '../../shared/model/printer.ts';
-import { calibrationWords as words } from '../../shared/text/english/calibration.ts';
+import type { Words } from '../../shared/text/english/english.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
 import { type Correction, moveTo } from './printer-correction.ts';
 import { POINT, wrapText } from './text-fit.ts';
 
 export interface CalibrationPaper {
+  /** In the language of the workbook. */
+  readonly words: Words['calibration'];
   readonly sheet: LabelSheet;
   /** Null for a printer not measured yet. */
   readonly printer: (Correction & { readonly name: string }) | null;
@@ -21,7 +23,7 @@ const LEAST_SIDE = 130;
  * A cross 20 mm from the left and upper edge, two bars of 100 mm from it with a tick each millimetre, and the outlines of
  * the labels. Rolls are too narrow for that, so they are measured on a page of A4.
  */
-export async function calibrationPdf({ sheet, printer, madeAt }: CalibrationPaper): Promise<Buffer> {
+export async function calibrationPdf({ words, sheet, printer, madeAt }: CalibrationPaper): Promise<Buffer> {
   const document = openPaper({ title: words.title, madeAt });
   const roomy = Math.min(sheet.paperWidth, sheet.paperHeight) >= LEAST_SIDE;
   const [width, height] = roomy ? [sheet.paperWidth, sheet.paperHeight] : [210, 297];
@@ -31,7 +33,7 @@ export async function calibrationPdf({ sheet, printer, madeAt }: CalibrationPape
   if (roomy) drawOutlines(document, sheet);
   drawCross(document);
   drawBars(document);
-  drawWords(document, width, printer?.name ?? null);
+  drawWords(document, words, width, printer?.name ?? null);
   document.pdf.restore();
   return document.finish();
 }
@@ -59,7 +61,7 @@ function drawBars(document: PaperDocument): void {
   }
 }
 
-function drawWords(document: PaperDocument, width: number, printer: string | null): void {
+function drawWords(document: PaperDocument, words: Words['calibration'], width: number, printer: string | null): void {
   const left = CROSS + 12;
   let y = CROSS + 16;
   const put = (text: string, font: 'bold' | 'regular', points: number) => {

@@ -1,5 +1,5 @@
 import type { LabelText, OmittedPart } from '../../shared/contract/print.ts';
-import { labelWords } from '../../shared/text/english/labels.ts';
+import { wordsOf } from '../../shared/text/catalogue.ts';
 import { type FittedText, fitShortened, fitText, type Measure, type PaperFont, POINT } from './text-fit.ts';
 
 export type LabelPart = 'box' | 'batch' | 'handsOff' | OmittedPart;
@@ -210,6 +210,7 @@ export function motherBlock(label: LabelText, sizes: LabelSizes, width: number, 
 
 /** Frame with hatched ends: seen as "hands off" before it is read. The words in one line, or stacked beside the day. */
 export function stripBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
+  const labelWords = wordsOf(label.language).labels;
   const room = width - 2 * LEAST_HATCH - 2 * STRIP_AIR;
   const whole = labelWords.handsOff(label.handsOffUntil);
   const wish = {
@@ -231,6 +232,7 @@ function stackedStrip(
   width: number,
   measure: Measure,
 ): Block | null {
+  const labelWords = wordsOf(label.language).labels;
   const side = Math.max(LEAST_POINTS, Math.min(BODY_POINTS, sizes.handsOff * 0.7));
   const words = labelWords.handsOffStacked.map((word) => ({ word, width: measure(word, 'bold', side) }));
   const wordsWidth = Math.max(...words.map((one) => one.width));
@@ -278,6 +280,7 @@ export function looksBlock(
   width: number,
   measure: Measure,
 ): Block | null {
+  const labelWords = wordsOf(label.language).labels;
   const look = labelWords.look(label.firstLookOn);
   const brood = omit.has('brood') ? null : labelWords.brood(label.sealedBroodLookOn);
   const widthAt1 = (text: string) => measure(text, 'regular', 1);

@@ -90,10 +90,11 @@ export function labelPicture(
 
 /** Names are the person's own: whatever they hold, they are drawn as one line of letters. */
 function cleaned(label: LabelText): LabelText {
-  const { placementId, ...words } = label;
+  const { placementId, language, ...words } = label;
   const clean = (text: string): string => printable(text).trim() || '-';
   return {
     placementId,
+    language,
     box: clean(words.box),
     batch: clean(words.batch),
     mother: clean(words.mother),

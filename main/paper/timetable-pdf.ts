@@ -1,6 +1,6 @@
 import { type Day, daysBetween } from '../../shared/kernel/day.ts';
 import { type DateOrder, fullDay, paperDay } from '../../shared/text/day-text.ts';
-import { handout as words } from '../../shared/text/english/handout.ts';
+import type { Words } from '../../shared/text/english/english.ts';
 import { hatch } from './hatch.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
 import { type PaperFont, POINT, wrapText } from './text-fit.ts';
@@ -14,6 +14,8 @@ export interface HandoutRow {
 }
 
 export interface Handout {
+  /** In the language of the workbook. */
+  readonly words: Words;
   readonly method: string;
   readonly firstDay: Day;
   readonly larvaeGivenOn: Day;
@@ -62,15 +64,15 @@ interface Wrapped {
 
 /** The timetable of a method for the class or the wall: black only, no data of anybody. */
 export async function timetablePdf(handout: Handout): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
-  const document = openPaper({ title: words.title(handout.method), madeAt: handout.madeAt });
+  const document = openPaper({ title: handout.words.handout.title(handout.method), madeAt: handout.madeAt });
   const sheet = { handout, document, ...PAPERS[handout.paper] };
   const pages = intoPages(sheet);
   for (const [index, rows] of pages.entries()) {
     document.addPage(sheet.width, sheet.height);
-    document.text(words.title(handout.method), 'bold', TITLE, MARGIN, MARGIN + 6);
+    document.text(handout.words.handout.title(handout.method), 'bold', TITLE, MARGIN, MARGIN + 6);
     if (index === 0) drawRuler(sheet);
     drawTable(sheet, rows, index === 0 ? FIRST_TABLE_TOP : NEXT_TABLE_TOP);
-    drawFoot(sheet, words.page(index + 1, pages.length), index === pages.length - 1);
+    drawFoot(sheet, handout.words.handout.page(index + 1, pages.length), index === pages.length - 1);
   }
   return { bytes: await document.finish(), pages: pages.length };
 }
@@ -117,17 +119,17 @@ function drawRuler({ handout, document, width }: Sheet): void {
   document.rectangle(left(earliest), top - 2, window, height + 4, 0.6);
   document.rectangle(MARGIN, top, width - 2 * MARGIN, height, 0.3);
   for (const row of rows) document.line(left(row.day) + step / 2, top - 1.5, left(row.day) + step / 2, top + 2, 0.5);
-  document.text(words.ruler, 'regular', SMALL, MARGIN, top + height + 9);
+  document.text(handout.words.handout.ruler, 'regular', SMALL, MARGIN, top + height + 9);
 }
 
 function drawTable({ handout, document, width }: Sheet, rows: readonly Wrapped[], top: number): void {
   const notes = width - MARGIN - NOTES;
   for (const [head, x] of [
-    [words.columns.day, MARGIN + COLUMNS.day],
-    [words.columns.number, MARGIN + COLUMNS.number],
-    [words.columns.step, MARGIN + COLUMNS.step],
-    [words.columns.what, MARGIN + COLUMNS.what],
-    [words.columns.notes, notes],
+    [handout.words.handout.columns.day, MARGIN + COLUMNS.day],
+    [handout.words.handout.columns.number, MARGIN + COLUMNS.number],
+    [handout.words.handout.columns.step, MARGIN + COLUMNS.step],
+    [handout.words.handout.columns.what, MARGIN + COLUMNS.what],
+    [handout.words.handout.columns.notes, notes],
   ] as const)
     document.text(head, 'regular', SMALL, x, top - 1.5);
   document.line(MARGIN, top, width - MARGIN, top, 0.4);
@@ -138,7 +140,7 @@ function drawTable({ handout, document, width }: Sheet, rows: readonly Wrapped[]
     const cell = (text: string, font: PaperFont, x: number, n = 0) =>
       document.text(text, font, BODY, x, baseline + n * line);
     const blank = (x: number, room: number) => document.line(x, baseline + 0.6, x + room, baseline + 0.6, RULE);
-    if (handout.variant === 'dates') cell(paperDay(row.day, handout.dateOrder), 'bold', MARGIN);
+    if (handout.variant === 'dates') cell(paperDay(row.day, handout.dateOrder, handout.words.language), 'bold', MARGIN);
     else blank(MARGIN, COLUMNS.number - 4);
     if (handout.variant === 'gaps') blank(MARGIN + COLUMNS.number, 10);
     else cell(String(row.daysAfterLarvae), 'regular', MARGIN + COLUMNS.number);
@@ -154,13 +156,21 @@ function drawTable({ handout, document, width }: Sheet, rows: readonly Wrapped[]
 function drawFoot({ handout, document, width, height }: Sheet, page: string, last: boolean): void {
   const y = height - MARGIN;
   if (last) {
-    const sources = wrapText(words.sources(handout.sources), 'regular', SMALL, width - 2 * MARGIN, document.measure);
+    const sources = wrapText(
+      handout.words.handout.sources(handout.sources),
+      'regular',
+      SMALL,
+      width - 2 * MARGIN,
+      document.measure,
+    );
     for (const [n, line] of sources.toReversed().entries())
       document.text(line, 'regular', SMALL, MARGIN, y - 5 - n * 4);
   }
   const start =
-    handout.variant === 'dates' ? words.start(fullDay(handout.larvaeGivenOn, handout.dateOrder)) : words.noStart;
-  document.text(`${start} ${words.caution}`, 'regular', SMALL, MARGIN, y);
+    handout.variant === 'dates'
+      ? handout.words.handout.start(fullDay(handout.larvaeGivenOn, handout.dateOrder, handout.words.language))
+      : handout.words.handout.noStart;
+  document.text(`${start} ${handout.words.handout.caution}`, 'regular', SMALL, MARGIN, y);
   const pageWidth = document.measure(page, 'regular', SMALL);
   document.text(page, 'regular', SMALL, width - MARGIN - pageWidth, y);
 }

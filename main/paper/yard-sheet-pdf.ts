@@ -1,6 +1,5 @@
 import type { ResultKey } from '../../shared/model/look-key.ts';
-import { lookWords } from '../../shared/text/english/looks.ts';
-import { yardSheet as words } from '../../shared/text/english/yard-sheet.ts';
+import type { Words } from '../../shared/text/english/english.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
 import { fitShortened, fitText, type PaperFont, POINT } from './text-fit.ts';
 
@@ -13,6 +12,8 @@ export interface YardSheetRow {
 }
 
 export interface YardSheetPaper {
+  /** In the language of the workbook. */
+  readonly words: Words;
   readonly yard: string;
   readonly day: string;
   readonly leaveAlone: readonly string[];
@@ -50,7 +51,7 @@ type Sheet = YardSheetPaper & {
 
 /** One line a box in walking order, to be ringed and ticked in pencil; black only, without fills. */
 export async function yardSheetPdf(paper: YardSheetPaper): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
-  const document = openPaper({ title: `${words.title} ${paper.yard}`, madeAt: paper.madeAt });
+  const document = openPaper({ title: `${paper.words.yardSheet.title} ${paper.yard}`, madeAt: paper.madeAt });
   const sheet = { ...paper, ...PAPERS[paper.paper], document, size: paper.large ? SIZES.large : SIZES.usual };
   const perPage = Math.floor((sheet.height - 2 * MARGIN - HEAD_HEIGHT - FOOT_HEIGHT) / sheet.size.row);
   const lines: readonly (YardSheetRow | null)[] = [...paper.rows, ...new Array<null>(CHANCE_ROWS).fill(null)];
@@ -62,7 +63,7 @@ export async function yardSheetPdf(paper: YardSheetPaper): Promise<{ readonly by
       const y = MARGIN + HEAD_HEIGHT + index * sheet.size.row;
       drawRow(sheet, row, y, lines[page * perPage + index - 1] !== null);
     }
-    drawFoot(sheet, words.page(page + 1, pages));
+    drawFoot(sheet, sheet.words.yardSheet.page(page + 1, pages));
   }
   return { bytes: await document.finish(), pages };
 }
@@ -70,14 +71,14 @@ export async function yardSheetPdf(paper: YardSheetPaper): Promise<{ readonly by
 function drawHead(sheet: Sheet): void {
   const { document, size, width } = sheet;
   const room = width - 2 * MARGIN;
-  put(sheet, `${words.title}, ${sheet.yard}`, 'bold', 18, MARGIN, MARGIN + 6, room * 0.55);
+  put(sheet, `${sheet.words.yardSheet.title}, ${sheet.yard}`, 'bold', 18, MARGIN, MARGIN + 6, room * 0.55);
   const dayWidth = document.measure(sheet.day, 'bold', 13);
   document.text(sheet.day, 'bold', 13, width - MARGIN - dayWidth, MARGIN + 6);
-  blank(sheet, words.weather, MARGIN, MARGIN + 14, room / 2 - 4);
-  blank(sheet, words.who, MARGIN + room / 2, MARGIN + 14, room / 2);
+  blank(sheet, sheet.words.yardSheet.weather, MARGIN, MARGIN + 14, room / 2 - 4);
+  blank(sheet, sheet.words.yardSheet.who, MARGIN + room / 2, MARGIN + 14, room / 2);
   document.rectangle(MARGIN, MARGIN + 18, room, 13, BOLD_RULE);
   const shut = sheet.leaveAlone.join('; ');
-  const text = shut === '' ? words.nothingShut : `${words.leaveAlone}: ${shut}`;
+  const text = shut === '' ? sheet.words.yardSheet.nothingShut : `${sheet.words.yardSheet.leaveAlone}: ${shut}`;
   const wish = { font: 'bold', from: size.body, floor: 9, width: room - 4, lines: 2 } as const;
   const fitted = fitShortened(text, wish, document.measure);
   const line = fitted.points * 1.15 * POINT;
@@ -85,12 +86,12 @@ function drawHead(sheet: Sheet): void {
   for (const [index, one] of fitted.lines.entries())
     document.text(one, 'bold', fitted.points, MARGIN + 2, top + index * line);
   const heads = [
-    [words.heads.box, COLUMNS.code],
-    [words.heads.what, COLUMNS.what],
-    [words.heads.result, COLUMNS.keys],
-    [words.heads.strength, COLUMNS.strength],
-    [words.heads.food, COLUMNS.food],
-    [words.heads.number, COLUMNS.number],
+    [sheet.words.yardSheet.heads.box, COLUMNS.code],
+    [sheet.words.yardSheet.heads.what, COLUMNS.what],
+    [sheet.words.yardSheet.heads.result, COLUMNS.keys],
+    [sheet.words.yardSheet.heads.strength, COLUMNS.strength],
+    [sheet.words.yardSheet.heads.food, COLUMNS.food],
+    [sheet.words.yardSheet.heads.number, COLUMNS.number],
   ] as const;
   for (const [head, x] of heads) document.text(head, 'regular', 9, MARGIN + x, MARGIN + HEAD_HEIGHT - 1.5);
   document.line(MARGIN, MARGIN + HEAD_HEIGHT, width - MARGIN, MARGIN + HEAD_HEIGHT, BOLD_RULE);
@@ -103,7 +104,13 @@ function drawRow(sheet: Sheet, row: YardSheetRow | null, y: number, afterBox: bo
   document.line(MARGIN, y + size.row, width - MARGIN, y + size.row, RULE);
   if (row === null) {
     if (afterBox)
-      document.text(words.byChance, 'regular', size.small, MARGIN + COLUMNS.code, y + size.small * POINT + 1);
+      document.text(
+        sheet.words.yardSheet.byChance,
+        'regular',
+        size.small,
+        MARGIN + COLUMNS.code,
+        y + size.small * POINT + 1,
+      );
   } else {
     const what = COLUMNS.keys - COLUMNS.what - 2;
     put(
@@ -137,10 +144,10 @@ function drawRow(sheet: Sheet, row: YardSheetRow | null, y: number, afterBox: bo
 
 function drawFoot(sheet: Sheet, page: string): void {
   const { document, width, height } = sheet;
-  const list = sheet.keys.map(({ key, result }) => `${key} ${lookWords[result].name}`).join(', ');
+  const list = sheet.keys.map(({ key, result }) => `${key} ${sheet.words.looks[result].name}`).join(', ');
   const y = height - MARGIN;
   const wish = { font: 'regular', from: 9, floor: 9, width: width - 2 * MARGIN, lines: 2 } as const;
-  const fitted = fitText(words.keys(list), wish, document.measure);
+  const fitted = fitText(sheet.words.yardSheet.keys(list), wish, document.measure);
   for (const [index, line] of (fitted?.lines ?? []).entries())
     document.text(line, 'regular', 9, MARGIN, y - 8.4 + index * 3.8);
   const pageWidth = document.measure(page, 'regular', 9);

@@ -1,6 +1,5 @@
 import { CartesianGrid, ErrorBar, ResponsiveContainer, Scatter, ScatterChart, XAxis, YAxis } from 'recharts';
-import { amount } from '../../shared/text/share-text.ts';
-import { useWords } from '../components/words.ts';
+import { useAmount, useWords } from '../components/words.ts';
 import type { CompareDot } from './compare-layout.ts';
 
 const ROW = 58;
@@ -15,6 +14,7 @@ export function CompareChart({
   title: string;
   onChoose: (groupId: string) => void;
 }) {
+  const amount = useAmount();
   const { season } = useWords();
   const height = dots.length * ROW + 46;
   const points = dots.map((dot, index) => ({

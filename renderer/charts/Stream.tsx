@@ -1,7 +1,7 @@
 import { Button } from '@mui/material';
 import { type KeyboardEvent, useId, useState } from 'react';
 import type { StreamPicture } from '../../shared/contract/batches.ts';
-import { dayNumber, weekdayLetters } from '../../shared/text/day-text.ts';
+import { dayNumber } from '../../shared/text/day-text.ts';
 import { DataTable } from '../components/DataTable.tsx';
 import { useDays, useWords } from '../components/words.ts';
 import { resultSign } from './result-signs.ts';
@@ -243,6 +243,7 @@ function Gates({ layout, prefix, text }: { layout: StreamLayout; prefix: string;
 }
 
 function Axis({ layout, today }: { layout: StreamLayout; today: string }) {
+  const days = useDays();
   const base = layout.height - 34;
   return (
     <g fontSize="13" fill="var(--soft-ink)">
@@ -255,7 +256,7 @@ function Axis({ layout, today }: { layout: StreamLayout; today: string }) {
               {dayNumber(day.on)}
             </text>
             <text x={day.x + 2} y={base + 30}>
-              {weekdayLetters(day.on)}
+              {days.letters(day.on)}
             </text>
           </g>
         ) : null,

@@ -1,6 +1,5 @@
 import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
-import { noticeSentence, refusalSentence } from '../../shared/text/english/refusals.ts';
-import { useDays, useDegrees, useWords } from './words.ts';
+import { useSentences, useWords } from './words.ts';
 
 export interface ChangeLinesProps {
   readonly refusal: Refusal | null;
@@ -13,14 +12,13 @@ export interface ChangeLinesProps {
 /** What came of a change, where no single field is to blame. */
 export function ChangeLines({ refusal, notices = [], notReached = false, ownFields = [] }: ChangeLinesProps) {
   const words = useWords();
-  const days = useDays();
-  const degrees = useDegrees();
+  const say = useSentences();
   const elsewhere = refusal && !('field' in refusal && ownFields.includes(refusal.field));
   return (
     <>
       {elsewhere ? (
         <p className="line-problem" role="alert">
-          {refusalSentence(refusal, days.short, degrees)}
+          {say.refusal(refusal)}
         </p>
       ) : null}
       {notReached ? (
@@ -30,7 +28,7 @@ export function ChangeLines({ refusal, notices = [], notReached = false, ownFiel
       ) : null}
       {notices.map((notice) => (
         <p key={JSON.stringify(notice)} className="line-notice" role="status">
-          {noticeSentence(notice, days.short)}
+          {say.notice(notice)}
         </p>
       ))}
     </>
@@ -39,10 +37,6 @@ export function ChangeLines({ refusal, notices = [], notReached = false, ownFiel
 
 /** The sentence about one field, or null when the refusal is about another. */
 export function useProblemOf(refusal: Refusal | null): (...fields: readonly string[]) => string | null {
-  const days = useDays();
-  const degrees = useDegrees();
-  return (...fields) =>
-    refusal && 'field' in refusal && fields.includes(refusal.field)
-      ? refusalSentence(refusal, days.short, degrees)
-      : null;
+  const say = useSentences();
+  return (...fields) => (refusal && 'field' in refusal && fields.includes(refusal.field) ? say.refusal(refusal) : null);
 }

@@ -1,5 +1,4 @@
 import type { ClashList } from '../../shared/contract/clashes.ts';
-import { clashSentence } from '../../shared/text/english/clashes.ts';
 import { useDays, useWords } from './words.ts';
 
 interface ClashLinesProps {
@@ -20,7 +19,7 @@ export function ClashLines({ list, own = null }: ClashLinesProps) {
         const linked = clash.batchIds.filter((id) => id !== own && list.names[id]);
         return (
           <li key={JSON.stringify(clash)}>
-            {clashSentence(clash, names)}
+            {words.sentences.clash(clash, names)}
             {linked.map((id) => (
               <span key={id}>
                 {' '}

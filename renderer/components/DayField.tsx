@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
 import { dayOfIso, type IsoDay } from '../../shared/kernel/day.ts';
-import { fromToday } from '../../shared/text/day-text.ts';
 import { parseDay, typedDay, withoutWeekday } from '../../shared/text/parse-day.ts';
 import { TextField } from './TextField.tsx';
 import { useDays, useWords } from './words.ts';
@@ -17,11 +16,11 @@ interface DayFieldProps {
 export function DayField({ label, value, onChange, problem }: DayFieldProps) {
   const days = useDays();
   const words = useWords();
-  const [typed, setTyped] = useState(value ? typedDay(value, dayOfIso(days.today), days.order) : '');
+  const [typed, setTyped] = useState(value ? typedDay(value, dayOfIso(days.today), days.order, words.language) : '');
   const [editing, setEditing] = useState(false);
   useEffect(() => {
-    if (!editing && value) setTyped(typedDay(value, dayOfIso(days.today), days.order));
-  }, [editing, value, days.today, days.order]);
+    if (!editing && value) setTyped(typedDay(value, dayOfIso(days.today), days.order, words.language));
+  }, [editing, value, days.today, days.order, words.language]);
   const understood = parseDay(withoutWeekday(typed), dayOfIso(days.today), days.order);
   const unclear = typed.trim() !== '' && understood === null;
   const input = useRef<HTMLInputElement>(null);
@@ -39,7 +38,11 @@ export function DayField({ label, value, onChange, problem }: DayFieldProps) {
         onChange(parseDay(withoutWeekday(text), dayOfIso(days.today), days.order));
       }}
       onBlur={() => setEditing(false)}
-      hint={understood ? `${days.full(understood)}, ${fromToday(understood, days.today)}` : words.day.hint[days.order]}
+      hint={
+        understood
+          ? `${days.full(understood)}, ${words.day.fromToday(dayOfIso(understood) - dayOfIso(days.today))}`
+          : words.day.hint[days.order]
+      }
       problem={problem ?? (unclear && !editing ? complaint : null)}
     />
   );

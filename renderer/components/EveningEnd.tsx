@@ -2,7 +2,6 @@ import { Button } from '@mui/material';
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { Job, TodayView } from '../../shared/contract/today.ts';
 import { shortCodes } from '../../shared/kernel/box-codes.ts';
-import { STEP_TEXTS } from '../../shared/text/english/steps.ts';
 import { eveningChanges } from './evening-changes.ts';
 import { useDays, useWords } from './words.ts';
 
@@ -48,12 +47,12 @@ export function EveningEnd({ summary, changes, proposed = [] }: EveningEndProps)
 }
 
 function Changes({ before, after, proposed }: { before: TodayView; after: TodayView; proposed: readonly ReactNode[] }) {
-  const { evening: words } = useWords();
+  const { evening: words, steps } = useWords();
   const days = useDays();
   const { appeared, vanished, fewer, shut, freed } = eveningChanges(before, after);
   const job = (one: Job) =>
     words.job(
-      STEP_TEXTS[one.step].title,
+      steps[one.step].title,
       one.batch,
       one.where.kind === 'hive' ? one.where.code : one.where.kind === 'boxes' ? shortCodes(one.where.codes) : '',
       words.expected(days.short(one.expected)),

@@ -1,10 +1,11 @@
 import type { RateFigure } from '../../shared/contract/season.ts';
-import { amount, perCent, perCentRange } from '../../shared/text/share-text.ts';
-import { useWords } from './words.ts';
+import { perCent, perCentRange } from '../../shared/text/share-text.ts';
+import { useAmount, useWords } from './words.ts';
 
 /** A share with its counts, its range and the batches it rests on; never a bare percentage. */
 export function Figure({ figure }: { figure: RateFigure | null }) {
   const { season } = useWords();
+  const amount = useAmount();
   if (!figure || figure.rate === null) return <span className="soft">{season.none}</span>;
   return (
     <span>

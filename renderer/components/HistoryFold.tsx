@@ -1,7 +1,5 @@
 import type { RecordStep, RowChange } from '../../shared/contract/history.ts';
-import { fieldName, fieldValue, rowName, stepSentence } from '../../shared/text/english/history.ts';
-import { instantText } from '../../shared/text/instant-text.ts';
-import { useDays, useWords } from './words.ts';
+import { useDays, useSentences, useWords } from './words.ts';
 
 interface HistoryFoldProps {
   /** Missing until the fold is opened and answered. */
@@ -12,7 +10,8 @@ interface HistoryFoldProps {
 /** What was changed in a batch, box or hive: when, what, and each value before and after. Folded until it is asked for. */
 export function HistoryFold({ steps, onOpen }: HistoryFoldProps) {
   const { history } = useWords();
-  const { order } = useDays();
+  const days = useDays();
+  const say = useSentences();
   return (
     <details className="section" onToggle={(event) => onOpen(event.currentTarget.open)}>
       <summary>{history.ofThis}</summary>
@@ -22,7 +21,7 @@ export function HistoryFold({ steps, onOpen }: HistoryFoldProps) {
           {steps.map(({ step, rows }) => (
             <li key={step.id}>
               <p>
-                <span className="soft small">{instantText(step.at, order)}</span> <strong>{stepSentence(step)}</strong>
+                <span className="soft small">{days.instant(step.at)}</span> <strong>{say.historyStep(step)}</strong>
                 {step.undone ? <span className="soft small"> ({history.takenBack})</span> : null}
               </p>
               <ul>
@@ -42,20 +41,20 @@ export function HistoryFold({ steps, onOpen }: HistoryFoldProps) {
 
 function RowLine({ row: { table, what, fields, about } }: { row: RowChange }) {
   const { history } = useWords();
-  const { order } = useDays();
-  const said = (field: string, value: string | number | null) => fieldValue(table, field, value, order);
+  const say = useSentences();
+  const said = (field: string, value: string | number | null) => say.value(table, field, value);
   const values = fields.map(({ field, old, new: fresh }) => {
-    const name = fieldName(table, field);
+    const name = say.field(table, field);
     if (what === 'added') return `${name} ${said(field, fresh)}`;
     if (what === 'removed') return `${name} ${said(field, old)}`;
     return `${name} ${history.fromTo(said(field, old), said(field, fresh))}`;
   });
   const which = about.map(({ field, value }) =>
-    field === 'bar_id' ? `${fieldName(table, field)} ${value}` : said(field, value),
+    field === 'bar_id' ? `${say.field(table, field)} ${value}` : said(field, value),
   );
   return (
     <>
-      {[rowName(table), ...which].join(', ')}
+      {[say.row(table), ...which].join(', ')}
       {what === 'changed' ? '' : ` ${history[what]}`}
       {values.length > 0 ? `: ${values.join('; ')}` : ''}
     </>

@@ -1,5 +1,4 @@
 import type { Remedy } from '../../shared/biology/remedies.ts';
-import { REMEDY_WORDS } from '../../shared/text/english/remedies.ts';
 import { useWords } from './words.ts';
 
 interface RemediesProps {
@@ -9,14 +8,17 @@ interface RemediesProps {
 
 /** What may help, the likeliest first, and where that comes from; nothing where nothing is called for. */
 export function Remedies({ remedies, source }: RemediesProps) {
-  const { one } = useWords().batches;
+  const {
+    batches: { one },
+    remedies: texts,
+  } = useWords();
   if (remedies.length === 0) return null;
   return (
     <div className="remedies small" role="note" aria-label={one.mayHelp}>
       <strong>{one.mayHelp}</strong>
       <ul>
         {remedies.map((remedy) => (
-          <li key={remedy}>{REMEDY_WORDS[remedy]}</li>
+          <li key={remedy}>{texts[remedy]}</li>
         ))}
       </ul>
       <p className="soft">

@@ -3,7 +3,6 @@ import { useId } from 'react';
 import type { SlipView, SlipViewLine, SlipWindow } from '../../shared/contract/slip.ts';
 import type { CalendarFactView } from '../../shared/contract/timetable.ts';
 import { shortCodes } from '../../shared/kernel/box-codes.ts';
-import { STEP_TEXTS } from '../../shared/text/english/steps.ts';
 import { DataTable } from './DataTable.tsx';
 import { useDays, useWords } from './words.ts';
 
@@ -75,7 +74,7 @@ function SlipDialog({ batch, view, busy, onConfirm, onBack }: SlipDialogProps) {
 }
 
 function SlipLines({ lines }: { lines: readonly SlipViewLine[] }) {
-  const { slip: words } = useWords();
+  const { slip: words, steps } = useWords();
   return (
     <DataTable
       caption={words.columns.becomes}
@@ -83,7 +82,7 @@ function SlipLines({ lines }: { lines: readonly SlipViewLine[] }) {
       rowKey={(line) => line.step}
       quiet={(line) => !line.changed}
       columns={[
-        { key: 'step', title: words.columns.step, head: true, cell: (line) => STEP_TEXTS[line.step].title },
+        { key: 'step', title: words.columns.step, head: true, cell: (line) => steps[line.step].title },
         { key: 'was', title: words.columns.was, cell: (line) => <WindowText window={line.was} /> },
         { key: 'becomes', title: words.columns.becomes, cell: (line) => <Becomes line={line} /> },
       ]}
@@ -118,9 +117,9 @@ function WindowText({ window }: { window: SlipWindow | null }) {
 }
 
 function FactText({ fact }: { fact: CalendarFactView }) {
-  const { slip: words, sightings } = useWords();
+  const { slip: words, sightings, steps } = useWords();
   const on = useDays().short(fact.on);
-  if (fact.kind === 'step') return <>{words.fact.step(STEP_TEXTS[fact.step].title, on)}</>;
+  if (fact.kind === 'step') return <>{words.fact.step(steps[fact.step].title, on)}</>;
   if (fact.kind === 'larva-age') return <>{words.fact.age(fact.fromHours, fact.toHours, on)}</>;
   return <>{words.fact.seen(sightings[fact.what].name, on)}</>;
 }

@@ -4,8 +4,10 @@ import { Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'rea
 import type { Settings } from '../../shared/contract/settings.ts';
 import type { Command } from '../../shared/contract/shell.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import { type Language, languageOf } from '../../shared/kernel/language.ts';
 import { resultKeysWith } from '../../shared/model/look-key.ts';
-import { english } from '../../shared/text/english/english.ts';
+import { english, type Words } from '../../shared/text/english/english.ts';
+import { loadWords } from '../../shared/text/load-words.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer, useChange } from '../client/hooks.ts';
 import { readRoute, useRoute } from '../components/routes.ts';
@@ -29,27 +31,58 @@ export function App() {
   const isOpen = Boolean(state.data?.open);
   const settings = useAnswer(['settings', state.data?.open?.file], () => ask.settings.getSettings.query(), isOpen);
   useAppearance(settings.data);
-  const wording = useWording(settings.data, state.data?.open?.today);
+  const words = useWordsOf(spokenLanguage(state.data, settings));
+  const wording = useWording(words ?? english, settings.data, state.data?.open?.today);
   if (state.isError) return <p className="first-paint">{english.frame.notReached}</p>;
-  if (!state.data) return <p className="first-paint">{english.frame.product}</p>;
+  if (!state.data || !words) return <p className="first-paint">{english.frame.product}</p>;
   const { open } = state.data;
   return (
     <WordingContext value={wording}>{open ? <Frame open={open} /> : <FirstStart state={state.data} />}</WordingContext>
   );
 }
 
+/** The language to show; null as long as it is not known which. */
+function spokenLanguage(
+  state: WorkbookState | undefined,
+  settings: { readonly data: Settings | undefined; readonly isPending: boolean },
+): Language | null {
+  if (!state || (state.open && settings.isPending)) return null;
+  return languageOf(settings.data?.language ?? 'system', state.computerLanguage);
+}
+
+/** The words of a language once they are here, and until then those shown before; null before the first. */
+function useWordsOf(language: Language | null): Words | null {
+  const [words, setWords] = useState<Words | null>(null);
+  useEffect(() => {
+    if (!language) return;
+    let isWanted = true;
+    void loadWords(language)
+      .catch(() => english)
+      .then((loaded) => {
+        if (isWanted) setWords(loaded);
+      });
+    return () => {
+      isWanted = false;
+    };
+  }, [language]);
+  useEffect(() => {
+    if (words) document.documentElement.lang = words.language;
+  }, [words]);
+  return words;
+}
+
 /** Made anew only when a choice changes, so that long tables are not drawn again for nothing. */
-function useWording(settings: Settings | undefined, today: string | undefined): Wording {
+function useWording(words: Words, settings: Settings | undefined, today: string | undefined): Wording {
   return useMemo(
     () => ({
-      words: english,
+      words,
       dateOrder: settings?.dateOrder ?? 'day-first',
       weekStart: settings?.weekStart ?? 'monday',
       temperature: settings?.temperature ?? 'celsius',
       resultKeys: resultKeysWith(settings?.resultLetters ?? {}),
       today: today ?? '1970-01-01',
     }),
-    [settings, today],
+    [words, settings, today],
   );
 }
 

@@ -1,15 +1,15 @@
 import { Button } from '@mui/material';
-import { changeSentence } from '../../shared/text/english/history.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer } from '../client/hooks.ts';
-import { useWords } from '../components/words.ts';
+import { useSentences, useWords } from '../components/words.ts';
 
 /** What Ctrl+Z would take back, in words; nothing where there is nothing. */
 export function UndoButton({ onUndo }: { onUndo: () => void }) {
   const { history } = useWords();
+  const say = useSentences();
   const state = useAnswer(['history', 'undo-state'], () => ask.history.getUndoState.query());
   if (!state.data?.undo) return null;
-  const words = history.undoThat(changeSentence(state.data.undo.words));
+  const words = history.undoThat(say.change(state.data.undo.words));
   return (
     <Button variant="text" size="small" className="undo-button" title={words} onClick={onUndo}>
       <span>{words}</span>

@@ -1,9 +1,8 @@
 import { Button } from '@mui/material';
 import { useEffect, useRef } from 'react';
-import { changeSentence } from '../../shared/text/english/history.ts';
 import type { ChangeState } from '../client/hooks.ts';
 import { ChangeLines } from '../components/ChangeLines.tsx';
-import { useWords } from '../components/words.ts';
+import { useSentences, useWords } from '../components/words.ts';
 import type { Turned, Way } from './use-undo.ts';
 
 /** Long enough to read a sentence and reach for the button; the history page keeps it for good. */
@@ -18,6 +17,7 @@ interface UndoLineProps {
 
 /** At the foot of the window: what was taken back or done again, and the other way. */
 export function UndoLine({ turned, state, onTurn, onClose }: UndoLineProps) {
+  const say = useSentences();
   const { history, frame } = useWords();
   const line = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -28,7 +28,7 @@ export function UndoLine({ turned, state, onTurn, onClose }: UndoLineProps) {
     return () => clearInterval(timer);
   }, [turned, onClose]);
   const other = turned?.way === 'undo' ? 'redo' : 'undo';
-  const said = turned?.step ? changeSentence(turned.step.words) : null;
+  const said = turned?.step ? say.change(turned.step.words) : null;
   return (
     <div className={turned ? 'undo-line' : undefined} ref={line} role="status">
       {turned ? (

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
+import type { Language } from '../kernel/language.ts';
 import { IdField, IsoDayField } from '../model/fields.ts';
 import { OwnLabelSheet, type SheetTrouble } from '../model/own-label-sheet.ts';
 import { Printer, PrinterReadings, type ReadingTrouble } from '../model/printer.ts';
@@ -37,6 +38,7 @@ export const LabelChoice = z.object({
 export type LabelChoice = z.input<typeof LabelChoice>;
 
 export interface LabelText {
+  readonly language: Language;
   readonly placementId: string;
   readonly box: string;
   readonly batch: string;
@@ -98,7 +100,7 @@ export interface LabelOffer {
 }
 
 /** The parts of a label that may change after it was printed. */
-export type LabelPart = Exclude<keyof LabelText, 'placementId'>;
+export type LabelPart = Exclude<keyof LabelText, 'placementId' | 'language'>;
 
 export interface WaitingLabel {
   readonly boxId: string;

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { LANGUAGES } from '../kernel/language.ts';
 import { IsoDayField } from '../model/fields.ts';
 import { LOOK_RESULTS, type LookResult } from '../model/look.ts';
 
@@ -14,6 +15,8 @@ export const Settings = z.object({
   theme: z.enum(['system', 'light', 'dark']),
   textSizePercent: z.int().min(90).max(160),
   density: z.enum(['comfortable', 'compact']),
+  /** The computer's own, or one of those the program speaks. */
+  language: z.enum(['system', ...LANGUAGES]),
   dateOrder: z.enum(['day-first', 'month-first', 'year-first']),
   weekStart: z.enum(['monday', 'saturday', 'sunday']),
   /** Degrees are kept in Celsius; this is how they are read and typed. */

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Language } from '../kernel/language.ts';
 import { NameField } from '../model/fields.ts';
 import type { Harm, SafetyCopy } from './copies.ts';
 import type { Refusal } from './refusal.ts';
@@ -62,6 +63,8 @@ export interface WorkbookState {
   readonly recent: readonly (WorkbookRef & { readonly found: boolean })[];
   readonly usualFolder: string;
   readonly version: string;
+  /** The language of the computer, for a person who chose none. */
+  readonly computerLanguage: Language;
 }
 
 export type WorkbookRefusal =

@@ -1,3 +1,6 @@
+import type { Language } from '../kernel/language.ts';
+import { inLanguage } from './share-text.ts';
+
 /** Temperatures are kept in degrees Celsius and read in the unit the person chose. */
 export type TemperatureUnit = 'celsius' | 'fahrenheit';
 
@@ -6,10 +9,10 @@ export const fahrenheitOfCelsius = (celsius: number): number => celsius * 1.8 + 
 export const celsiusOfFahrenheit = (fahrenheit: number): number => (fahrenheit - 32) / 1.8;
 
 /** "34.5 °C" or "94.1 °F", to a tenth of a degree, with a true minus sign. */
-export function celsiusText(celsius: number, unit: TemperatureUnit = 'celsius'): string {
+export function celsiusText(celsius: number, unit: TemperatureUnit = 'celsius', language: Language = 'en'): string {
   const degrees = unit === 'celsius' ? celsius : fahrenheitOfCelsius(celsius);
   const rounded = Math.round(degrees * 10) / 10;
-  return `${rounded < 0 ? '−' : ''}${Math.abs(rounded)} ${unit === 'celsius' ? '°C' : '°F'}`;
+  return `${rounded < 0 ? '−' : ''}${inLanguage(String(Math.abs(rounded)), language)} ${unit === 'celsius' ? '°C' : '°F'}`;
 }
 
 /**

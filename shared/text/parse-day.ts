@@ -1,9 +1,10 @@
 import { addDays, type Day, dateOfDay, dayOfDate, type IsoDay, isIsoDay, isoOfDay } from '../kernel/day.ts';
+import type { Language } from '../kernel/language.ts';
 import { type DateOrder, SHORT_MONTHS, shortDay } from './day-text.ts';
 
 /**
  * Reads a day as people type it: "today", "y" or "yesterday", "tomorrow", "+3", "-2", "14", "14/5", "14 May", "May 14",
- * "14.5.26", "2026-05-14"; which number is the month follows the order chosen. A day without a year is the one nearest to today. null when it is no day.
+ * "14.5.26", "2026-05-14", and the same in German whatever the language ("heute", "14. Mai"); which number is the month follows the order chosen. A day without a year is the one nearest to today. null when it is no day.
  */
 export function parseDay(text: string, today: Day, order: DateOrder = 'day-first'): IsoDay | null {
   const typed = text.trim().toLowerCase();
@@ -15,19 +16,21 @@ export function parseDay(text: string, today: Day, order: DateOrder = 'day-first
  * A day as it stands in a field: short, and with its year where the short form would be read as a day of another year.
  * Whatever stands in the field is read back as the very day it was written for.
  */
-export function typedDay(day: IsoDay, today: Day, order: DateOrder = 'day-first'): string {
-  const short = shortDay(day, order);
+export function typedDay(day: IsoDay, today: Day, order: DateOrder = 'day-first', language: Language = 'en'): string {
+  const short = shortDay(day, order, language);
   return parseDay(withoutWeekday(short), today, order) === day ? short : `${short} ${day.slice(0, 4)}`;
 }
 
-/** "Thu 14 May" was written by us; the weekday is no news. */
-export const withoutWeekday = (text: string): string =>
-  text.replace(/^\s*(mon|tue|wed|thu|fri|sat|sun)[a-z]*\.?,?\s+/i, '');
+/** "Thu 14 May" or "Do 14. Mai" was written by us; the weekday is no news. */
+export const withoutWeekday = (text: string): string => text.replace(WEEKDAY, '');
+
+const WEEKDAY =
+  /^\s*(?:(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*|(?:mo|di|mi|do|fr|sa|so)(?:\p{L}*tag|nnabend|ttwoch)?)\.?,?\s+/iu;
 
 function parseWord(typed: string, today: Day): IsoDay | null {
-  if (['today', 't', 'now'].includes(typed)) return isoOfDay(today);
-  if (['yesterday', 'y'].includes(typed)) return isoOfDay(addDays(today, -1));
-  if (['tomorrow', 'tm'].includes(typed)) return isoOfDay(addDays(today, 1));
+  if (['today', 't', 'now', 'heute', 'h'].includes(typed)) return isoOfDay(today);
+  if (['yesterday', 'y', 'gestern', 'g'].includes(typed)) return isoOfDay(addDays(today, -1));
+  if (['tomorrow', 'tm', 'morgen', 'm'].includes(typed)) return isoOfDay(addDays(today, 1));
   const shift = /^([+-])\s*(\d{1,3})$/.exec(typed);
   return shift ? isoOfDay(addDays(today, Number(shift[2]) * (shift[1] === '-' ? -1 : 1))) : null;
 }
@@ -47,12 +50,14 @@ function parseNumbers(typed: string, today: Day, order: DateOrder): IsoDay | nul
 
 function parseMonthName(typed: string, today: Day): IsoDay | null {
   const parts =
-    /^(?<day>\d{1,2})\.?\s*(?<month>[a-z]{3,9})\.?(?:\s+(?<year>\d{2}|\d{4}))?$/.exec(typed) ??
-    /^(?<month>[a-z]{3,9})\.?\s+(?<day>\d{1,2})(?:,?\s+(?<year>\d{2}|\d{4}))?$/.exec(typed);
-  const month = SHORT_MONTHS.indexOf((parts?.groups?.month ?? '').slice(0, 3)) + 1;
+    /^(?<day>\d{1,2})\.?\s*(?<month>\p{L}{3,9})\.?(?:\s+(?<year>\d{2}|\d{4}))?$/u.exec(typed) ??
+    /^(?<month>\p{L}{3,9})\.?\s+(?<day>\d{1,2})(?:,?\s+(?<year>\d{2}|\d{4}))?$/u.exec(typed);
+  const month = monthOf((parts?.groups?.month ?? '').slice(0, 3));
   if (!parts || month === 0) return null;
   return nearest(Number(parts.groups?.day), month, yearOf(parts.groups?.year), today);
 }
+
+const monthOf = (letters: string): number => Math.max(...SHORT_MONTHS.map((months) => months.indexOf(letters))) + 1;
 
 function yearOf(text: string | undefined): number | null {
   if (text === undefined) return null;

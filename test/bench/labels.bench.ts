@@ -22,6 +22,7 @@ const MOST_KILOBYTES = 200;
 const mothers = ['Anna', 'Žofie', 'Łucja', 'Ørsted', 'Müller', 'Maria Magdalena'];
 const labels: readonly LabelText[] = Array.from({ length: LABELS }, (_, index) => ({
   placementId: `placement-${index}`,
+  language: 'en',
   box: `K${String(index + 1).padStart(3, '0')}`,
   batch: `26-${String(1 + (index % 60)).padStart(2, '0')}`,
   mother: `mother H${String(1 + (index % 17)).padStart(2, '0')} ${mothers[index % mothers.length]}`,

@@ -29,6 +29,7 @@ export function aDesk({ today = '2026-06-01' }: { readonly today?: IsoDay } = {}
     today: dayOfIso(today),
     ids: countedIds(),
     reckon: reckonHere(),
+    computerLanguage: 'en',
   };
 }
 

@@ -51,6 +51,7 @@ export function aLifecycle(changes: Partial<Lifecycle> = {}, computer: Computer 
     clock: aClock(),
     ids: countedIds(),
     reckon: reckonHere(),
+    computerLanguage: 'en',
     version: '0.1.0',
     demo: {
       day: dayOfIso('2025-07-10'),

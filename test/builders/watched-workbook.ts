@@ -31,7 +31,10 @@ export function aWatchedDesk(): { readonly desk: Desk; readonly db: Database.Dat
       throw new Error('not needed');
     },
   });
-  return { desk: { workbook, today: dayOfIso('2026-06-20'), ids: countedIds(), reckon: reckonHere() }, db };
+  return {
+    desk: { workbook, today: dayOfIso('2026-06-20'), ids: countedIds(), reckon: reckonHere(), computerLanguage: 'en' },
+    db,
+  };
 }
 
 /** SHA-256 over every row a person's typing has made, in its place; the journal and the marks of the file left out. */

@@ -21,6 +21,12 @@ export const settingIn = (folder: string): OpenSetting => ({
 export function aFullWorkbook(folder: string, setting: OpenSetting): Workbook {
   const created = createWorkbookFile({ file: join(folder, 'w.ripecell'), name: 'Faults', kind: 'real' }, setting);
   if (!created.ok) throw new Error(created.refusal.kind);
-  buildDemo({ workbook: created.value, today: DEMO_DAY, ids: countedIds(), reckon: reckonHere() });
+  buildDemo({
+    workbook: created.value,
+    today: DEMO_DAY,
+    ids: countedIds(),
+    reckon: reckonHere(),
+    computerLanguage: 'en',
+  });
   return created.value;
 }

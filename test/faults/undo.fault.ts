@@ -112,7 +112,13 @@ function walkThroughRestarts(walks: number): number {
         workbook.close();
         return digestOf(file);
       };
-      const deskOf = (workbook: Workbook) => ({ workbook, today: dayOfIso('2026-06-20'), ids, reckon: reckonHere() });
+      const deskOf = (workbook: Workbook) => ({
+        workbook,
+        today: dayOfIso('2026-06-20'),
+        ids,
+        reckon: reckonHere(),
+        computerLanguage: 'en' as const,
+      });
       const walk = (workbook: Workbook) => {
         for (let step = 0; step < STEPS / 2; step += 1) randomAct(deskOf(workbook), draw);
       };

@@ -5,8 +5,8 @@
  */
 import { createHash } from 'node:crypto';
 import { computerClock } from '../../app/adapters/clock.ts';
-import { addDays, type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
-import { fromToday, fullDay, shortDay, weekdayLetters, weekNumber } from '../../shared/text/day-text.ts';
+import { type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import { fullDay, shortDay, weekdayLetters, weekNumber } from '../../shared/text/day-text.ts';
 import { parseDay } from '../../shared/text/parse-day.ts';
 import { timetableOf } from '../builders/calendar.ts';
 
@@ -21,15 +21,7 @@ const digest = (lines: Iterable<unknown>): string => {
 };
 
 const calendar = digest(days.map((on) => timetableOf({ anchor: { step: 'give-larvae', on } }).steps));
-const texts = digest(
-  days.map((day) => [
-    shortDay(day),
-    fullDay(day),
-    weekdayLetters(day),
-    weekNumber(day),
-    fromToday(addDays(day, 16), day),
-  ]),
-);
+const texts = digest(days.map((day) => [shortDay(day), fullDay(day), weekdayLetters(day), weekNumber(day)]));
 const read = digest(days.map((day) => [parseDay(shortDay(day).slice(4), day), parseDay('+16', day), isoOfDay(day)]));
 
 /** The civil day by the wall clock at five hours of each day; that day itself is the only right answer. */

@@ -30,7 +30,13 @@ function typeThere(file: string): string {
   const workbook = mustOk(openWorkbookFile(file, { migrations, safetyFolder: join(folder, 'safety'), now }));
   const box = workbook.tables.boxes.where({ code: 'K01' })[0];
   if (!box) throw new Error('K01 is not in the errand');
-  const desk = { workbook, today: dayOfIso('2026-05-21'), ids: countedIds(), reckon: reckonHere() };
+  const desk = {
+    workbook,
+    today: dayOfIso('2026-05-21'),
+    ids: countedIds(),
+    reckon: reckonHere(),
+    computerLanguage: 'en' as const,
+  };
   const look = {
     id: 'theirs',
     boxId: box.id,

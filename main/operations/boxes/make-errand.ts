@@ -6,10 +6,10 @@ import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { ERRAND_KEY, type Errand } from '../../../shared/model/errand.ts';
 import type { MatingBox } from '../../../shared/model/mating-box.ts';
-import { errandWords } from '../../../shared/text/english/errand.ts';
 import { base64Of } from '../../exchange/file-bytes.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
+import { workbookWords } from '../workbook-words.ts';
 import { seenIn } from './errand-looks.ts';
 
 /**
@@ -26,7 +26,7 @@ export function makeErrand(desk: Desk, { boxes: typed }: z.infer<typeof MakeErra
   const boxes = found.filter((box): box is MatingBox => typeof box !== 'string' && box.retiredOn === null);
   if (boxes.length === 0) return refuse({ kind: 'no-box-for-errand', field: 'boxes' });
   const madeOn = isoOfDay(desk.today);
-  const name = errandWords.fileName(workbook.name, madeOn);
+  const name = workbookWords(desk).errand.fileName(workbook.name, madeOn);
   const bytes = workbook.extract(name, (part) =>
     fillPart(part, workbook.tables, boxes, { from: workbook.name, madeOn }),
   );

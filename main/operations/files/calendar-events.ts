@@ -5,13 +5,15 @@ import type { Batch } from '../../../shared/model/batch.ts';
 import type { CalendarAlarm, CalendarExport } from '../../../shared/model/calendar-export.ts';
 import type { DatedStep } from '../../../shared/model/step.ts';
 import { type DateOrder, shortDay } from '../../../shared/text/day-text.ts';
-import { calendarWords as words } from '../../../shared/text/english/calendar-file.ts';
-import { stepWords } from '../../../shared/text/english/steps.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
+import { stepWords } from '../../../shared/text/sentences.ts';
 import { stepState } from '../../engine/calendar/step-state.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { eventDays, eventId } from '../event-days.ts';
 import { type RunningBatch, runningBatches } from '../hands-off.ts';
+import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
+import { workbookWords } from '../workbook-words.ts';
 
 /** An event of the next file, and how it stands to the last one. */
 export interface ExportedEvent {
@@ -34,12 +36,16 @@ export interface CalendarScope {
  * out earlier that no longer hold and are taken back. What lies in the past is never added or taken back, and an event
  * taken back is named in every file until its last day, in case one file was not taken in.
  */
-export function nextEvents(tables: Tables, today: Day, { batchId, alarm }: CalendarScope): readonly ExportedEvent[] {
-  const order = storedSettings(tables.settings).dateOrder;
+export function nextEvents(desk: Desk, { batchId, alarm }: CalendarScope): readonly ExportedEvent[] {
+  const {
+    workbook: { tables },
+    today,
+  } = desk;
+  const say = { order: storedSettings(tables.settings).dateOrder, words: workbookWords(desk) };
   const sent = new Map(sentBefore(tables, batchId).map((row) => [row.id, row]));
   const running = runningBatches(tables, today).filter(({ batch }) => batchId === null || batch.id === batchId);
   const planned = running
-    .flatMap((one) => eventsOf(tables, one, today, alarm, order))
+    .flatMap((one) => eventsOf(tables, one, today, alarm, say))
     .filter(({ row }) => row.toOn >= isoOfDay(today) || sent.has(row.id))
     .map((event) => comparedWith(sent.get(event.row.id) ?? null, event));
   const stillPlanned = new Set(planned.map(({ row }) => row.id));
@@ -52,6 +58,11 @@ export function nextEvents(tables: Tables, today: Day, { batchId, alarm }: Calen
 export const sentBefore = (tables: Tables, batchId: Id | null): readonly CalendarExport[] =>
   batchId === null ? tables.calendarExports.all() : tables.calendarExports.where({ batchId });
 
+interface Say {
+  readonly order: DateOrder;
+  readonly words: Words;
+}
+
 type PlannedEvent = Pick<ExportedEvent, 'row' | 'description'>;
 
 function eventsOf(
@@ -59,12 +70,12 @@ function eventsOf(
   { batch, timetable }: RunningBatch,
   today: Day,
   alarm: CalendarAlarm,
-  order: DateOrder,
+  { order, words }: Say,
 ): readonly PlannedEvent[] {
   return timetable.steps
     .filter((step) => isWorthAnEvent(step) && stepState(step, timetable.steps, today) !== 'passed')
     .map((step) => {
-      const { title, what, caution } = stepWords(step.step, batch.method, batch.builderType);
+      const { title, what, caution } = stepWords(words, step.step, batch.method, batch.builderType);
       const { from, to } = eventDays(step);
       const row: CalendarExport = {
         id: eventId(batch.id, step.step),
@@ -73,15 +84,25 @@ function eventsOf(
         fromOn: isoOfDay(from),
         toOn: isoOfDay(to),
         summary:
-          step.kind === 'hands-off' ? words.handsOffSummary(title, batch.code) : words.summary(title, batch.code),
+          step.kind === 'hands-off'
+            ? words.calendarFile.handsOffSummary(title, batch.code)
+            : words.calendarFile.summary(title, batch.code),
         location: locationOf(tables, batch, step),
-        category: step.kind === 'warning' ? words.categories.event : words.categories[step.kind],
+        category:
+          step.kind === 'warning' ? words.calendarFile.categories.event : words.calendarFile.categories[step.kind],
         alarm,
         cancelled: false,
         exportedOn: isoOfDay(today),
       };
       const window =
-        step.kind === 'job' ? [words.window(shortDay(step.earliest, order), shortDay(step.latest, order))] : [];
+        step.kind === 'job'
+          ? [
+              words.calendarFile.window(
+                shortDay(step.earliest, order, words.language),
+                shortDay(step.latest, order, words.language),
+              ),
+            ]
+          : [];
       return { row, description: [what, ...window, caution].filter((line) => line !== '').join('\n\n') };
     });
 }

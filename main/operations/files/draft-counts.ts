@@ -1,7 +1,6 @@
 import { dayOfIso, type IsoDay, yearOfDay } from '../../../shared/kernel/day.ts';
 import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
 import { CELLS_LIMIT } from '../../../shared/model/fields.ts';
-import { METHOD_WORDS } from '../../../shared/text/english/methods.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { keepTally } from '../tally-keeping.ts';
 import { checkFree, type Draft, type DraftSetting, SIGNS } from './draft.ts';
@@ -15,7 +14,7 @@ export function draftCounts(row: RowReader, setting: DraftSetting): Draft | null
   const code = row.needed('code', SIGNS.code);
   const givenOn = row.raw('larvaeGivenOn') === '' ? row.note('larvaeGivenOn', 'empty') : row.day('larvaeGivenOn');
   const countedOn = row.day('countedOn') ?? givenOn;
-  const method = row.choice('method', METHOD_WORDS) ?? setting.choice.method;
+  const method = row.choice('method', ({ methods }) => methods) ?? setting.choice.method;
   const breederId = hiveOf(row, 'breeder', setting);
   const builderId = hiveOf(row, 'builder', setting);
   const note = row.text('note', SIGNS.note);

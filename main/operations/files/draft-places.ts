@@ -1,5 +1,4 @@
 import { readBoxCodes } from '../../../shared/kernel/box-codes.ts';
-import { BOX_TYPE_WORDS } from '../../../shared/text/english/methods.ts';
 import { checkFree, type Draft, type DraftSetting, SIGNS } from './draft.ts';
 import type { RowReader } from './row-reader.ts';
 
@@ -29,7 +28,7 @@ export function draftBox(row: RowReader, setting: DraftSetting): Draft | null {
   const code = codes?.length === 1 ? (codes[0] ?? null) : null;
   if (typed !== null && code === null) row.note('code', 'not-a-code');
   const walkOrder = row.wholeNumber('walkOrder', 0, LAST_WALK_ORDER);
-  const boxType = row.choice('boxType', BOX_TYPE_WORDS) ?? setting.choice.boxType;
+  const boxType = row.choice('boxType', ({ boxTypes }) => boxTypes) ?? setting.choice.boxType;
   const place = { row: row.text('row', SIGNS.row), note: row.text('note', SIGNS.note) };
   const yard = row.text('yard', SIGNS.name);
   if (code === null) return null;

@@ -1,5 +1,4 @@
 import type { QueenPlace } from '../../../shared/model/queen.ts';
-import { queens as queenWords } from '../../../shared/text/english/queens.ts';
 import { checkFree, type Draft, type DraftSetting, SIGNS } from './draft.ts';
 import type { RowReader } from './row-reader.ts';
 
@@ -31,7 +30,7 @@ export function draftQueen(row: RowReader, setting: DraftSetting): Draft | null 
 
 /** Where she is: as the row says, else as her hive or box or buyer says, else as was said for all. */
 function placeOf(row: RowReader, boxId: string | null, colonyId: string | null, forAll: QueenPlace): QueenPlace {
-  const said = row.choice('place', queenWords.places);
+  const said = row.choice('place', ({ queens }) => queens.places);
   if (said !== null) return said;
   if (colonyId !== null) return 'in-hive';
   if (boxId !== null) return 'in-box';

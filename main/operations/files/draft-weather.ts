@@ -2,7 +2,7 @@ import type { Draft, DraftSetting } from './draft.ts';
 import type { RowReader } from './row-reader.ts';
 
 /** Yes and no, also as other programs write them. */
-const RAIN = { yes: 'yes', no: 'no', true: '1', false: '0' } as const;
+const RAIN = { yes: 'yes', no: 'no', true: '1', false: '0', ja: 'ja', nein: 'nein' } as const;
 /** What a day can bring; the record's own limits. */
 const LIMITS = { celsius: [-40, 55], wind: [0, 200], hours: [0, 5] } as const;
 
@@ -10,11 +10,11 @@ const LIMITS = { celsius: [-40, 55], wind: [0, 200], hours: [0, 5] } as const;
 export function draftWeather(row: RowReader, { tables, seen }: DraftSetting): Draft | null {
   row.needed('day', 40);
   const day = row.day('day');
-  const rain = row.choice('rain', RAIN);
+  const rain = row.choice('rain', () => RAIN);
   const noted = {
     maxCelsius: row.figure('maxCelsius', LIMITS.celsius),
     windKmh: row.figure('windKmh', LIMITS.wind),
-    rain: rain === null ? null : rain === 'yes' || rain === 'true',
+    rain: rain === null ? null : ['yes', 'true', 'ja'].includes(rain),
     flyingHours: row.figure('flyingHours', LIMITS.hours),
   };
   if (day === null) return null;

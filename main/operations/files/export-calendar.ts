@@ -2,18 +2,20 @@ import type { CalendarChoice, CalendarMade } from '../../../shared/contract/file
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import { calendarWords as words } from '../../../shared/text/english/calendar-file.ts';
 import { calendarFile } from '../../exchange/calendar-file.ts';
 import { base64Of } from '../../exchange/file-bytes.ts';
 import type { Desk } from '../operation.ts';
+import { workbookWords } from '../workbook-words.ts';
 import { type ExportedEvent, nextEvents } from './calendar-events.ts';
 
 /**
  * Makes the calendar file, and keeps what it said so that the next one can change it or take it back. No step of the
  * history: a file that went out cannot be taken back by an undo.
  */
-export function exportCalendar({ workbook, today }: Desk, choice: CalendarChoice): Result<CalendarMade, Refusal> {
-  const events = nextEvents(workbook.tables, today, choice);
+export function exportCalendar(desk: Desk, choice: CalendarChoice): Result<CalendarMade, Refusal> {
+  const { workbook, today } = desk;
+  const words = workbookWords(desk).calendarFile;
+  const events = nextEvents(desk, choice);
   if (events.length === 0) return refuse({ kind: 'no-calendar-events', field: 'batchId' });
   const code = choice.batchId === null ? null : (workbook.tables.batches.get(choice.batchId)?.code ?? null);
   const kept = workbook.change({ did: 'other' }, ({ calendarExports }) => {

@@ -4,12 +4,12 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { wholeWorkbookSchema } from '../../../shared/contract/whole-workbook.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
-import { tablesOut as words } from '../../../shared/text/english/tables-out.ts';
 import { BYTE_ORDER_MARK, csvText } from '../../exchange/csv-text.ts';
 import { base64Of } from '../../exchange/file-bytes.ts';
 import { xlsxBytes } from '../../exchange/workbook-sheets.ts';
 import { zipBytes } from '../../exchange/zip-files.ts';
 import type { Desk } from '../operation.ts';
+import { workbookWords } from '../workbook-words.ts';
 import { allSheets, dictionarySheet, sheetOf } from './sheets.ts';
 import { wholeWorkbook } from './whole-workbook.ts';
 
@@ -18,9 +18,10 @@ const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet'
 /** The tables of the workbook as files for spreadsheets and other programs. Changes nothing. */
 export async function exportTables(desk: Desk, choice: ExportTables): Promise<Result<TablesMade, Refusal>> {
   const { tables } = desk.workbook;
+  const words = workbookWords(desk);
   const made = (what: string, ending: string, mediaType: string, content: string | Uint8Array, rows: number) =>
     ok({
-      name: `${words.fileName(what, isoOfDay(desk.today))}.${ending}`,
+      name: `${words.tablesOut.fileName(what, isoOfDay(desk.today))}.${ending}`,
       mediaType,
       base64: base64Of(content),
       rows,
@@ -34,16 +35,16 @@ export async function exportTables(desk: Desk, choice: ExportTables): Promise<Re
     case 'schema':
       return made('schema', 'json', 'application/json', `${JSON.stringify(wholeWorkbookSchema(), null, 2)}\n`, 0);
     case 'xlsx': {
-      const sheets = allSheets(tables);
-      return made('tables', 'xlsx', XLSX, await xlsxBytes([...sheets, dictionarySheet()]), rowsIn(sheets));
+      const sheets = allSheets(tables, words);
+      return made('tables', 'xlsx', XLSX, await xlsxBytes([...sheets, dictionarySheet(words)]), rowsIn(sheets));
     }
     case 'csv': {
       if (choice.table === 'all') {
-        const sheets = allSheets(tables);
-        const files = [...sheets, dictionarySheet()].map((one) => [`${one.key}.csv`, csvOf(one, choice)] as const);
+        const sheets = allSheets(tables, words);
+        const files = [...sheets, dictionarySheet(words)].map((one) => [`${one.key}.csv`, csvOf(one, choice)] as const);
         return made('tables', 'zip', 'application/zip', zipBytes(Object.fromEntries(files)), rowsIn(sheets));
       }
-      const sheet = choice.table === 'dictionary' ? dictionarySheet() : sheetOf(tables, choice.table);
+      const sheet = choice.table === 'dictionary' ? dictionarySheet(words) : sheetOf(tables, choice.table, words);
       return made(choice.table, 'csv', 'text/csv', csvOf(sheet, choice), sheet.rows.length);
     }
   }

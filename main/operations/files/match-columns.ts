@@ -5,7 +5,8 @@ import {
   type ImportKind,
   NEEDED_FIELDS,
 } from '../../../shared/contract/import.ts';
-import { HEADING_GUESSES, IMPORT_FIELD_WORDS } from '../../../shared/text/english/tables-in.ts';
+import { LANGUAGES } from '../../../shared/kernel/language.ts';
+import { GUESSES, wordsOf } from '../../../shared/text/catalogue.ts';
 import type { RawTable } from '../../exchange/read-table.ts';
 import { plainLetters, THREE_NUMBERS } from './row-reader.ts';
 
@@ -20,10 +21,14 @@ export function guessColumns(headings: readonly string[], kind: ImportKind): rea
     }
   };
   // Plain names first, so that "queen" does not take the place of "number" where both are there.
-  give((field, heading) => plainLetters(field) === heading || plainLetters(IMPORT_FIELD_WORDS[field]) === heading);
-  give((field, heading) => HEADING_GUESSES[field]?.includes(heading) ?? false);
+  give((field, heading) => plainLetters(field) === heading || namesOf(field).includes(heading));
+  give((field, heading) => GUESSES.some((guesses) => guesses[field]?.includes(heading) ?? false));
   return guessed;
 }
+
+/** What the page calls a field in each language. */
+const namesOf = (field: ImportField): readonly string[] =>
+  LANGUAGES.map((language) => plainLetters(wordsOf(language).importFields[field]));
 
 export const columnsByField = (columns: readonly (ImportField | null)[]): ReadonlyMap<ImportField, number> =>
   new Map(columns.flatMap((field, index) => (field === null ? [] : [[field, index] as const])));

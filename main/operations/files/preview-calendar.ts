@@ -4,10 +4,14 @@ import type { Desk } from '../operation.ts';
 import { nextEvents, sentBefore } from './calendar-events.ts';
 
 /** What the next calendar file would hold, and what of it the phone does not know yet. */
-export function previewCalendar({ workbook: { tables }, today }: Desk, choice: CalendarChoice): CalendarPreview {
+export function previewCalendar(desk: Desk, choice: CalendarChoice): CalendarPreview {
+  const {
+    workbook: { tables },
+    today,
+  } = desk;
   const codes = new Map(tables.batches.all().map(({ id, code }) => [id, code]));
   return {
-    lines: nextEvents(tables, today, choice).map(({ row, change, before }) => ({
+    lines: nextEvents(desk, choice).map(({ row, change, before }) => ({
       uid: row.id,
       batch: codes.get(row.batchId) ?? '',
       summary: row.summary,

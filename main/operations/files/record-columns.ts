@@ -2,7 +2,7 @@ import { QUEEN_PLACES } from '../../../shared/model/queen.ts';
 import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS } from '../../../shared/model/queen-story.ts';
 import { OBSERVATION_KINDS, STEPS } from '../../../shared/model/step.ts';
 import { STOCK_TESTS, STOCK_TRAITS } from '../../../shared/model/stock.ts';
-import { batchCode, choice, column, day, hiveCode, number, queenNumber, text, yardName } from './column-kinds.ts';
+import { batchCode, choice, day, hiveCode, number, queenNumber, text, yardName } from './column-kinds.ts';
 import type { ColumnsOfAll } from './sheet-columns.ts';
 
 /** Columns of what was noted on one day: of a batch, a queen, a hive, or the weather. */

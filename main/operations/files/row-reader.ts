@@ -1,5 +1,8 @@
 import type { DayOrder, ImportField, RowProblem } from '../../../shared/contract/import.ts';
 import { type Day, dateOfDay, dayOfDate, type IsoDay, isIsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import { LANGUAGES } from '../../../shared/kernel/language.ts';
+import { wordsOf } from '../../../shared/text/catalogue.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import { parseDay } from '../../../shared/text/parse-day.ts';
 import type { RawRow } from '../../exchange/read-table.ts';
 
@@ -63,12 +66,15 @@ export class RowReader {
     return readDay(text, this.#reading.dayOrder, this.#reading.today) ?? this.note(field, 'not-a-day');
   }
 
-  /** One of a list, by its own word or by what the page calls it. */
-  choice<Choice extends string>(field: ImportField, words: Readonly<Record<Choice, Word>>): Choice | null {
+  /** One of a list, by its own word or by what the page calls it in any language. */
+  choice<Choice extends string>(
+    field: ImportField,
+    list: (words: Words) => Readonly<Record<Choice, Word>>,
+  ): Choice | null {
     const text = this.raw(field);
     if (text === '') return null;
     const typed = plainLetters(text);
-    const found = (Object.entries(words) as [Choice, Word][]).find(
+    const found = LANGUAGES.flatMap((language) => Object.entries(list(wordsOf(language))) as [Choice, Word][]).find(
       ([choice, word]) => plainLetters(choice) === typed || plainLetters(nameOf(word)) === typed,
     );
     return found ? found[0] : this.note(field, 'not-a-choice');

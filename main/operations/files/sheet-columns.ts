@@ -13,7 +13,7 @@ import type { StockScore, StockTest } from '../../../shared/model/stock.ts';
 import type { TableKey } from '../../../shared/model/table-key.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import type { WeatherDay } from '../../../shared/model/weather.ts';
-import type { tableWords } from '../../../shared/text/english/tables-out.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { hasCalendar, timetableOf } from '../batch-calendar.ts';
 import {
@@ -56,7 +56,7 @@ interface RowOf {
 
 /** A column without words, or words without a column, does not compile. */
 export type ColumnsOfAll = {
-  readonly [Key in TableKey]: { readonly [Heading in keyof (typeof tableWords)[Key]['columns']]: ColumnOf<RowOf[Key]> };
+  readonly [Key in TableKey]: { readonly [Heading in keyof Words['tables'][Key]['columns']]: ColumnOf<RowOf[Key]> };
 };
 
 export const SHEET_COLUMNS: ColumnsOfAll = {

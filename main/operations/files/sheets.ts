@@ -1,12 +1,12 @@
 import type { Sheet, SheetColumn } from '../../../shared/contract/exchange.ts';
 import { TABLE_KEYS, type TableKey } from '../../../shared/model/table-key.ts';
-import { dictionaryWords, tableWords } from '../../../shared/text/english/tables-out.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { ColumnOf } from './column-kinds.ts';
 import { SHEET_COLUMNS } from './sheet-columns.ts';
 
 /** One table of the workbook as a sheet, rows in the order in which they were typed. */
-export function sheetOf(tables: Tables, key: TableKey): Sheet {
+export function sheetOf(tables: Tables, key: TableKey, words: Words): Sheet {
   const rows: Readonly<Record<TableKey, () => readonly unknown[]>> = {
     hives: tables.colonies.all,
     batches: tables.batches.all,
@@ -30,16 +30,17 @@ export function sheetOf(tables: Tables, key: TableKey): Sheet {
   const columns = Object.values(SHEET_COLUMNS[key]) as readonly ColumnOf<unknown>[];
   return {
     key,
-    title: tableWords[key].title,
-    columns: columnsOf(key),
+    title: words.tables[key].title,
+    columns: columnsOf(key, words),
     rows: rows[key]().map((row) => columns.map((column) => column.cell(row, tables))),
   };
 }
 
-export const allSheets = (tables: Tables): readonly Sheet[] => TABLE_KEYS.map((key) => sheetOf(tables, key));
+export const allSheets = (tables: Tables, words: Words): readonly Sheet[] =>
+  TABLE_KEYS.map((key) => sheetOf(tables, key, words));
 
-function columnsOf(key: TableKey): readonly SheetColumn[] {
-  const meanings: Readonly<Record<string, string>> = tableWords[key].columns;
+function columnsOf(key: TableKey, words: Words): readonly SheetColumn[] {
+  const meanings: Readonly<Record<string, string>> = words.tables[key].columns;
   return Object.entries<ColumnOf<never>>(SHEET_COLUMNS[key]).map(([heading, { kind, unit, choices }]) => ({
     heading,
     kind,
@@ -50,11 +51,11 @@ function columnsOf(key: TableKey): readonly SheetColumn[] {
 }
 
 /** What every column of every table means, as a table of its own. */
-export function dictionarySheet(): Sheet {
+export function dictionarySheet(words: Words): Sheet {
   return {
     key: 'dictionary',
-    title: dictionaryWords.title,
-    columns: Object.entries(dictionaryWords.columns).map(([heading, meaning]) => ({
+    title: words.dictionary.title,
+    columns: Object.entries(words.dictionary.columns).map(([heading, meaning]) => ({
       heading,
       kind: 'text',
       unit: '',
@@ -62,7 +63,7 @@ export function dictionarySheet(): Sheet {
       meaning,
     })),
     rows: TABLE_KEYS.flatMap((key) =>
-      columnsOf(key).map(({ heading, kind, unit, choices, meaning }) => [
+      columnsOf(key, words).map(({ heading, kind, unit, choices, meaning }) => [
         key,
         heading,
         kind,

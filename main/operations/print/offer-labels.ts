@@ -8,10 +8,8 @@ import { firstFreeLabel } from './first-free-label.ts';
 import { sheetByKey } from './print-setup.ts';
 
 /** Batches with cells in boxes, and the labels of the chosen one (or of the newest). */
-export function offerLabels(
-  { workbook: { tables } }: Desk,
-  { batchId, sheet: key }: z.infer<typeof OfferLabels>,
-): LabelOffer {
+export function offerLabels(desk: Desk, { batchId, sheet: key }: z.infer<typeof OfferLabels>): LabelOffer {
+  const { tables } = desk.workbook;
   const sheet = sheetByKey(tables, key);
   const withBoxes = tables.batches
     .all()
@@ -25,7 +23,7 @@ export function offerLabels(
       boxes: openPlacements(tables, batch).length,
       unprinted: waitingLabels(tables, batch).length,
     })),
-    labels: chosen ? labelTexts(tables, chosen) : [],
+    labels: chosen ? labelTexts(desk, chosen) : [],
     waiting: chosen ? waitingLabels(tables, chosen) : [],
     startAt: sheet ? firstFreeLabel(tables, sheet) : 1,
   };

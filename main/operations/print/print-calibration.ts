@@ -3,22 +3,25 @@ import type { PaperFile, PrintCalibration } from '../../../shared/contract/print
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import { calibrationWords as words } from '../../../shared/text/english/calibration.ts';
 import { calibrationPdf } from '../../paper/calibration-pdf.ts';
 import type { Desk } from '../operation.ts';
+import { workbookWords } from '../workbook-words.ts';
 import { printerByName, sheetByKey } from './print-setup.ts';
 
 /** The page on which a printer is measured; with a measured printer, the same page corrected, to see whether it is right. */
 export async function printCalibration(
-  { workbook: { tables }, today }: Desk,
+  desk: Desk,
   { sheet: key, printer: name }: z.infer<typeof PrintCalibration>,
 ): Promise<Result<PaperFile, Refusal>> {
+  const { tables } = desk.workbook;
+  const words = workbookWords(desk).calibration;
   const sheet = sheetByKey(tables, key);
   if (!sheet) return refuse({ kind: 'label-sheet-missing', field: 'sheet' });
   const bytes = await calibrationPdf({
+    words,
     sheet,
     printer: printerByName(tables, name),
-    madeAt: `${isoOfDay(today)}T12:00:00Z`,
+    madeAt: `${isoOfDay(desk.today)}T12:00:00Z`,
   });
   return ok({ name: words.fileName, mediaType: 'application/pdf', base64: bytes.toString('base64'), pages: 1 });
 }

@@ -3,10 +3,10 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { labelsOnSheet } from '../../../shared/model/label-sheet.ts';
-import { labelWords } from '../../../shared/text/english/labels.ts';
 import { labelPdf } from '../../paper/label-pdf.ts';
 import { labelAsText, labelRecords, labelTexts } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
+import { workbookWords } from '../workbook-words.ts';
 import { rememberFirstFree } from './first-free-label.ts';
 import { printerByName, sheetByKey } from './print-setup.ts';
 
@@ -15,7 +15,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   const { tables } = desk.workbook;
   const batch = choice.batchId === null ? null : tables.batches.get(choice.batchId);
   const boxIds = choice.boxIds === null ? null : new Set(choice.boxIds);
-  const all = batch ? labelTexts(tables, batch) : [];
+  const all = batch ? labelTexts(desk, batch) : [];
   const labels = all.filter(
     (label) => boxIds === null || boxIds.has(tables.placements.get(label.placementId)?.boxId ?? ''),
   );
@@ -26,6 +26,7 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   if (choice.startAt > onSheet) return refuse({ kind: 'start-beyond-sheet', field: 'startAt', labels: onSheet });
   const printedOn = isoOfDay(desk.today);
   const { pencilLine, qr, outline, startAt } = choice;
+  const { labels: labelWords } = workbookWords(desk);
   const title = labelWords.title(batch.code);
   const pdf = await labelPdf({
     title,

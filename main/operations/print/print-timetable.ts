@@ -3,20 +3,21 @@ import type { PaperFile, PrintTimetable } from '../../../shared/contract/print.t
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { earlierOf } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import { handout as words } from '../../../shared/text/english/handout.ts';
-import { METHOD_WORDS } from '../../../shared/text/english/methods.ts';
-import { stepWords } from '../../../shared/text/english/steps.ts';
+import { stepWords } from '../../../shared/text/sentences.ts';
 import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
 import { timetablePdf } from '../../paper/timetable-pdf.ts';
 import { plainInput } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
+import { workbookWords } from '../workbook-words.ts';
 
 /** The timetable of any method as a paper for the class. */
 export async function printTimetable(
-  { workbook: { tables } }: Desk,
+  desk: Desk,
   { variant, paper, ...chosen }: z.infer<typeof PrintTimetable>,
 ): Promise<Result<PaperFile, Refusal>> {
+  const { tables } = desk.workbook;
+  const words = workbookWords(desk);
   const { method, comb, builderType, anchorOn } = chosen;
   if (method === 'cut-comb-edge' && comb === null) return refuse({ kind: 'comb-needed', field: 'comb' });
   const input = {
@@ -33,11 +34,12 @@ export async function printTimetable(
   const { steps, handsOff, emergence, larvaeGivenOn } = planned.value;
   const told = steps.filter(({ kind }) => kind !== 'warning');
   const pdf = await timetablePdf({
-    method: METHOD_WORDS[method].name,
+    words,
+    method: words.methods[method].name,
     firstDay: told.reduce((first, { expected }) => earlierOf(first, expected), larvaeGivenOn),
     larvaeGivenOn,
     rows: told.map(({ step, kind, expected, daysAfterLarvae }) => {
-      const { title, what } = stepWords(step, method, builderType);
+      const { title, what } = stepWords(words, step, method, builderType);
       return { day: expected, daysAfterLarvae, title, what, handsOff: kind === 'hands-off' };
     }),
     handsOff,
@@ -49,7 +51,7 @@ export async function printTimetable(
     madeAt: `${anchorOn}T12:00:00Z`,
   });
   return ok({
-    name: words.fileName(method),
+    name: words.handout.fileName(method),
     mediaType: 'application/pdf',
     base64: pdf.bytes.toString('base64'),
     pages: pdf.pages,

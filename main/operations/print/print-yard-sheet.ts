@@ -7,13 +7,13 @@ import { dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
 import { resultKeysWith } from '../../../shared/model/look-key.ts';
 import { type DateOrder, fullDay, paperDay } from '../../../shared/text/day-text.ts';
-import { lookWords } from '../../../shared/text/english/looks.ts';
-import { yardSheet as words } from '../../../shared/text/english/yard-sheet.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import { type YardSheetRow, yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
 import { BoxReader } from '../box-lines.ts';
 import { handsOffOn, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
+import { workbookWords } from '../workbook-words.ts';
 
 /** The sheet for a walk through the mating boxes; with no box yet it is a blank one. */
 export async function printYardSheet(
@@ -24,27 +24,29 @@ export async function printYardSheet(
   const { workbook, today } = desk;
   const { tables } = workbook;
   const { dateOrder: order, resultLetters } = storedSettings(tables.settings);
+  const words = workbookWords(desk);
   const reader = new BoxReader(tables, today);
   const rows = tables.boxes
     .where({ retiredOn: null })
     .filter((box) => yardId === null || box.yardId === yardId)
     .toSorted((a, b) => a.walkOrder - b.walkOrder)
-    .map((box) => rowOf(reader.line(box), isoOfDay(today), order));
+    .map((box) => rowOf(reader.line(box), isoOfDay(today), order, words));
   const yard = yardId === null ? null : tables.yards.get(yardId);
   const pdf = await yardSheetPdf({
-    yard: yard?.name ?? words.allYards,
-    day: fullDay(today, order),
-    leaveAlone: leaveAlone(desk, order),
+    words,
+    yard: yard?.name ?? words.yardSheet.allYards,
+    day: fullDay(today, order, words.language),
+    leaveAlone: leaveAlone(desk, order, words),
     rows,
     // A box that was not opened has nothing to ring.
     keys: resultKeysWith(resultLetters).filter(({ result }) => result !== 'not-looked'),
-    foot: words.foot(workbook.name, fullDay(deskNow.today, order)),
+    foot: words.yardSheet.foot(workbook.name, fullDay(deskNow.today, order, words.language)),
     paper,
     large,
     madeAt: `${isoOfDay(today)}T12:00:00Z`,
   });
   return ok({
-    name: words.fileName(isoOfDay(today)),
+    name: words.yardSheet.fileName(isoOfDay(today)),
     mediaType: 'application/pdf',
     base64: pdf.bytes.toString('base64'),
     pages: pdf.pages,
@@ -52,34 +54,38 @@ export async function printYardSheet(
 }
 
 /** What to do at a box, and what is known of it: its batch, and what was seen last. ISO days compare as text. */
-function rowOf(line: BoxLine, today: IsoDay, order: DateOrder): YardSheetRow {
+function rowOf(line: BoxLine, today: IsoDay, order: DateOrder, words: Words): YardSheetRow {
   const seen =
     line.lastResult && line.lastLookOn
-      ? words.last(lookWords[line.lastResult].name, paperDay(line.lastLookOn, order))
+      ? words.yardSheet.last(words.looks[line.lastResult].name, paperDay(line.lastLookOn, order, words.language))
       : '';
   const known = { code: line.code, last: [line.batch, line.breeder, seen].filter(Boolean).join('  ') };
   if (line.handsOffUntil !== null)
-    return { ...known, kind: 'hands-off', doing: words.handsOff(paperDay(line.handsOffUntil, order)) };
-  const doing = words.doing[line.state];
+    return {
+      ...known,
+      kind: 'hands-off',
+      doing: words.yardSheet.handsOff(paperDay(line.handsOffUntil, order, words.language)),
+    };
+  const doing = words.yardSheet.doing[line.state];
   const from = line.state === 'laying' ? line.sealedBroodLookOn : line.state === 'virgin' ? line.firstLookOn : null;
   return {
     ...known,
     kind: line.state === 'free' ? 'free' : 'look',
-    doing: from === null || from <= today ? doing : words.from(doing, paperDay(from, order)),
+    doing: from === null || from <= today ? doing : words.yardSheet.from(doing, paperDay(from, order, words.language)),
   };
 }
 
 /** Hives and boxes that must stay shut today, and until when. */
-function leaveAlone({ workbook: { tables }, today }: Desk, order: DateOrder): readonly string[] {
+function leaveAlone({ workbook: { tables }, today }: Desk, order: DateOrder, words: Words): readonly string[] {
   return handsOffOn(runningBatches(tables, today), today).flatMap(({ batch, span, colonyId }) => {
-    const until = paperDay(span.to, order);
+    const until = paperDay(span.to, order, words.language);
     if (span.place === 'boxes') {
       const codes = tables.placements
         .where({ batchId: batch.id, endedOn: null })
         .flatMap(({ boxId }) => tables.boxes.get(boxId)?.code ?? []);
-      return codes.length === 0 ? [] : [words.leaveAloneOne(shortCodes(codes), until)];
+      return codes.length === 0 ? [] : [words.yardSheet.leaveAloneOne(shortCodes(codes), until)];
     }
     const colony = colonyId === null ? null : tables.colonies.get(colonyId);
-    return colony ? [words.leaveAloneOne(colony.code, until)] : [];
+    return colony ? [words.yardSheet.leaveAloneOne(colony.code, until)] : [];
   });
 }

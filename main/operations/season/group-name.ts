@@ -1,13 +1,13 @@
 import type { CompareRow, GroupPart } from '../../../shared/contract/season.ts';
-import { BOX_TYPE_WORDS, METHOD_WORDS } from '../../../shared/text/english/methods.ts';
-import { season as words } from '../../../shared/text/english/season.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 
 /** What a group of a comparison is called on paper and in files. */
-export const groupName = ({ parts }: CompareRow): string => parts.map(partName).join(', ');
+export const groupName = ({ parts }: CompareRow, words: Words): string =>
+  parts.map((part) => partName(part, words)).join(', ');
 
-function partName({ factor, id, label }: GroupPart): string {
-  if (id === 'unknown') return words.unknown;
+function partName({ factor, id, label }: GroupPart, words: Words): string {
+  if (id === 'unknown') return words.season.unknown;
   const named: Readonly<Record<string, { readonly name: string }>> =
-    factor === 'method' ? METHOD_WORDS : factor === 'boxType' ? BOX_TYPE_WORDS : {};
+    factor === 'method' ? words.methods : factor === 'boxType' ? words.boxTypes : {};
   return named[label]?.name ?? label;
 }

@@ -7,6 +7,7 @@ import {
   WEIGHED_STAGES,
 } from '../../../shared/contract/season.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
+import { english } from '../../../shared/text/english/english.ts';
 import { findingSentences } from '../../../shared/text/english/finding-text.ts';
 import { season as seasonWords } from '../../../shared/text/english/season.ts';
 import { seasonReport as words } from '../../../shared/text/english/season-report.ts';
@@ -56,7 +57,7 @@ export async function factorReport(desk: Desk, season: number, factor: CompareFa
   // One group alone has nothing to be weighed against.
   const stages = WEIGHED_STAGES.filter((stage) => rows.filter((row) => row.rates[stage].of > 0).length > 1);
   const weighed = await Promise.all(stages.map((stage) => compareStage(desk, { ...asked, stage, allowingFor: null })));
-  const names = new Map(rows.map((row) => [row.groupId, groupName(row)]));
+  const names = new Map(rows.map((row) => [row.groupId, groupName(row, english)]));
   const name = (groupId: string): string => names.get(groupId) ?? '';
   const said = weighed.flatMap((one) => saidOf(one, name));
   return {
@@ -83,7 +84,7 @@ function figuresTable(factor: CompareFactor, rows: readonly CompareRow[]): FlowT
       ...RATE_STAGES.map((stage) => ({ title: capital(stageName(stage)) })),
     ],
     rows: rows.map((row) => [
-      groupName(row),
+      groupName(row, english),
       String(row.batchIds.length),
       ...RATE_STAGES.map((stage) => figureText(row.rates[stage])),
     ]),

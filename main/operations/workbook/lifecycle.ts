@@ -1,4 +1,5 @@
 import { type Day, dayOfIso, isIsoDay } from '../../../shared/kernel/day.ts';
+import type { Language } from '../../../shared/kernel/language.ts';
 import type { Reckoner } from '../../engine/yield/reckon.ts';
 import type { Clock, Ids } from '../../ports/ports.ts';
 import type { Keeper, Workbook } from '../../workbook/workbook.ts';
@@ -11,6 +12,7 @@ export interface Lifecycle {
   readonly clock: Clock;
   readonly ids: Ids;
   readonly reckon: Reckoner;
+  readonly computerLanguage: Language;
   /** The program's version; a demo built by another version is built anew. */
   readonly version: string;
   readonly demo: DemoPlan;
@@ -35,7 +37,8 @@ export function deskOf({
   clock,
   ids,
   reckon,
-}: Pick<Lifecycle, 'keeper' | 'clock' | 'ids' | 'reckon'>): Desk | null {
+  computerLanguage,
+}: Pick<Lifecycle, 'keeper' | 'clock' | 'ids' | 'reckon' | 'computerLanguage'>): Desk | null {
   const workbook = keeper.current;
-  return workbook === null ? null : { workbook, today: dayOf(workbook, clock), ids, reckon };
+  return workbook === null ? null : { workbook, today: dayOf(workbook, clock), ids, reckon, computerLanguage };
 }

@@ -14,8 +14,8 @@ export function openDemo(lifecycle: Lifecycle): Result<WorkbookState, Refusal> {
   return opened.ok ? ok(getWorkbookState(lifecycle)) : opened;
 }
 
-function buildInto(workbook: Workbook, { demo, ids, reckon }: Lifecycle): void {
-  demo.build({ workbook, today: demo.day, ids, reckon });
+function buildInto(workbook: Workbook, { demo, ids, reckon, computerLanguage }: Lifecycle): void {
+  demo.build({ workbook, today: demo.day, ids, reckon, computerLanguage });
   const held = workbook.change({ did: 'build-demo' }, (tables) => {
     tables.settings.put(HELD_AT, isoOfDay(demo.day));
     return ok(null);

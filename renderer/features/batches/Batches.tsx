@@ -1,6 +1,5 @@
 import { Button } from '@mui/material';
 import type { BatchLine } from '../../../shared/contract/batches.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { SmallStream } from '../../charts/Stream.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
@@ -98,12 +97,12 @@ function Counts({ line: { tally } }: { line: BatchLine }) {
 }
 
 function Next({ line }: { line: BatchLine }) {
-  const { batches: words } = useWords();
+  const { batches: words, steps } = useWords();
   const days = useDays();
   if (line.state === 'closed' || !line.next) return <span className="soft">{words.nothingNext}</span>;
   return (
     <span>
-      {STEP_TEXTS[line.next.step as keyof typeof STEP_TEXTS].title},{' '}
+      {steps[line.next.step as keyof typeof steps].title},{' '}
       <span className={line.next.late ? 'bad nowrap' : 'nowrap'}>
         {days.short(line.next.on)}
         {line.next.late ? ` (${words.late})` : ''}

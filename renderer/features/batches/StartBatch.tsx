@@ -3,7 +3,6 @@ import { type FormEvent, useState } from 'react';
 import type { BatchFormOffer } from '../../../shared/contract/batches.ts';
 import { BUILDER_TYPES, COMBS } from '../../../shared/model/method.ts';
 import { parseDegrees } from '../../../shared/text/degrees.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { useDraft } from '../../client/drafts.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
@@ -147,7 +146,7 @@ function MainFields({ form, change, offer, problem }: FieldsProps) {
         <ChoiceField
           label={labels.anchor}
           value={form.anchorStep}
-          choices={anchors.map((step) => ({ value: step, text: STEP_TEXTS[step].title }))}
+          choices={anchors.map((step) => ({ value: step, text: words.steps[step].title }))}
           onChange={(anchorStep) => change({ anchorStep })}
         />
       ) : null}

@@ -3,13 +3,10 @@ import { useState } from 'react';
 import type { BatchStart } from '../../../shared/contract/batches.ts';
 import type { StartDayLine, StartDayList } from '../../../shared/contract/clashes.ts';
 import type { IsoDay } from '../../../shared/kernel/day.ts';
-import { startTroubleSentence } from '../../../shared/text/english/clashes.ts';
-import { refusalSentence } from '../../../shared/text/english/refusals.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { DataTable } from '../../components/DataTable.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useSentences, useWords } from '../../components/words.ts';
 
 interface StartDaysProps {
   readonly input: BatchStart;
@@ -29,6 +26,7 @@ export function StartDays({ input, onTake }: StartDaysProps) {
 }
 
 function DayList({ input, onTake }: StartDaysProps) {
+  const say = useSentences();
   const { clashes: words } = useWords();
   const days = useDays();
   const [all, setAll] = useState(false);
@@ -36,7 +34,7 @@ function DayList({ input, onTake }: StartDaysProps) {
   const wish = { ...input, anchorOn: days.today };
   const answer = useAnswer(['start-days', JSON.stringify(wish)], () => ask.batches.listStartDays.query(wish));
   if (!answer.data) return null;
-  if (!answer.data.ok) return <p className="line-problem">{refusalSentence(answer.data.refusal, days.short)}</p>;
+  if (!answer.data.ok) return <p className="line-problem">{say.refusal(answer.data.refusal)}</p>;
   const list = answer.data.value;
   const good = list.days.filter(({ rank }) => rank !== null).toSorted((a, b) => (a.rank ?? 0) - (b.rank ?? 0));
   const shown = all ? list.days : good.slice(0, 7);
@@ -100,16 +98,16 @@ function DayTable({ list, days, chosen, onTake }: DayTableProps) {
 }
 
 function Meaning({ day, names }: { day: StartDayLine; names: StartDayList['names'] }) {
-  const { clashes: words } = useWords();
+  const { clashes: words, steps, sentences } = useWords();
   const days = useDays();
   const wording = { batch: (id: string) => names[id] ?? words.thisBatch, day: days.short };
   return (
     <>
       {day.troubles.length === 0 ? <span className="good">{words.good} </span> : null}
       {day.troubles.map((trouble) => (
-        <span key={JSON.stringify(trouble)}>{startTroubleSentence(trouble, wording)} </span>
+        <span key={JSON.stringify(trouble)}>{sentences.startTrouble(trouble, wording)} </span>
       ))}
-      {day.shiftedSteps.length > 0 ? `${words.shifted(day.shiftedSteps.map((step) => STEP_TEXTS[step].title))} ` : null}
+      {day.shiftedSteps.length > 0 ? `${words.shifted(day.shiftedSteps.map((step) => steps[step].title))} ` : null}
       <span className="soft small">
         {words.gives(day.placeOn === null ? null : days.short(day.placeOn), days.short(day.emergesOn))}
       </span>

@@ -2,15 +2,13 @@ import { Button } from '@mui/material';
 import { Fragment, type ReactNode, useState } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import type { TimetableLine } from '../../../shared/contract/timetable.ts';
-import { stepTitle, stepWords } from '../../../shared/text/english/steps.ts';
-import { ask } from '../../client/client.ts';
-import { newId, useChange } from '../../client/hooks.ts';
+import { newId } from '../../client/hooks.ts';
 import { useSlip } from '../../client/use-slip.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Section } from '../../components/Section.tsx';
 import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useSentences, useWords } from '../../components/words.ts';
 import { StepDays } from './StepDays.tsx';
 
 /** Every step with its day, its window and how it stands; what, why, caution and source open below it. */
@@ -88,9 +86,10 @@ interface LineRowProps {
 }
 
 function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) {
+  const say = useSentences();
   const { batches: words } = useWords();
   const days = useDays();
-  const title = line.own.title ?? stepTitle(line.step, batch.method, batch.builderType);
+  const title = line.own.title ?? say.step(line.step, batch.method, batch.builderType);
   const handsOff = line.kind === 'hands-off';
   const markable = line.kind === 'job' && ['due', 'late', 'can-be-done'].includes(line.state);
   return (
@@ -136,8 +135,9 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
 }
 
 function Telling({ line, batch, children }: { line: TimetableLine; batch: BatchDetail; children: ReactNode }) {
+  const say = useSentences();
   const { batches: words } = useWords();
-  const { what, why, caution } = stepWords(line.step, batch.method, batch.builderType);
+  const { what, why, caution } = say.stepWords(line.step, batch.method, batch.builderType);
   const rows = [
     [words.one.what, what],
     [words.one.why, why],

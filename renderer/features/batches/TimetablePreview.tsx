@@ -1,14 +1,13 @@
 import type { BatchStart } from '../../../shared/contract/batches.ts';
-import { refusalSentence } from '../../../shared/text/english/refusals.ts';
-import { stepTitle } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { DataTable } from '../../components/DataTable.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useSentences, useWords } from '../../components/words.ts';
 import { DroneLines } from './DroneLines.tsx';
 
 /** The days a batch would have, asked anew with every change of the form. */
 export function TimetablePreview({ input }: { input: BatchStart }) {
+  const say = useSentences();
   const { batches: words } = useWords();
   const days = useDays();
   const preview = useAnswer(['preview', JSON.stringify(input)], () => ask.batches.previewBatch.query(input));
@@ -16,7 +15,7 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
   if (!preview.data.ok)
     return (
       <p className="line-problem" role="status">
-        {refusalSentence(preview.data.refusal, days.short)}
+        {say.refusal(preview.data.refusal)}
       </p>
     );
   const { lines, emergence, placeDeadline, drones } = preview.data.value;
@@ -53,7 +52,7 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
             head: true,
             cell: (line) => (
               <span className={line.kind === 'hands-off' ? 'hands-off' : undefined}>
-                {line.own.title ?? stepTitle(line.step, input.method, input.builderType)}
+                {line.own.title ?? say.step(line.step, input.method, input.builderType)}
               </span>
             ),
           },

@@ -2,14 +2,13 @@ import { Button } from '@mui/material';
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { BOX_TURNAROUND } from '../../../shared/biology/box-turnaround.ts';
 import type { BoxLine, ProposalLine } from '../../../shared/contract/boxes.ts';
-import { proposalReason } from '../../../shared/text/english/box-proposals.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
 import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useSentences, useWords } from '../../components/words.ts';
 
 type Proposed = BoxLine & { readonly proposal: ProposalLine; readonly placementId: string };
 const isProposed = (box: BoxLine): box is Proposed => box.proposal !== null && box.placementId !== null;
@@ -73,6 +72,7 @@ function walk(event: KeyboardEvent, list: HTMLUListElement | null): void {
 }
 
 function ProposalRow({ box, busy, onAccept }: { box: Proposed; busy: boolean; onAccept: () => void }) {
+  const say = useSentences();
   const { proposals: words } = useWords().boxes;
   const days = useDays();
   const { kind, on, reasons, cells } = box.proposal;
@@ -82,7 +82,7 @@ function ProposalRow({ box, busy, onAccept }: { box: Proposed; busy: boolean; on
       <div className="what">
         <strong>{words.what(kind, box.state === 'proved')}</strong>{' '}
         {kind === 'look-again' ? words.on(days.short(on)) : null}
-        <div className="soft small">{reasons.map((reason) => proposalReason(reason, days.short)).join(' ')}</div>
+        <div className="soft small">{reasons.map((reason) => say.proposal(reason)).join(' ')}</div>
         {cells ? (
           <a className="small" href={`#/batches/${cells.batchId}?open=place`}>
             {words.placeCells(cells.batch)}

@@ -8,8 +8,6 @@ import {
   METHODS,
   type Method,
 } from '../../../shared/model/method.ts';
-import { refusalSentence } from '../../../shared/text/english/refusals.ts';
-import { stepWords } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
@@ -17,7 +15,7 @@ import { DataTable } from '../../components/DataTable.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useDays, useToday, useWords } from '../../components/words.ts';
+import { useDays, useSentences, useToday, useWords } from '../../components/words.ts';
 import { Handout } from './Handout.tsx';
 import { SmallNumbers } from './SmallNumbers.tsx';
 
@@ -86,6 +84,7 @@ function ClassTimetable({
   builderType: BuilderType;
   day: string;
 }) {
+  const say = useSentences();
   const words = useWords();
   const days = useDays();
   const { columns } = words.classroom;
@@ -105,9 +104,9 @@ function ClassTimetable({
   } as const;
   const preview = useAnswer(['class', JSON.stringify(input)], () => ask.batches.previewBatch.query(input));
   if (!preview.data) return null;
-  if (!preview.data.ok) return <p className="line-problem">{refusalSentence(preview.data.refusal, days.short)}</p>;
+  if (!preview.data.ok) return <p className="line-problem">{say.refusal(preview.data.refusal)}</p>;
   const { lines } = preview.data.value;
-  const told = (step: (typeof lines)[number]['step']) => stepWords(step, method, builderType);
+  const told = (step: (typeof lines)[number]['step']) => say.stepWords(step, method, builderType);
   return (
     <Section title={words.methods[method].name}>
       <Handout chosen={{ method, comb: input.comb, builderType, anchorStep: input.anchorStep, anchorOn: day }} />

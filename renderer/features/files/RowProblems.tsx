@@ -1,7 +1,6 @@
 import type { TablePreview } from '../../../shared/contract/import.ts';
-import { rowProblemSentence } from '../../../shared/text/english/tables-in.ts';
 import { DataTable } from '../../components/DataTable.tsx';
-import { useWords } from '../../components/words.ts';
+import { useSentences, useWords } from '../../components/words.ts';
 
 interface RowProblemsProps {
   readonly preview: TablePreview;
@@ -11,6 +10,7 @@ interface RowProblemsProps {
 
 /** Row by row what is wrong and what helps; and the choice to leave such rows out. */
 export function RowProblems({ preview, leaveOut, setLeaveOut }: RowProblemsProps) {
+  const say = useSentences();
   const { tablesIn: words } = useWords();
   if (preview.problemRows === 0) return null;
   const problems = preview.problems.map((problem, index) => ({ problem, key: `${index} ${problem.row}` }));
@@ -22,7 +22,7 @@ export function RowProblems({ preview, leaveOut, setLeaveOut }: RowProblemsProps
         rowKey={({ key }) => key}
         columns={[
           { key: 'row', title: words.problemRow, head: true, cell: ({ problem }) => problem.row },
-          { key: 'what', title: words.problem, cell: ({ problem }) => rowProblemSentence(problem) },
+          { key: 'what', title: words.problem, cell: ({ problem }) => say.rowProblem(problem) },
         ]}
       />
       <p>{words.moreProblems(preview.problemRows)}</p>

@@ -1,14 +1,13 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { WorkbookFilePreview } from '../../../shared/contract/import.ts';
-import { wholeProblemSentence } from '../../../shared/text/english/tables-in.ts';
 import { ask } from '../../client/client.ts';
 import { type HandedFile, readHandedFile } from '../../client/handed-file.ts';
 import { useChange, useResult } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { FileField } from '../../components/FileField.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useSentences, useWords } from '../../components/words.ts';
 
 /** Takes in a file of everything that was saved here. */
 export function WholeIn() {
@@ -64,6 +63,7 @@ export function WholeIn() {
 }
 
 function WholeAsRead({ preview }: { preview: WorkbookFilePreview }) {
+  const say = useSentences();
   const { tablesIn } = useWords();
   const words = tablesIn.whole;
   const days = useDays();
@@ -75,7 +75,7 @@ function WholeAsRead({ preview }: { preview: WorkbookFilePreview }) {
           <p>{words.problems}</p>
           <ul>
             {preview.problems.map((problem) => (
-              <li key={JSON.stringify(problem)}>{wholeProblemSentence(problem)}</li>
+              <li key={JSON.stringify(problem)}>{say.wholeProblem(problem)}</li>
             ))}
           </ul>
         </>

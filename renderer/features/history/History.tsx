@@ -1,22 +1,21 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { JournalStep } from '../../../shared/model/journal.ts';
-import { changeSentence, stepSentence } from '../../../shared/text/english/history.ts';
-import { instantText } from '../../../shared/text/instant-text.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { Page } from '../../components/Page.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useSentences, useWords } from '../../components/words.ts';
 
 const LINES = 50;
 
 /** Every change of the workbook, the latest first, with the last one to take back. */
 export function History() {
   const { history: words } = useWords();
-  const { order } = useDays();
+  const days = useDays();
+  const say = useSentences();
   // The last line of each page turned so far; the page shown begins below the last of them.
   const [turned, setTurned] = useState<readonly number[]>([]);
   const before = turned.at(-1) ?? null;
@@ -34,12 +33,12 @@ export function History() {
         <>
           {toUndo ? (
             <Button variant="outlined" disabled={undo.state.busy} onClick={() => void undo.run(undefined)}>
-              {words.undoThat(changeSentence(toUndo.words))}
+              {words.undoThat(say.change(toUndo.words))}
             </Button>
           ) : null}
           {toRedo ? (
             <Button variant="outlined" disabled={redo.state.busy} onClick={() => void redo.run(undefined)}>
-              {words.redoThat(changeSentence(toRedo.words))}
+              {words.redoThat(say.change(toRedo.words))}
             </Button>
           ) : null}
         </>
@@ -63,9 +62,9 @@ export function History() {
             {
               key: 'when',
               title: words.columns.when,
-              cell: ({ at }) => <span className="nowrap">{instantText(at, order)}</span>,
+              cell: ({ at }) => <span className="nowrap">{days.instant(at)}</span>,
             },
-            { key: 'what', title: words.columns.what, head: true, cell: stepSentence },
+            { key: 'what', title: words.columns.what, head: true, cell: say.historyStep },
             {
               key: 'state',
               title: words.columns.state,
@@ -97,10 +96,11 @@ interface StepStateProps {
 /** A change that stands can be taken back with all that came after it. */
 function StepState({ step, undoableFrom, onUndoFrom }: StepStateProps) {
   const { history: words } = useWords();
+  const say = useSentences();
   if (step.undone) return <>{words.takenBack}</>;
   if (step.kind !== 'change' || step.id < undoableFrom) return null;
   return (
-    <Button size="small" aria-label={words.undoFromRead(changeSentence(step.words))} onClick={onUndoFrom}>
+    <Button size="small" aria-label={words.undoFromRead(say.change(step.words))} onClick={onUndoFrom}>
       {words.undoFrom}
     </Button>
   );

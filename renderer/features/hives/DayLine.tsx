@@ -2,8 +2,8 @@ import { Button } from '@mui/material';
 import { useId, useState } from 'react';
 import type { HiveDetail } from '../../../shared/contract/hives.ts';
 import type { Step } from '../../../shared/model/step.ts';
-import { dayNumber, weekdayLetters } from '../../../shared/text/day-text.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
+import { dayNumber } from '../../../shared/text/day-text.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import { Textures } from '../../charts/Textures.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Section } from '../../components/Section.tsx';
@@ -14,7 +14,7 @@ const CELL = 38;
 
 /** Four weeks as one line of days: hatched where the hive must be left alone, a dot where a job lies; table twin. */
 export function DayLine({ days: line }: { days: readonly DayOfLine[] }) {
-  const { hives: words, batches } = useWords();
+  const { hives: words, batches, steps } = useWords();
   const days = useDays();
   const [asTable, setAsTable] = useState(false);
   const toggle = (
@@ -34,7 +34,7 @@ export function DayLine({ days: line }: { days: readonly DayOfLine[] }) {
             {
               key: 'what',
               title: words.one.dayColumns.what,
-              cell: (day) => textOf(day, batches.stream.handsOff) || words.one.nothing,
+              cell: (day) => textOf(day, batches.stream.handsOff, steps) || words.one.nothing,
             },
           ]}
         />
@@ -45,13 +45,14 @@ export function DayLine({ days: line }: { days: readonly DayOfLine[] }) {
   );
 }
 
-const textOf = (day: DayOfLine, handsOff: string): string =>
-  [day.handsOff ? `${handsOff} (${day.handsOff})` : null, ...day.jobs.map((job) => STEP_TEXTS[job as Step].title)]
+const textOf = (day: DayOfLine, handsOff: string, steps: Words['steps']): string =>
+  [day.handsOff ? `${handsOff} (${day.handsOff})` : null, ...day.jobs.map((job) => steps[job as Step].title)]
     .filter(Boolean)
     .join(', ');
 
 function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: string }) {
-  const { hives: words } = useWords();
+  const days = useDays();
+  const { hives: words, steps } = useWords();
   const id = useId().replaceAll(':', '');
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
@@ -60,7 +61,7 @@ function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: str
         width={line.length * CELL + 2}
         height="74"
         role="img"
-        aria-label={summary(line, handsOff, words.one.nothing)}
+        aria-label={summary(line, handsOff, words.one.nothing, steps)}
       >
         <Textures prefix={id} />
         {line.map((day, index) => (
@@ -72,7 +73,7 @@ function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: str
               {dayNumber(day.on)}
             </text>
             <text x={CELL / 2} y="70" textAnchor="middle" fontSize="12" fill="var(--soft-ink)">
-              {weekdayLetters(day.on)}
+              {days.letters(day.on)}
             </text>
           </g>
         ))}
@@ -81,9 +82,9 @@ function Picture({ line, handsOff }: { line: readonly DayOfLine[]; handsOff: str
   );
 }
 
-function summary(line: readonly DayOfLine[], handsOff: string, nothing: string): string {
+function summary(line: readonly DayOfLine[], handsOff: string, nothing: string, steps: Words['steps']): string {
   const parts = line
     .filter((day) => day.handsOff || day.jobs.length > 0)
-    .map((day) => `${day.on}: ${textOf(day, handsOff)}`);
+    .map((day) => `${day.on}: ${textOf(day, handsOff, steps)}`);
   return parts.join('; ') || nothing;
 }

@@ -1,6 +1,6 @@
 import type { HiveStageStanding } from '../../../shared/contract/forecast.ts';
 import type { HiveDetail, SeasonFigures } from '../../../shared/contract/hives.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
+import type { Step } from '../../../shared/model/step.ts';
 import { SmallStream } from '../../charts/Stream.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
@@ -48,7 +48,7 @@ function HiveHistory({ colonyId }: { colonyId: string }) {
 }
 
 function Standing({ hive }: { hive: HiveDetail }) {
-  const { hives: words } = useWords();
+  const { hives: words, steps } = useWords();
   const days = useDays();
   return (
     <div className="section">
@@ -60,7 +60,7 @@ function Standing({ hive }: { hive: HiveDetail }) {
       {hive.handsOff ? (
         <p className="hands-off">
           <HandsOffSign /> <strong>{words.handsOff(days.short(hive.handsOff.until), hive.handsOff.batch)}</strong>{' '}
-          {STEP_TEXTS[hive.handsOff.step as keyof typeof STEP_TEXTS].title}
+          {steps[hive.handsOff.step as Step].title}
         </p>
       ) : null}
       {hive.batchesFed > 0 ? (

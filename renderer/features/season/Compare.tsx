@@ -7,14 +7,13 @@ import {
   type SeasonComparison,
 } from '../../../shared/contract/season.ts';
 import type { BoxType, Method } from '../../../shared/model/method.ts';
-import { monthName } from '../../../shared/text/day-text.ts';
 import { compareDots } from '../../charts/compare-layout.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Figure } from '../../components/Figure.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useWords } from '../../components/words.ts';
+import { useDays, useWords } from '../../components/words.ts';
 import { CompareControls, FIRST_ASKED } from './CompareControls.tsx';
 import { FindingText } from './FindingText.tsx';
 import { SaveFigures } from './SaveFigures.tsx';
@@ -87,12 +86,13 @@ function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonPr
 
 /** Groups come as keys; the page knows their words. */
 function useGroupName(): (row: CompareRow) => string {
+  const days = useDays();
   const words = useWords();
   const nameOfPart = ({ factor, id, label }: GroupPart) => {
     if (id === 'unknown') return words.season.unknown;
     if (factor === 'method') return words.methods[label as Method]?.name ?? label;
     if (factor === 'boxType') return words.boxTypes[label as BoxType]?.name ?? label;
-    return factor === 'month' ? monthName(Number(label)) : label;
+    return factor === 'month' ? days.month(Number(label)) : label;
   };
   return (row) => row.parts.map(nameOfPart).join(', ');
 }

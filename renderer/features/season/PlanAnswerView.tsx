@@ -1,8 +1,8 @@
 import type { PlanAnswer, PlanChoiceInput } from '../../../shared/contract/forecast.ts';
-import { amount, perCent, perCentRange } from '../../../shared/text/share-text.ts';
+import { perCent, perCentRange } from '../../../shared/text/share-text.ts';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useWords } from '../../components/words.ts';
+import { useAmount, useWords } from '../../components/words.ts';
 
 interface AnswerProps {
   readonly choice: PlanChoiceInput;
@@ -63,6 +63,7 @@ function Sentences({ choice, answer }: { choice: PlanChoiceInput; answer: PlanAn
 }
 
 function OnTheWay({ answer }: { answer: PlanAnswer }) {
+  const amount = useAmount();
   const { forecast } = useWords();
   const words = forecast.answer;
   return (

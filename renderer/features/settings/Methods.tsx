@@ -2,7 +2,6 @@ import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { MethodView } from '../../../shared/contract/methods.ts';
 import { METHODS, type Method } from '../../../shared/model/method.ts';
-import { stepTitle } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
@@ -11,7 +10,7 @@ import { DataTable } from '../../components/DataTable.tsx';
 import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
-import { useWords } from '../../components/words.ts';
+import { useSentences, useWords } from '../../components/words.ts';
 import {
   differingSteps,
   isDayNumber,
@@ -98,6 +97,7 @@ interface DaysTableProps {
 
 /** Each step with its days as built in and, to be typed over, those of the copy. */
 function DaysTable({ view, typed, setTyped }: DaysTableProps) {
+  const say = useSentences();
   const { methodEditor: words } = useWords();
   return (
     <DataTable
@@ -111,7 +111,7 @@ function DaysTable({ view, typed, setTyped }: DaysTableProps) {
           head: true,
           cell: (row) => (
             <StepNames
-              builtIn={stepTitle(row.step, view.method, 'queenless')}
+              builtIn={say.step(row.step, view.method, 'queenless')}
               typed={typed[row.step]}
               onType={(own) => setTyped({ ...typed, [row.step]: own })}
             />
@@ -132,7 +132,7 @@ function DaysTable({ view, typed, setTyped }: DaysTableProps) {
               className="control"
               style={{ width: '4.2rem' }}
               inputMode="numeric"
-              aria-label={words.day(stepTitle(row.step, view.method, 'queenless'), words.columns[which])}
+              aria-label={words.day(say.step(row.step, view.method, 'queenless'), words.columns[which])}
               aria-invalid={isDayNumber(typed[row.step]?.[which] ?? '') ? undefined : true}
               value={typed[row.step]?.[which] ?? ''}
               onChange={(event) => {
@@ -182,6 +182,7 @@ function StepNames({ builtIn, typed, onType }: StepNamesProps) {
 
 /** What of a copy is not as in the method it was copied from. */
 function Differences({ view }: { view: MethodView }) {
+  const say = useSentences();
   const { methodEditor: words, methods } = useWords();
   const steps = differingSteps(view.steps);
   return (
@@ -192,7 +193,7 @@ function Differences({ view }: { view: MethodView }) {
         <ul>
           {steps.map(({ step, builtIn, own, changed, words: given }) => (
             <li key={step}>
-              <strong>{stepTitle(step, view.method, 'queenless')}</strong>:{' '}
+              <strong>{say.step(step, view.method, 'queenless')}</strong>:{' '}
               {[
                 changed
                   ? words.otherDays(

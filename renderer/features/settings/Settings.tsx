@@ -1,5 +1,4 @@
 import { Button } from '@mui/material';
-import { useState } from 'react';
 import type { Settings as SettingsOf } from '../../../shared/contract/settings.ts';
 import { ask, shell } from '../../client/client.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
@@ -73,6 +72,12 @@ function Look({ settings }: { settings: SettingsOf }) {
           value={settings.density}
           choices={choicesOf(words.densities)}
           onChange={(density) => void save.run({ density })}
+        />
+        <ChoiceField
+          label={words.language}
+          value={settings.language}
+          choices={choicesOf(words.languages)}
+          onChange={(language) => void save.run({ language })}
         />
         <ChoiceField
           label={words.dateOrder}

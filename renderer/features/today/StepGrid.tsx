@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Job } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId } from '../../client/hooks.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
@@ -119,9 +118,9 @@ interface StepRowProps {
 }
 
 function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
-  const { today: words } = useWords();
+  const { today: words, steps } = useWords();
   const days = useDays();
-  const title = STEP_TEXTS[job.step].title;
+  const title = steps[job.step].title;
   const where =
     job.where.kind === 'hive' ? job.where.code : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : '';
   const result = typed ? words.steps.results[typed.result] : null;

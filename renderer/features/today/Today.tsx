@@ -2,7 +2,6 @@ import { Button } from '@mui/material';
 import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import type { Step } from '../../../shared/model/step.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer } from '../../client/hooks.ts';
 import { useSlip } from '../../client/use-slip.ts';
@@ -57,7 +56,7 @@ function Empty() {
 }
 
 function Days({ view }: { view: TodayView }) {
-  const { today: words } = useWords();
+  const { today: words, materials } = useWords();
   return (
     <>
       <div className="columns today">
@@ -90,7 +89,7 @@ function Days({ view }: { view: TodayView }) {
           </Section>
           {view.bring.length > 0 ? (
             <Section title={words.bring} level={3}>
-              <p>{view.bring.map(({ material }) => materialName(material)).join(', ')}</p>
+              <p>{view.bring.map(({ material }) => materialName(materials, material)).join(', ')}</p>
             </Section>
           ) : null}
         </div>
@@ -127,7 +126,7 @@ function Jobs({ jobs, kind, empty }: { jobs: readonly Job[]; kind: JobKind; empt
 }
 
 function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
-  const { today: words } = useWords();
+  const { today: words, steps } = useWords();
   const days = useDays();
   const slip = useSlip();
   const when = {
@@ -149,7 +148,7 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
         )}
       </div>
       <div className="what">
-        <strong>{job.ownTitle ?? STEP_TEXTS[job.step].title}</strong>{' '}
+        <strong>{job.ownTitle ?? steps[job.step].title}</strong>{' '}
         <a className="nowrap" href={`#/batches/${job.batchId}`}>
           {job.batch}
         </a>
@@ -201,7 +200,7 @@ function addressOf(job: Job): string {
 }
 
 function LeaveAloneList({ list, quiet }: { list: readonly LeaveAlone[]; quiet: TodayView['quietHives'] }) {
-  const { today: words } = useWords();
+  const { today: words, steps } = useWords();
   const days = useDays();
   if (list.length + quiet.length === 0) return <p className="soft">{words.nothingToLeave}</p>;
   return (
@@ -216,7 +215,7 @@ function LeaveAloneList({ list, quiet }: { list: readonly LeaveAlone[]; quiet: T
             {one.hours ? `, ${words.hours(one.hours.from, one.hours.to)}` : `, ${words.allDay}`}
           </div>
           <div className="soft small">
-            {STEP_TEXTS[one.step].title} · {one.batch}
+            {steps[one.step].title} · {one.batch}
             {one.yard ? ` · ${one.yard}` : ''}
           </div>
         </li>

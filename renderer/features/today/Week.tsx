@@ -1,5 +1,4 @@
 import type { TodayView } from '../../../shared/contract/today.ts';
-import { STEP_TEXTS } from '../../../shared/text/english/steps.ts';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
@@ -7,7 +6,7 @@ import { materialName } from './material-name.ts';
 
 /** What each day of the coming week asks for: jobs, time, things to bring. */
 export function Week({ days }: { days: TodayView['week'] }) {
-  const { today: words } = useWords();
+  const { today: words, steps, materials } = useWords();
   const text = useDays();
   const { weekColumns } = words;
   return (
@@ -32,7 +31,7 @@ export function Week({ days }: { days: TodayView['week'] }) {
               cell: (day) =>
                 day.jobs.map((job) => (
                   <div key={`${job.batchId} ${job.step}`}>
-                    {STEP_TEXTS[job.step].title}{' '}
+                    {steps[job.step].title}{' '}
                     <a className="nowrap" href={`#/batches/${job.batchId}`}>
                       {job.batch}
                     </a>
@@ -43,7 +42,7 @@ export function Week({ days }: { days: TodayView['week'] }) {
             {
               key: 'bring',
               title: weekColumns.bring,
-              cell: (day) => day.materials.map(({ material }) => materialName(material)).join(', '),
+              cell: (day) => day.materials.map(({ material }) => materialName(materials, material)).join(', '),
             },
           ]}
         />

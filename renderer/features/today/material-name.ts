@@ -1,4 +1,4 @@
-import { MATERIAL_WORDS } from '../../../shared/text/english/methods.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 
-export const materialName = (material: string): string =>
-  MATERIAL_WORDS[material as keyof typeof MATERIAL_WORDS]?.name ?? material;
+export const materialName = (materials: Words['materials'], material: string): string =>
+  materials[material as keyof Words['materials']]?.name ?? material;

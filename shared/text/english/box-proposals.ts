@@ -4,7 +4,7 @@ import type { ProposalKind, ProposalReason } from '../../model/box-proposal.ts';
 const days = (n: number) => (n === 1 ? '1 day' : `${n} days`);
 
 /** One sentence a reason; a kind left out does not compile. */
-const REASONS: {
+export const REASONS: {
   readonly [Kind in ProposalReason['kind']]: (
     reason: Extract<ProposalReason<IsoDay>, { kind: Kind }>,
     day: (on: IsoDay) => string,
@@ -28,9 +28,6 @@ const REASONS: {
   'cells-coming': ({ batch, on }, day) => `Ripe cells of ${batch} on ${day(on)}.`,
   'no-cells-coming': () => 'No ripe cell in the coming week.',
 };
-
-export const proposalReason = (reason: ProposalReason<IsoDay>, day: (on: IsoDay) => string): string =>
-  (REASONS[reason.kind] as (reason: ProposalReason<IsoDay>, day: (on: IsoDay) => string) => string)(reason, day);
 
 const KINDS: Readonly<Record<ProposalKind, string>> = {
   're-use': 'take her out, use the box again',

@@ -1,9 +1,14 @@
+import type { Language } from '../../kernel/language.ts';
+import type { Widened } from '../translation.ts';
 import { batches } from './batches.ts';
+import { REASONS } from './box-proposals.ts';
 import { boxes } from './boxes.ts';
 import { calendarWords } from './calendar-file.ts';
+import { calendarRefusalSentence } from './calendar-refusals.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
-import { clashWords } from './clashes.ts';
+import { clashSentence, clashWords, startTroubleSentence } from './clashes.ts';
+import { contradictionSentence } from './contradictions.ts';
 import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
@@ -11,30 +16,35 @@ import { followUps } from './follow-ups.ts';
 import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
-import { history } from './history.ts';
+import { CHANGES, history, ROW_WORDS } from './history.ts';
 import { hives } from './hives.ts';
+import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
-import { menuWords } from './menu.ts';
+import { menuWords, windowWords } from './menu.ts';
 import { methodEditor } from './method-editor.ts';
-import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
+import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
 import { notes } from './notes.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
+import { NOTICES, REFUSALS } from './refusals.ts';
+import { REMEDY_WORDS } from './remedies.ts';
 import { season } from './season.ts';
 import { seasonReport } from './season-report.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
+import { STEP_TEXTS } from './steps.ts';
 import { stock } from './stock.ts';
-import { IMPORT_FIELD_WORDS, tablesIn } from './tables-in.ts';
-import { tablesOut, tableTitles } from './tables-out.ts';
+import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
+import { dictionaryWords, tablesOut, tableTitles, tableWords } from './tables-out.ts';
 import { today } from './today.ts';
 import { weather } from './weather.ts';
 import { yardSheet } from './yard-sheet.ts';
 
 /** All words of the window in English. Another language is an object of the same shape. */
 export const english = {
+  language: 'en',
   frame,
   evening,
   day: {
@@ -42,6 +52,12 @@ export const english = {
       'day-first': 'today, +3, 14 or 14 May',
       'month-first': 'today, +3, 14 or May 14',
       'year-first': 'today, +3, 14, 05-14 or 2026-05-14',
+    },
+    fromToday: (days: number) => {
+      if (days === 0) return 'today';
+      if (days === 1) return 'tomorrow';
+      if (days === -1) return 'yesterday';
+      return days > 0 ? `in ${days} days` : `${-days} days ago`;
     },
     unclear: {
       'day-first': 'This is no day. Type 14 May, 14/5, +3 or today.',
@@ -51,6 +67,7 @@ export const english = {
   },
   number: 'Type a whole number, or leave it empty.',
   menu: menuWords,
+  window: windowWords,
   today,
   slip,
   weather,
@@ -91,6 +108,28 @@ export const english = {
   builderTypes: BUILDER_TYPE_WORDS,
   boxTypes: BOX_TYPE_WORDS,
   sightings: SIGHTING_WORDS,
+  steps: STEP_TEXTS,
+  remedies: REMEDY_WORDS,
+  materials: MATERIAL_WORDS,
+  labels: labelWords,
+  tables: tableWords,
+  dictionary: dictionaryWords,
+  /** Whole sentences, made by the functions of sentences.ts. */
+  sentences: {
+    refusals: REFUSALS,
+    notices: NOTICES,
+    fileTroubles: FILE_TROUBLE,
+    rowProblems: PROBLEM,
+    wholeProblems: WHOLE_PROBLEM,
+    changes: CHANGES,
+    rows: ROW_WORDS,
+    proposals: REASONS,
+    calendarRefusal: calendarRefusalSentence,
+    contradiction: contradictionSentence,
+    clash: clashSentence,
+    startTrouble: startTroubleSentence,
+  },
 } as const;
 
-export type Words = typeof english;
+/** The words of any language. */
+export type Words = Widened<typeof english> & { readonly language: Language };

@@ -1,4 +1,5 @@
 import type { StageComparison } from '../../contract/season.ts';
+import type { Widened } from '../translation.ts';
 import type { season } from './season.ts';
 
 /** What can be said of the leading two groups: how sure it is, and what follows. */
@@ -12,7 +13,7 @@ export interface FindingSentences {
  * @param name what a group is called, by its id.
  */
 export function findingSentences(
-  { finding, ofHundred }: typeof season,
+  { finding, ofHundred }: Widened<typeof season>,
   { stage, groups }: Pick<StageComparison, 'stage' | 'groups'>,
   lead: NonNullable<StageComparison['lead']>,
   name: (groupId: string) => string,

@@ -1,16 +1,12 @@
-import type { ChangeWords, JournalStep } from '../../model/journal.ts';
-import type { DateOrder } from '../day-text.ts';
+import type { ChangeWords } from '../../model/journal.ts';
 import { shortDay } from '../day-text.ts';
 import { celsiusText } from '../degrees.ts';
 import { boxes } from './boxes.ts';
 import { followUps } from './follow-ups.ts';
-import { hives } from './hives.ts';
 import { lookWords } from './looks.ts';
-import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
 import { queens } from './queens.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { STEP_TEXTS } from './steps.ts';
-import { stock } from './stock.ts';
 
 type WordsOf<Did, Words = ChangeWords> = Words extends { readonly did: infer One }
   ? Did extends One
@@ -32,7 +28,7 @@ const TAKEN_IN = {
 } as const;
 
 /** What a change did, short enough for a button: "K07 laying". A change without words does not compile. */
-const CHANGES: Sentences = {
+export const CHANGES: Sentences = {
   'start-batch': ({ batch }) => `Start batch ${batch}`,
   'edit-batch': ({ batch }) => `Notes on ${batch}`,
   'close-batch': ({ batch }) => `Close ${batch}`,
@@ -80,13 +76,6 @@ const CHANGES: Sentences = {
 export function changeSentence(words: ChangeWords): string {
   const sentence = CHANGES[words.did] as ((words: ChangeWords) => string) | undefined;
   return sentence ? sentence(words) : CHANGES.other({ did: 'other' });
-}
-
-/** A line of the history: an undo says what it took back. */
-export function stepSentence({ kind, words }: Pick<JournalStep, 'kind' | 'words'>): string {
-  const said = changeSentence(words);
-  if (kind === 'undo') return `Undone: ${said}`;
-  return kind === 'redo' ? `Done again: ${said}` : said;
 }
 
 interface RowWords {
@@ -296,55 +285,6 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
   },
 };
 
-export const rowName = (table: string): string => ROW_WORDS[table]?.name ?? spelled(table);
-
-export const fieldName = (table: string, field: string): string => ROW_WORDS[table]?.fields[field] ?? spelled(field);
-
-/** A name of the file as plain words, where nobody has given it better ones. */
-const spelled = (name: string): string => {
-  const words = name.replace(/_id$/, '').replaceAll('_', ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
-};
-
-const named = (texts: Readonly<Record<string, { readonly name: string }>>) => (value: string) => texts[value]?.name;
-
-const listed = (texts: Readonly<Record<string, string>>) => (value: string) => texts[value];
-
-/** Values that are kept as words of a list, by table and field, or by field alone. */
-const VALUE_WORDS: Readonly<Record<string, (value: string) => string | undefined>> = {
-  'box_look.result': named(lookWords),
-  'observation.what': named(SIGHTING_WORDS),
-  method: named(METHOD_WORDS),
-  step: (value) => STEP_TEXTS[value as keyof typeof STEP_TEXTS]?.title,
-  anchor_step: (value) => STEP_TEXTS[value as keyof typeof STEP_TEXTS]?.title,
-  comb: named(COMB_WORDS),
-  builder_type: named(BUILDER_TYPE_WORDS),
-  box_type: named(BOX_TYPE_WORDS),
-  end_reason: listed(boxes.ends),
-  role: listed(hives.roles),
-  'queen.place': listed(queens.places),
-  'queen_move.place': listed(queens.places),
-  'queen_move.way': listed(queens.move.ways),
-  'queen_feedback.outcome': listed(queens.feedback.outcomes),
-  'stock_score.trait': named(stock.traits),
-  'stock_test.kind': named(stock.tests),
-  'follow_up.what': listed(followUps.what),
-  'follow_up.answer': listed(followUps.answered),
-  'batch.practice': (value) => (value === '1' ? 'yes' : 'no'),
-};
-
-const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/;
-
-/** A stored value as it is said: words of lists, days in letters; nothing where nothing was known. */
-export function fieldValue(table: string, field: string, value: string | number | null, order: DateOrder): string {
-  if (value === null) return history.nothing;
-  const text = String(value);
-  const words = VALUE_WORDS[`${table}.${field}`] ?? VALUE_WORDS[field];
-  if (words) return words(text) ?? text;
-  if ((field.endsWith('_on') || field === 'moved_to') && ISO_DAY.test(text)) return shortDay(text, order);
-  return text;
-}
-
 export const history = {
   title: 'History',
   line: 'Every change of this workbook, the latest first. Nothing is ever taken out of it: an undo is a line of its own.',
@@ -359,9 +299,13 @@ export const history = {
   doneAgain: (step: string) => `Done again: ${step}.`,
   undoFrom: 'Undo from here on',
   undoFromRead: (step: string) => `Undo from here on: ${step}`,
+  undoneLine: (step: string) => `Undone: ${step}`,
+  doneAgainLine: (step: string) => `Done again: ${step}`,
   older: 'Show older ones',
   newer: 'Show newer ones',
   nothing: 'nothing',
+  yes: 'yes',
+  no: 'no',
   /** On the page of a batch, box or hive. */
   ofThis: 'History',
   ofThisEmpty: 'Nothing was changed here since the history began.',

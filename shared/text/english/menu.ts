@@ -33,10 +33,10 @@ export const menuWords = {
   'report-slip': 'Say what was really seen',
   'print-labels': 'Labels',
   'print-view': 'Print this view…',
+  /** The Help menu's own entry, kept apart because the menu itself has the same word. */
+  helpEntry: 'Help and glossary',
+  aboutEntry: 'About Ripecell',
 } as const;
-/** The Help menu's own entry, kept apart because the menu itself has the same word. */
-export const helpEntry = 'Help and glossary';
-export const aboutEntry = 'About Ripecell';
 
 /** What the window itself says, past the page. */
 export const windowWords = {

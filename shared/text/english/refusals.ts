@@ -1,7 +1,6 @@
 import type { Notice, Refusal } from '../../contract/refusal.ts';
 import type { Day, IsoDay } from '../../kernel/day.ts';
 import type { CalendarRefusal } from '../../model/timetable.ts';
-import { calendarRefusalSentence } from './calendar-refusals.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { changeSentence } from './history.ts';
 import { lookWords } from './looks.ts';
@@ -111,7 +110,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 const fieldName = (field: string): string => FIELDS[field.split('.').at(-1) ?? field] ?? 'This field';
 
 /** One sentence a refusal: the field, what is wrong, and the remedy. A new kind without one does not compile. */
-const REFUSALS: Sentences<Own> = {
+export const REFUSALS: Sentences<Own> = {
   'errand-unreadable': ({ reason }) => ERRAND_TROUBLE[reason],
   'errand-not-decided': ({ box, on }, day) =>
     `${box} on ${day(on)} has two different looks. Choose which one is to stand, then take the looks in.`,
@@ -249,7 +248,7 @@ const REFUSALS: Sentences<Own> = {
 };
 
 /** Something odd that was kept: what, and what to think of. */
-const NOTICES: Sentences<Notice> = {
+export const NOTICES: Sentences<Notice> = {
   'low-take': ({ given, taken }) =>
     `Only ${taken} of ${given} taken. Look for a queen or cells in the builder, and think of giving new larvae as a batch of its own.`,
   'many-cells-for-builder': ({ cells: many, usualMost }) =>
@@ -275,12 +274,3 @@ const NOTICES: Sentences<Notice> = {
     `No queen of this batch can be out before ${text(earliest)}, but ${title(step)} is marked earlier. Kept as typed; right day, right batch?`,
   'day-in-future': ({ day }, text) => `${text(day)} is still to come. Kept as typed.`,
 };
-
-export function refusalSentence(refusal: Refusal, day: DayText, degrees?: (celsius: number) => string): string {
-  const sentence = (REFUSALS as Record<string, ((refusal: never, day: DayText) => string) | undefined>)[refusal.kind];
-  return sentence ? sentence(refusal as never, day) : calendarRefusalSentence(refusal as CalendarRefusal, day, degrees);
-}
-
-export function noticeSentence(notice: Notice, day: DayText): string {
-  return (NOTICES[notice.kind] as (notice: Notice, day: DayText) => string)(notice, day);
-}

@@ -7,6 +7,8 @@ export const settings = {
   density: 'Rows',
   densities: { comfortable: 'roomy', compact: 'compact' },
   dates: 'Days',
+  language: 'Language',
+  languages: { system: 'as the computer has it', en: 'English', de: 'Deutsch' },
   dateOrder: 'Days are written',
   orders: { 'day-first': '14 May', 'month-first': 'May 14', 'year-first': '2026-05-14' },
   weekStart: 'The week begins on',

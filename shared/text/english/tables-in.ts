@@ -96,7 +96,7 @@ export const FILE_TROUBLE: Readonly<Record<FileTrouble['reason'], (trouble: File
   'newer-form': () => 'File: it was made by a newer version of the program. Get the newer program, then take it in.',
 };
 
-const PROBLEM: Readonly<Record<RowProblem['kind'], (problem: RowProblem, field: string) => string>> = {
+export const PROBLEM: Readonly<Record<RowProblem['kind'], (problem: RowProblem, field: string) => string>> = {
   empty: (_, field) => `${field} is empty. Fill it in.`,
   'not-a-day': ({ text }, field) =>
     `${field}: “${text}” is no day in this order. Write it as 2024-05-14, or choose another order of the days.`,
@@ -121,10 +121,7 @@ const PROBLEM: Readonly<Record<RowProblem['kind'], (problem: RowProblem, field: 
   'out-of-order': ({ text }, field) => `${field}: ${text} lies before the first eggs. Correct one of the two.`,
 };
 
-export const rowProblemSentence = (problem: RowProblem): string =>
-  PROBLEM[problem.kind](problem, IMPORT_FIELD_WORDS[problem.field]);
-
-const WHOLE_PROBLEM: Readonly<Record<WholeProblem['kind'], (problem: WholeProblem) => string>> = {
+export const WHOLE_PROBLEM: Readonly<Record<WholeProblem['kind'], (problem: WholeProblem) => string>> = {
   'not-valid': ({ field, text }) => `${field}: “${text}” does not fit. Correct it in the file.`,
   'points-nowhere': ({ field, text }) =>
     `${field}: there is no row “${text}” it could point to. Add that row to the file.`,
@@ -132,9 +129,6 @@ const WHOLE_PROBLEM: Readonly<Record<WholeProblem['kind'], (problem: WholeProble
     `${field}: “${text}” belongs to another row of this workbook. Take the file into a new workbook instead.`,
   twice: ({ field, text }) => `${field}: “${text}” stands twice in the file. Keep one of the two.`,
 };
-
-export const wholeProblemSentence = (problem: WholeProblem): string =>
-  `${problem.table}, row ${problem.row}. ${WHOLE_PROBLEM[problem.kind](problem)}`;
 
 export const tablesIn = {
   title: 'Take in a table',
@@ -168,6 +162,7 @@ export const tablesIn = {
   ready: (ready: number, all: number) => `${ready} of ${rows(all)} can be taken in.`,
   newYards: (yards: readonly string[]) => `New yards: ${yards.join(', ')}.`,
   problemRow: 'Row',
+  tableRow: (table: string, row: number) => `${table}, row ${row}.`,
   problem: 'What is wrong, and what helps',
   moreProblems: (n: number) => `${rows(n)} in all have problems.`,
   leaveOut: 'Leave out the rows with problems',

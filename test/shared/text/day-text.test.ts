@@ -2,10 +2,10 @@ import { getISOWeek } from 'date-fns';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Day, dateOfDay, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import { wordsOf } from '../../../shared/text/catalogue.ts';
 import {
   datedDay,
   dayNumber,
-  fromToday,
   fullDay,
   monthName,
   paperDay,
@@ -14,6 +14,7 @@ import {
   weekdayLetters,
   weekNumber,
 } from '../../../shared/text/day-text.ts';
+import { english } from '../../../shared/text/english/english.ts';
 
 const THURSDAY = '2026-05-14';
 
@@ -33,7 +34,20 @@ describe('days in words', () => {
     expect(weekdayLetters(THURSDAY)).toBe('Th');
     expect(dayNumber('2026-05-04')).toBe('4');
     expect(monthName(5)).toBe('May');
-    expect(SHORT_MONTHS).toEqual(['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec']);
+    expect(SHORT_MONTHS[0]).toEqual([
+      'jan',
+      'feb',
+      'mar',
+      'apr',
+      'may',
+      'jun',
+      'jul',
+      'aug',
+      'sep',
+      'oct',
+      'nov',
+      'dec',
+    ]);
   });
 
   test('on paper the month is in letters in every order', () => {
@@ -81,14 +95,23 @@ describe('days in words', () => {
   });
 
   test.each([
-    ['2026-05-14', 'today'],
-    ['2026-05-15', 'tomorrow'],
-    ['2026-05-13', 'yesterday'],
-    ['2026-05-17', 'in 3 days'],
-    ['2026-05-09', '5 days ago'],
-    ['2027-05-14', 'in 365 days'],
-  ])('%s is %s', (day, words) => {
-    expect(fromToday(day, THURSDAY)).toBe(words);
+    [0, 'today', 'heute'],
+    [1, 'tomorrow', 'morgen'],
+    [-1, 'yesterday', 'gestern'],
+    [3, 'in 3 days', 'in 3 Tagen'],
+    [-5, '5 days ago', 'vor 5 Tagen'],
+  ])('%d days from today is "%s", "%s"', (days, inEnglish, inGerman) => {
+    expect([english.day.fromToday(days), wordsOf('de').day.fromToday(days)]).toEqual([inEnglish, inGerman]);
+  });
+
+  // DIN 5008 and the Duden: a point after the day of the month, two letters for a weekday, months not cut by us.
+  test('are written as Germans write them', () => {
+    expect(shortDay(THURSDAY, 'day-first', 'de')).toBe('Do 14. Mai');
+    expect(fullDay(THURSDAY, 'day-first', 'de')).toBe('Donnerstag, 14. Mai 2026');
+    expect(shortDay(THURSDAY, 'year-first', 'de')).toBe('Do 2026-05-14');
+    expect(paperDay(THURSDAY, 'year-first', 'de')).toBe('Do 14. Mai');
+    expect(weekdayLetters(THURSDAY, 'de')).toBe('Do');
+    expect([1, 3, 5, 12].map((month) => monthName(month, 'de'))).toEqual(['Januar', 'März', 'Mai', 'Dezember']);
   });
 });
 

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { previewTable } from '../../../../main/operations/files/preview-table.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import type { ImportTable } from '../../../../shared/contract/import.ts';
-import { rowProblemSentence } from '../../../../shared/text/english/tables-in.ts';
+import { english } from '../../../../shared/text/english/english.ts';
+import { rowProblemSentence } from '../../../../shared/text/sentences.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aTableChoice } from '../../../builders/handed-table.ts';
@@ -120,7 +121,9 @@ describe('rows with problems are named with row, field and remedy', () => {
 
   test('in a sentence that says what stands there and what helps', async () => {
     const { problems } = await look(aDesk(), 'code\nH1\nH1');
-    expect(problems.map(rowProblemSentence)).toEqual(['Code: “H1” stands in row 2 already. Keep one of the two.']);
+    expect(problems.map((problem) => rowProblemSentence(english, problem))).toEqual([
+      'Code: “H1” stands in row 2 already. Keep one of the two.',
+    ]);
   });
 });
 

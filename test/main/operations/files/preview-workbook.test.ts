@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { previewWorkbook } from '../../../../main/operations/files/preview-workbook.ts';
 import { wholeWorkbook } from '../../../../main/operations/files/whole-workbook.ts';
-import { wholeProblemSentence } from '../../../../shared/text/english/tables-in.ts';
+import { english } from '../../../../shared/text/english/english.ts';
+import { wholeProblemSentence } from '../../../../shared/text/sentences.ts';
 import { aDesk, mustOk } from '../../../builders/desk.ts';
 import { handed } from '../../../builders/handed-table.ts';
 import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
@@ -38,7 +39,7 @@ test('names table, row, field and remedy of what does not fit', () => {
   if (second && first) second.code = first.code;
   const seen = mustOk(previewWorkbook(aDesk(), { file: handed(JSON.stringify(whole)) }));
   expect(seen.problems).toEqual([{ table: 'boxes', row: 2, kind: 'twice', field: 'code', text: 'K01' }]);
-  expect(seen.problems.map(wholeProblemSentence)).toEqual([
+  expect(seen.problems.map((problem) => wholeProblemSentence(english, problem))).toEqual([
     'boxes, row 2. code: “K01” stands twice in the file. Keep one of the two.',
   ]);
   const broken = {

@@ -6,6 +6,7 @@ const DEFAULTS = {
   theme: 'system',
   textSizePercent: 100,
   density: 'comfortable',
+  language: 'system',
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',

@@ -9,6 +9,7 @@ test('before anything was begun, the page learns where a workbook would go', () 
   const computer = aComputer();
   expect(getWorkbookState(aLifecycle({}, computer))).toEqual({
     open: null,
+    computerLanguage: 'en',
     missing: null,
     notOpened: null,
     recent: [],

@@ -132,7 +132,13 @@ describe('undo', () => {
   test('survives closing and opening', () => {
     const folder = aFolder();
     const workbook = aWorkbookFile(folder);
-    const desk = { workbook, today: dayOfIso('2026-06-01'), ids: countedIds(), reckon: reckonHere() };
+    const desk = {
+      workbook,
+      today: dayOfIso('2026-06-01'),
+      ids: countedIds(),
+      reckon: reckonHere(),
+      computerLanguage: 'en' as const,
+    };
     mustOk(addBoxes(desk, anAddBoxes()));
     mustOk(startBatch(desk, aStart()));
     mustOk(workbook.undo());
@@ -174,7 +180,18 @@ describe('rows that something else has changed since', () => {
   function aMeddledWorkbook(sql: string) {
     const folder = aFolder();
     const workbook = aWorkbookFile(folder);
-    mustOk(startBatch({ workbook, today: dayOfIso('2026-06-01'), ids: countedIds(), reckon: reckonHere() }, aStart()));
+    mustOk(
+      startBatch(
+        {
+          workbook,
+          today: dayOfIso('2026-06-01'),
+          ids: countedIds(),
+          reckon: reckonHere(),
+          computerLanguage: 'en' as const,
+        },
+        aStart(),
+      ),
+    );
     workbook.close();
     const db = new Database(workbook.file);
     db.pragma('foreign_keys = ON');
@@ -204,7 +221,13 @@ describe('rows that something else has changed since', () => {
     const workbook = aWorkbookFile(folder);
     mustOk(
       saveYard(
-        { workbook, today: dayOfIso('2026-06-01'), ids: countedIds(), reckon: reckonHere() },
+        {
+          workbook,
+          today: dayOfIso('2026-06-01'),
+          ids: countedIds(),
+          reckon: reckonHere(),
+          computerLanguage: 'en' as const,
+        },
         aYard({ name: 'Orchard' }),
       ),
     );

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import type { ProposalReason } from '../../../../shared/model/box-proposal.ts';
 import { shortDay } from '../../../../shared/text/day-text.ts';
-import { proposalReason } from '../../../../shared/text/english/box-proposals.ts';
+import { english } from '../../../../shared/text/english/english.ts';
+import { proposalReason } from '../../../../shared/text/sentences.ts';
 
 const on = '2026-06-10';
 /** One of each kind; a kind left out does not compile. */
@@ -26,7 +27,7 @@ const ONE_OF_EACH: { readonly [Kind in ProposalReason['kind']]: Extract<Proposal
 test.each(Object.values(ONE_OF_EACH).map((reason) => [reason.kind, reason] as const))(
   'the reason %s is a sentence with its day in words',
   (kind, reason) => {
-    const sentence = proposalReason(reason, shortDay);
+    const sentence = proposalReason(english, reason, shortDay);
     expect(sentence).toMatch(/^[A-Z].*\.$/);
     expect(sentence).not.toMatch(/undefined|NaN|\d{4}-\d{2}-\d{2}/);
     if ('on' in reason) expect(sentence).toContain('Wed 10 Jun');
@@ -35,6 +36,8 @@ test.each(Object.values(ONE_OF_EACH).map((reason) => [reason.kind, reason] as co
 );
 
 test('one look without a queen is said in the singular', () => {
-  expect(proposalReason({ kind: 'no-queen', looks: 1, on }, shortDay)).toBe('No queen on Wed 10 Jun.');
-  expect(proposalReason(ONE_OF_EACH['no-queen'], shortDay)).toBe('No queen 2 looks running, last on Wed 10 Jun.');
+  expect(proposalReason(english, { kind: 'no-queen', looks: 1, on }, shortDay)).toBe('No queen on Wed 10 Jun.');
+  expect(proposalReason(english, ONE_OF_EACH['no-queen'], shortDay)).toBe(
+    'No queen 2 looks running, last on Wed 10 Jun.',
+  );
 });

@@ -2,14 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { ChangeWords } from '../../../../shared/model/journal.ts';
 import { STEPS } from '../../../../shared/model/step.ts';
-import {
-  changeSentence,
-  fieldName,
-  fieldValue,
-  ROW_WORDS,
-  rowName,
-  stepSentence,
-} from '../../../../shared/text/english/history.ts';
+import { english } from '../../../../shared/text/english/english.ts';
+import { ROW_WORDS } from '../../../../shared/text/english/history.ts';
+import { changeSentence, fieldName, fieldValue, rowName, stepSentence } from '../../../../shared/text/sentences.ts';
 
 const batch = '26-07';
 /** One of each kind; a kind left out does not compile. */
@@ -62,19 +57,19 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
 };
 
 test.each(Object.values(ONE_OF_EACH))('%o reads “%s”', (words, sentence) => {
-  expect(changeSentence(words)).toBe(sentence);
+  expect(changeSentence(english, words)).toBe(sentence);
 });
 
 test('a queen’s number stands with the look that gave it, and an undo says what it took back', () => {
   const words = { did: 'record-look', box: 'K07', result: 'laying', queen: '26-041' } as const;
-  expect(changeSentence(words)).toBe('K07 laying, queen 26-041');
-  expect(stepSentence({ kind: 'change', words })).toBe('K07 laying, queen 26-041');
-  expect(stepSentence({ kind: 'undo', words })).toBe('Undone: K07 laying, queen 26-041');
-  expect(stepSentence({ kind: 'redo', words })).toBe('Done again: K07 laying, queen 26-041');
+  expect(changeSentence(english, words)).toBe('K07 laying, queen 26-041');
+  expect(stepSentence(english, { kind: 'change', words })).toBe('K07 laying, queen 26-041');
+  expect(stepSentence(english, { kind: 'undo', words })).toBe('Undone: K07 laying, queen 26-041');
+  expect(stepSentence(english, { kind: 'redo', words })).toBe('Done again: K07 laying, queen 26-041');
 });
 
 test('a kind of change that only a later program knows is still a line', () => {
-  expect(changeSentence({ did: 'fly-to-the-moon' } as never)).toBe('A change');
+  expect(changeSentence(english, { did: 'fly-to-the-moon' } as never)).toBe('A change');
 });
 
 describe('rows and fields', () => {
@@ -92,8 +87,8 @@ describe('rows and fields', () => {
   );
 
   test('without words of their own are still spelled plainly', () => {
-    expect(rowName('feeding_note')).toBe('Feeding note');
-    expect(fieldName('feeding_note', 'colony_id')).toBe('Colony');
+    expect(rowName(english, 'feeding_note')).toBe('Feeding note');
+    expect(fieldName(english, 'feeding_note', 'colony_id')).toBe('Colony');
   });
 
   test.each([
@@ -120,14 +115,14 @@ describe('rows and fields', () => {
     ['placement', 'placed_on', '2026-05-14', 'Thu 14 May'],
     ['batch', 'note', '2026-05-14', '2026-05-14'],
   ] as const)('%s.%s %s is said as “%s”', (table, field, value, said) => {
-    expect(fieldValue(table, field, value, 'day-first')).toBe(said);
+    expect(fieldValue(english, table, field, value, 'day-first')).toBe(said);
   });
 
   test('a day follows the order a person wants', () => {
-    expect(fieldValue('count', 'counted_on', '2026-05-14', 'month-first')).toBe('Thu May 14');
+    expect(fieldValue(english, 'count', 'counted_on', '2026-05-14', 'month-first')).toBe('Thu May 14');
   });
 
   test('every step of the timetable is called by its title', () => {
-    for (const step of STEPS) expect(fieldValue('step_done', 'step', step, 'day-first')).not.toBe(step);
+    for (const step of STEPS) expect(fieldValue(english, 'step_done', 'step', step, 'day-first')).not.toBe(step);
   });
 });

@@ -3,7 +3,8 @@ import type { Notice, Refusal } from '../../../../shared/contract/refusal.ts';
 import { isIsoDay } from '../../../../shared/kernel/day.ts';
 import type { CalendarRefusal } from '../../../../shared/model/timetable.ts';
 import { shortDay } from '../../../../shared/text/day-text.ts';
-import { noticeSentence, refusalSentence } from '../../../../shared/text/english/refusals.ts';
+import { english } from '../../../../shared/text/english/english.ts';
+import { noticeSentence, refusalSentence } from '../../../../shared/text/sentences.ts';
 
 /** One of each kind, except the calendar's own, which stand in calendar-refusals.test.ts. A kind left out does not compile. */
 type Own = Exclude<Refusal, CalendarRefusal>;
@@ -118,7 +119,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
 test.each(Object.values(ONE_OF_EACH).map((refusal) => [refusal.kind, refusal] as const))(
   '%s is said in a sentence with a remedy',
   (_kind, refusal) => {
-    const sentence = refusalSentence(refusal, shortDay);
+    const sentence = refusalSentence(english, refusal, shortDay);
     expect(sentence).toMatch(/^[A-Z“].*[.]$/);
     expect(sentence).not.toMatch(/undefined|\[object|NaN|\d{4}-\d{2}-\d{2}/);
     expect(sentence.split(/[.:;]/).filter((part) => part.trim()).length).toBeGreaterThan(1);
@@ -126,10 +127,10 @@ test.each(Object.values(ONE_OF_EACH).map((refusal) => [refusal.kind, refusal] as
 );
 
 test('a sentence names the field, the figures and the day in words', () => {
-  expect(refusalSentence(ONE_OF_EACH['more-taken-than-given'], shortDay)).toBe(
+  expect(refusalSentence(english, ONE_OF_EACH['more-taken-than-given'], shortDay)).toBe(
     'Taken: 15 cells taken is more than the 12 given. Correct one of the two.',
   );
-  expect(refusalSentence(ONE_OF_EACH['builder-in-use'], shortDay)).toContain(
+  expect(refusalSentence(english, ONE_OF_EACH['builder-in-use'], shortDay)).toContain(
     'H12 holds the cells of 26-01 until Thu 14 May',
   );
 });
@@ -137,23 +138,27 @@ test('a sentence names the field, the figures and the day in words', () => {
 test.each(['disk-full', 'drive-error', 'read-only', 'file-replaced'] as const)(
   'not saved, %s: says so first',
   (reason) => {
-    expect(refusalSentence({ kind: 'not-saved', reason }, shortDay)).toMatch(/^Not saved: .+[.] [A-Z].+[.]$/);
+    expect(refusalSentence(english, { kind: 'not-saved', reason }, shortDay)).toMatch(/^Not saved: .+[.] [A-Z].+[.]$/);
   },
 );
 
 test.each(['disk-full', 'drive-error'] as const)('a drive that refuses a file, %s: nothing was changed', (reason) => {
-  const sentence = refusalSentence({ kind: 'drive-refused', field: 'file', file: '/a.ripecell', reason }, shortDay);
+  const sentence = refusalSentence(
+    english,
+    { kind: 'drive-refused', field: 'file', file: '/a.ripecell', reason },
+    shortDay,
+  );
   expect(sentence).toMatch(/^File: .*\/a\.ripecell.* Nothing in it was changed\. [A-Z].+\.$/);
 });
 
 test.each(['disk-full', 'drive-error', 'read-only'] as const)('no copy made, %s: says what is as it was', (reason) => {
-  const sentence = refusalSentence({ kind: 'copy-not-made', reason }, shortDay);
+  const sentence = refusalSentence(english, { kind: 'copy-not-made', reason }, shortDay);
   expect(sentence).toMatch(/^No copy was made: .+[.] Your workbook .* as (it|they) (was|were)[.] [A-Z].+[.]$/);
 });
 
 test('a value that does not fit names its field by the word on screen', () => {
   const wrong = (field: string, expected: 'number' | 'day' | 'text' | 'choice') =>
-    refusalSentence({ kind: 'not-valid', field, expected }, shortDay);
+    refusalSentence(english, { kind: 'not-valid', field, expected }, shortDay);
   expect(wrong('cellsPlanned', 'number')).toBe('Cells: Type a whole number.');
   expect(wrong('counts.0.taken', 'number')).toMatch(/^Taken: /);
   expect(wrong('placedOn', 'day')).toMatch(/^Day: Type a day/);
@@ -181,7 +186,7 @@ const NOTICES: { readonly [Kind in Notice['kind']]: Extract<Notice, { kind: Kind
 test.each(Object.values(NOTICES).map((notice) => [notice.kind, notice] as const))(
   'the notice %s names what it is about, in words',
   (_kind, notice) => {
-    const sentence = noticeSentence(notice, shortDay);
+    const sentence = noticeSentence(english, notice, shortDay);
     expect(sentence).toMatch(/^[A-Z0-9].*[.?]$/);
     expect(sentence).not.toMatch(/undefined|\[object|NaN|\d{4}-\d{2}-\d{2}/);
     for (const [name, fact] of Object.entries(notice)) {
@@ -192,7 +197,7 @@ test.each(Object.values(NOTICES).map((notice) => [notice.kind, notice] as const)
 );
 
 test('a notice says what is odd and what to think of', () => {
-  expect(noticeSentence(NOTICES['early-result'], shortDay)).toBe(
+  expect(noticeSentence(english, NOTICES['early-result'], shortDay)).toBe(
     'K01: “proved” only 5 days after the cell was put in is early. Right box?',
   );
 });

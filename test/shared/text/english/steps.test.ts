@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { BUILDER_TYPES, METHODS } from '../../../../shared/model/method.ts';
 import { STEPS } from '../../../../shared/model/step.ts';
-import { STEP_TEXTS, stepWords } from '../../../../shared/text/english/steps.ts';
+import { english } from '../../../../shared/text/english/english.ts';
+import { STEP_TEXTS } from '../../../../shared/text/english/steps.ts';
+import { stepWords } from '../../../../shared/text/sentences.ts';
 
 const EVERY = STEPS.flatMap((step) =>
-  METHODS.flatMap((method) => BUILDER_TYPES.map((builderType) => ({ step, ...stepWords(step, method, builderType) }))),
+  METHODS.flatMap((method) =>
+    BUILDER_TYPES.map((builderType) => ({ step, ...stepWords(english, step, method, builderType) })),
+  ),
 );
 
 describe('the words of the steps', () => {
@@ -24,10 +28,14 @@ describe('the words of the steps', () => {
   });
 
   it('use the words of the method before those of the builder, and of neither where there is none', () => {
-    expect(stepWords('give-larvae', 'cut-comb-edge', 'queenless').title).toBe('Trim the comb edge and give it');
-    expect(stepWords('make-queenless', 'larva-grafting', 'divider-board').title).toBe(
+    expect(stepWords(english, 'give-larvae', 'cut-comb-edge', 'queenless').title).toBe(
+      'Trim the comb edge and give it',
+    );
+    expect(stepWords(english, 'make-queenless', 'larva-grafting', 'divider-board').title).toBe(
       'Close the slide of the divider board',
     );
-    expect(stepWords('remove-queen', 'emergency-cells', 'divider-board').title).toBe(STEP_TEXTS['remove-queen'].title);
+    expect(stepWords(english, 'remove-queen', 'emergency-cells', 'divider-board').title).toBe(
+      STEP_TEXTS['remove-queen'].title,
+    );
   });
 });

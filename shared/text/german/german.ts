@@ -1,0 +1,26 @@
+import type { english } from '../english/english.ts';
+import type { Translation } from '../translation.ts';
+
+/** All words in German. What is missing here is said in English until it is translated. */
+export const german: Translation<typeof english> = {
+  language: 'de',
+  day: {
+    hint: {
+      'day-first': 'heute, +3, 14 oder 14. Mai',
+      'month-first': 'heute, +3, 14 oder Mai 14',
+      'year-first': 'heute, +3, 14, 05-14 oder 2026-05-14',
+    },
+    fromToday: (days: number) => {
+      if (days === 0) return 'heute';
+      if (days === 1) return 'morgen';
+      if (days === -1) return 'gestern';
+      return days > 0 ? `in ${days} Tagen` : `vor ${-days} Tagen`;
+    },
+    unclear: {
+      'day-first': 'Das ist kein Tag. Schreiben Sie 14. Mai, 14.5., +3 oder heute.',
+      'month-first': 'Das ist kein Tag. Schreiben Sie Mai 14, 5/14, +3 oder heute.',
+      'year-first': 'Das ist kein Tag. Schreiben Sie 2026-05-14, 05-14, +3 oder heute.',
+    },
+  },
+  number: 'Geben Sie eine ganze Zahl ein, oder lassen Sie das Feld leer.',
+};

@@ -1,0 +1,31 @@
+import type { ImportField } from '../../contract/import.ts';
+
+/** Headings people use in German, in letters and digits only; what the page calls a field is known anyway. */
+export const GERMAN_HEADING_GUESSES: Readonly<Partial<Record<ImportField, readonly string[]>>> = {
+  code: ['volk', 'volknr', 'völker', 'stock', 'kasten', 'kästchen', 'serie', 'kennung', 'stocknummer'],
+  name: ['bezeichnung', 'volkname', 'titel'],
+  yard: ['stand', 'bienenstand', 'standort'],
+  place: ['stelle', 'wo', 'verbleib', 'status'],
+  motherLine: ['linie', 'rasse', 'abstammung', 'mutter'],
+  note: ['notizen', 'bemerkung', 'bemerkungen', 'anmerkung', 'kommentar'],
+  row: ['landmarke'],
+  walkOrder: ['reihenfolge', 'ordnung'],
+  boxType: ['typ', 'art', 'bauart', 'größe'],
+  number: ['königin', 'königinnummer', 'zeichennummer', 'opalith', 'plättchen'],
+  bornIn: ['jahr', 'jahrgang', 'geburtsjahr', 'geschlüpft'],
+  breeder: ['muttervolk', 'zuchtmutter', 'von'],
+  markedOn: ['gezeichnet', 'markiert'],
+  firstEggsOn: ['ersteeier', 'eier', 'eierseit', 'eilageseit'],
+  provedOn: ['verdeckeltebrut', 'begattet', 'begattetam'],
+  box: ['begattungskästchen', 'imkästchen'],
+  hive: ['imvolk'],
+  goneTo: ['verkauftan', 'abgegebenan', 'käufer', 'kunde'],
+  larvaeGivenOn: ['umgelarvt', 'umgelarvtam', 'umlarven', 'datum', 'tag', 'beginn'],
+  method: ['verfahren', 'methode'],
+  builder: ['anbrüter', 'finisher', 'pflegevolk', 'starter'],
+  given: ['larven', 'gegebenezellen'],
+  taken: ['angenommenezellen', 'angeblasen', 'annahme'],
+  removed: ['ausgedünnt', 'weggenommen'],
+  sealed: ['verdeckeltezellen', 'gedeckelt'],
+  countedOn: ['gezählt', 'zähltag'],
+};
