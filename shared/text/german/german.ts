@@ -1,5 +1,23 @@
 import type { english } from '../english/english.ts';
 import type { Translation } from '../translation.ts';
+import { batches } from './batches.ts';
+import { evening } from './evening.ts';
+import { followUps } from './follow-ups.ts';
+import { frame } from './frame.ts';
+import { handout } from './handout.ts';
+import { labelWords } from './labels.ts';
+import { lookWords } from './looks.ts';
+import { menuWords, windowWords } from './menu.ts';
+import { moving } from './moving.ts';
+import { REMEDY_WORDS } from './remedies.ts';
+import { settings } from './settings.ts';
+import { SIGHTING_WORDS } from './sightings.ts';
+import { slip } from './slip.ts';
+import { BEFORE_LARVAE } from './steps/before-larvae.ts';
+import { BOXES } from './steps/boxes.ts';
+import { CELLS } from './steps/cells.ts';
+import { today } from './today.ts';
+import { yardSheet } from './yard-sheet.ts';
 
 /** All words in German. What is missing here is said in English until it is translated. */
 export const german: Translation<typeof english> = {
@@ -23,4 +41,21 @@ export const german: Translation<typeof english> = {
     },
   },
   number: 'Geben Sie eine ganze Zahl ein, oder lassen Sie das Feld leer.',
+  frame,
+  evening,
+  menu: menuWords,
+  window: windowWords,
+  today,
+  slip,
+  batches,
+  followUps,
+  moving,
+  handout,
+  yardSheet,
+  settings,
+  looks: lookWords,
+  sightings: SIGHTING_WORDS,
+  steps: { ...BEFORE_LARVAE, ...CELLS, ...BOXES },
+  remedies: REMEDY_WORDS,
+  labels: labelWords,
 };

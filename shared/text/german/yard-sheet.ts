@@ -1,0 +1,45 @@
+import type { yardSheet as english } from '../english/yard-sheet.ts';
+import type { Translation } from '../translation.ts';
+
+export const yardSheet: Translation<typeof english> = {
+  title: 'Standzettel',
+  allYards: 'alle Stände',
+  weather: 'Wetter',
+  who: 'wer',
+  leaveAlone: 'IN RUHE LASSEN',
+  leaveAloneOne: (codes: string, until: string) => `${codes} bis ${until}`,
+  nothingShut: 'Heute muss nichts in Ruhe bleiben.',
+  heads: {
+    box: 'Kästchen',
+    what: 'was zu tun ist',
+    result: 'einkreisen, was Sie sehen',
+    strength: 'Bienen',
+    food: 'Futter',
+    number: 'Königin Nr.',
+  },
+  doing: {
+    free: 'frei',
+    cell: 'Zelle darin: heraus?',
+    virgin: 'nach Eiern sehen',
+    laying: 'nach verd. Brut sehen',
+    proved: 'erwiesen, zu fangen',
+    failed: 'gescheitert',
+    retired: 'außer Gebrauch',
+  },
+  from: (doing: string, day: string) => `${doing} ab ${day}`,
+  handsOff: (day: string) => `FINGER WEG bis ${day}`,
+  last: (result: string, day: string) => `${result}, ${day}`,
+  byChance: 'Zufällig gefunden',
+  keys: (list: string) => `Buchstaben: ${list}. Bienen und Futter von 1, kaum etwas, bis 5, reichlich.`,
+  foot: (workbook: string, day: string) => `${workbook}, Stand ${day}`,
+  page: (page: number, pages: number) => `Seite ${page} von ${pages}`,
+  fileName: (day: string) => `ripecell-standzettel-${day}.pdf`,
+  save: 'Standzettel speichern',
+  open: 'Standzettel öffnen',
+  paper: 'Papier',
+  papers: { a4: 'A4', letter: 'Letter' },
+  large: 'Großdruck',
+  yard: 'Stand',
+  explain:
+    'Eine Zeile je Kästchen in Gehrichtung. Die Buchstaben zum Einkreisen sind die Tasten für das Eintragen am Abend.',
+};
