@@ -1,11 +1,11 @@
-import { useState } from 'react';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
-import { useToday, useWords } from '../../components/words.ts';
+import { useSheetDay } from '../../components/use-sheet-day.ts';
+import { useWords } from '../../components/words.ts';
 import { LookGrid } from './LookGrid.tsx';
 
 const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'] as const;
@@ -14,12 +14,11 @@ const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'] as con
 export function LookSheet({ batchId, step }: { batchId: string | null; step: string | null }) {
   const words = useWords();
   const { sheet } = words.boxes;
-  const today = useToday();
-  const [day, setDay] = useState<string | null>(today);
+  const { typed, day, set } = useSheetDay();
   const lookStep = LOOK_STEPS.find((one) => one === step) ?? null;
   const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
   const view = useAnswer(['looks', batchId, lookStep, day], () =>
-    ask.boxes.getLookSheet.query({ batchId, step: lookStep, sheetDay: day ?? today }),
+    ask.boxes.getLookSheet.query({ batchId, step: lookStep, sheetDay: day }),
   );
   const choices = [
     { value: '', text: sheet.allBoxes },
@@ -39,11 +38,11 @@ export function LookSheet({ batchId, step }: { batchId: string | null; step: str
           />
         </div>
         <div style={{ minWidth: 260 }}>
-          <DayField label={sheet.day} value={day} onChange={setDay} />
+          <DayField label={sheet.day} value={typed} onChange={set} />
         </div>
       </div>
       {view.data?.rows.length === 0 ? <p>{sheet.empty}</p> : null}
-      {view.data && !view.isPlaceholderData && view.data.rows.length > 0 && day !== null ? (
+      {view.data && !view.isPlaceholderData && view.data.rows.length > 0 ? (
         <LookGrid key={`${batchId} ${day}`} view={view.data} askedAt={view.dataUpdatedAt} sheetDay={day} />
       ) : null}
     </Page>

@@ -4,20 +4,20 @@ import { useAnswer } from '../../client/hooks.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { Page } from '../../components/Page.tsx';
-import { useToday, useWords } from '../../components/words.ts';
+import { useSheetDay } from '../../components/use-sheet-day.ts';
+import { useWords } from '../../components/words.ts';
 import { HiveLookGrid } from './HiveLookGrid.tsx';
 
 /** The evening's typing for hives: one row a hive, strength, food and what was seen. */
 export function HiveLookSheet() {
   const { hives: words } = useWords();
-  const today = useToday();
-  const [day, setDay] = useState<string | null>(today);
+  const { typed, day, set } = useSheetDay();
   const [yardId, setYardId] = useState('');
   const hives = useAnswer(['hives'], () => ask.hives.listHives.query());
-  const asked = { yardId: yardId || null, sheetDay: day ?? today };
+  const asked = { yardId: yardId || null, sheetDay: day };
   const view = useAnswer(['hive-looks', asked], () => ask.hives.getHiveLookSheet.query(asked));
   const yards = (hives.data?.yards ?? []).map((yard) => ({ value: yard.id, text: yard.name }));
-  const ready = view.data && !view.isPlaceholderData && day !== null ? view.data : null;
+  const ready = view.data && !view.isPlaceholderData ? view.data : null;
   return (
     <Page lead={<a href="#/hives">{words.title}</a>} title={words.sheet.title}>
       <div className="row" style={{ marginBottom: 18 }}>
@@ -27,7 +27,7 @@ export function HiveLookSheet() {
           choices={[{ value: '', text: words.sheet.allYards }, ...yards]}
           onChange={setYardId}
         />
-        <DayField label={words.sheet.day} value={day} onChange={setDay} />
+        <DayField label={words.sheet.day} value={typed} onChange={set} />
       </div>
       {ready?.rows.length === 0 ? <p>{words.empty}</p> : null}
       {ready && ready.rows.length > 0 ? <HiveLookGrid key={`${yardId} ${day}`} view={ready} /> : null}
