@@ -1,14 +1,20 @@
 import type { english } from '../english/english.ts';
 import type { Translation } from '../translation.ts';
 import { batches } from './batches.ts';
+import { REASONS } from './box-proposals.ts';
+import { boxes } from './boxes.ts';
+import { cautions, classroom, glossary, help } from './cautions.ts';
 import { evening } from './evening.ts';
 import { followUps } from './follow-ups.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
+import { hives } from './hives.ts';
 import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
 import { menuWords, windowWords } from './menu.ts';
+import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
+import { queens } from './queens.ts';
 import { REMEDY_WORDS } from './remedies.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
@@ -58,4 +64,19 @@ export const german: Translation<typeof english> = {
   steps: { ...BEFORE_LARVAE, ...CELLS, ...BOXES },
   remedies: REMEDY_WORDS,
   labels: labelWords,
+  boxes,
+  hives,
+  queens,
+  cautions,
+  classroom,
+  glossary,
+  help,
+  methods: METHOD_WORDS,
+  combs: COMB_WORDS,
+  builderTypes: BUILDER_TYPE_WORDS,
+  boxTypes: BOX_TYPE_WORDS,
+  materials: MATERIAL_WORDS,
+  sentences: {
+    proposals: REASONS,
+  },
 };
