@@ -63,6 +63,7 @@ export const batches: Translation<typeof english> = {
     deadline: (day: string) => `Zellen müssen bis ${day} versetzt sein`,
     contradiction:
       'Zwei Tatsachen können nicht beide stimmen. Bis Sie eine zurücknehmen, gilt der frühere, sicherere Tag:',
+    notSo: (fact: string) => `Nicht so: ${fact}`,
     timetable: 'Zeitplan',
     columns: { day: 'Tag', step: 'Schritt', window: 'Spanne', state: '' },
     state: {
@@ -134,6 +135,12 @@ export const batches: Translation<typeof english> = {
     closeBatch: 'Diese Serie abschließen',
     closedOn: (day: string) => `Abgeschlossen am ${day}`,
     gone: 'Diese Serie steht nicht im Arbeitsbuch.',
+  },
+  drones: {
+    begun: (flies: string, lay: string, comb: string) =>
+      `Königinnen können ab ${flies} fliegen: Drohneneier spätestens am ${lay} gelegt, Drohnenwaben nach Rat bis ${comb} eingehängt.`,
+    colonies: (queens: number, perQueens: number, perBoxes: number) =>
+      `Für ${queens === 1 ? 'eine Königin' : `${queens} Königinnen`}: Drohnenwaben in ${perQueens} Völkern, mindestens acht und eines je 25 Königinnen; nach der Regel von 60 auf 1.000 Kästchen in ${perBoxes}.`,
   },
   stream: {
     title: 'Der Strom: von den gegebenen Larven zu den Königinnen in Eilage',

@@ -50,6 +50,12 @@ export const glossary: Translation<typeof EnglishGlossary> = {
       meaning: 'verdeckelte Arbeiterinnenbrut war zu sehen: Die Königin ist begattet und legt gut',
     },
     { word: 'drohnenbrütig', meaning: 'die Eier der Königin in Arbeiterinnenzellen geben nur Drohnen' },
+    { word: 'Mutterlinie', meaning: 'eine Königin und ihre Töchter, deren Töchter und so weiter' },
+    {
+      word: 'Prüfung',
+      meaning:
+        'eine Arbeit, die aus etwas folgt, das Sie taten, etwa nach Eiern sehen, nachdem eine Königin zugesetzt wurde',
+    },
     { word: 'Verschiebung', meaning: 'ein Tag, der sich verschob, und warum' },
   ],
 };
@@ -72,6 +78,7 @@ export const help: Translation<typeof EnglishHelp> = {
     ['Strg+P', 'diese Ansicht drucken; von Heute aus auch den Standzettel'],
     ['Strg+Z', 'die letzte Änderung zurücknehmen; in einem Feld die eben getippten Buchstaben'],
     ['Strg+Y, Strg+Umschalt+Z', 'wiederholen'],
+    ['G, S, H, C, D, L', 'auf der Seite einer Königin: weggeben, verkaufen, in ein Volk, Käfig, tot, verloren'],
     ['Alt+Links, Alt+Rechts', 'zurück und vor'],
     ['F1', 'diese Seite'],
   ],
@@ -80,6 +87,7 @@ export const help: Translation<typeof EnglishHelp> = {
     'Ein Anteil steht immer neben den Zahlen, auf denen er ruht. „Nicht gezählt“ ist nicht null: Eine Stufe ohne beide Zahlen bleibt weg.',
     'Eine noch laufende Serie ist kein Verlust: Sie geht in eine Zahl ein, sobald ihre Zählungen da sind.',
     'Absichtlich weggenommene Zellen und verdeckelte Zellen, die nicht in Kästchen kamen, zählen bei der nächsten Stufe nicht mit.',
+    'Bei den Bewertungen eines Volks gelten für Sanftmut und Wabensitz die Mittel und für den Schwarmtrieb der niedrigste Wert; weniger als vier gelten als zu wenige.',
     'Ein weisellos gefundenes Kästchen zählt als geschlüpft, außer seine Zelle war tot oder ausgebissen zu sehen.',
     'Die Spanne neben einem Anteil in der Tabelle ist die von Wilson: Etwa 9-mal in 10 liegt der wahre Anteil darin, wenn alle Zellen gleich wären. Das Bild unter der Tabelle berücksichtigt, dass Serien sich unterscheiden, und die Worte darunter auch.',
   ],

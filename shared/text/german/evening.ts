@@ -14,5 +14,8 @@ export const evening: Translation<typeof english> = {
     `${what}, ${batch}${where ? `, ${where}` : ''} (${when})`,
   expected: (day: string) => `erwartet ${day}`,
   leave: (what: string, day: string) => `${what} bis ${day}`,
+  undoAll: 'Alles zurücknehmen',
+  takenBack: (n: number) =>
+    `${n === 1 ? '1 Änderung' : `${n} Änderungen`} zurückgenommen. Strg+Y wiederholt ${n === 1 ? 'sie' : 'sie, eine nach der anderen'}.`,
   backToToday: 'Zu Heute',
 };

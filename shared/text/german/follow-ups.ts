@@ -20,6 +20,7 @@ export const followUps: Translation<typeof english> = {
   due: (day: string, latest: string) => (day === latest ? day : `${day} bis ${latest}`),
   late: (latest: string) => `war fällig bis ${latest}`,
   done: (day: string, answer: string) => `${day}: ${answer}`,
+  broughtIn: (queen: string) => `Königin ${queen} wurde eben zugesetzt`,
   typeLook: 'Die Kontrolle eintragen',
   read: (answer: string, what: string, who: string) => `${answer}: ${what} ${who}`,
 };

@@ -48,6 +48,8 @@ export const frame: Translation<typeof english> = {
     view: 'Diese Ansicht, wie sie ist',
     made: (pages: number) => (pages === 1 ? 'Eine Seite ist fertig.' : `${pages} Seiten sind fertig.`),
   },
+  search: 'suchen',
+  draft: 'Früher eingegeben und noch nicht gespeichert. Speichern Sie es, oder ändern Sie es.',
   moreLines: (n: number) => `${n} weitere`,
   firstStart: {
     title: 'Ein Arbeitsbuch für Ihre Königinnen',

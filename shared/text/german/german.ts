@@ -3,11 +3,13 @@ import type { Translation } from '../translation.ts';
 import { batches } from './batches.ts';
 import { REASONS } from './box-proposals.ts';
 import { boxes } from './boxes.ts';
+import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { evening } from './evening.ts';
 import { followUps } from './follow-ups.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
+import { CHANGES, history, ROW_WORDS } from './history.ts';
 import { hives } from './hives.ts';
 import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
@@ -15,13 +17,13 @@ import { menuWords, windowWords } from './menu.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
 import { queens } from './queens.ts';
+import { NOTICES, REFUSALS } from './refusals.ts';
 import { REMEDY_WORDS } from './remedies.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
-import { BEFORE_LARVAE } from './steps/before-larvae.ts';
-import { BOXES } from './steps/boxes.ts';
-import { CELLS } from './steps/cells.ts';
+import { STEP_TEXTS } from './steps.ts';
+import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
 import { today } from './today.ts';
 import { yardSheet } from './yard-sheet.ts';
 
@@ -61,7 +63,7 @@ export const german: Translation<typeof english> = {
   settings,
   looks: lookWords,
   sightings: SIGHTING_WORDS,
-  steps: { ...BEFORE_LARVAE, ...CELLS, ...BOXES },
+  steps: STEP_TEXTS,
   remedies: REMEDY_WORDS,
   labels: labelWords,
   boxes,
@@ -76,7 +78,19 @@ export const german: Translation<typeof english> = {
   builderTypes: BUILDER_TYPE_WORDS,
   boxTypes: BOX_TYPE_WORDS,
   materials: MATERIAL_WORDS,
+  calibration: calibrationWords,
+  ownSheets,
+  history,
+  tablesIn,
+  importFields: IMPORT_FIELD_WORDS,
   sentences: {
+    refusals: REFUSALS,
+    notices: NOTICES,
+    fileTroubles: FILE_TROUBLE,
+    rowProblems: PROBLEM,
+    wholeProblems: WHOLE_PROBLEM,
+    changes: CHANGES,
+    rows: ROW_WORDS,
     proposals: REASONS,
   },
 };

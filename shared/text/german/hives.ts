@@ -68,6 +68,8 @@ export const hives: Translation<typeof english> = {
     edit: 'Volk',
     save: 'Speichern',
     saved: 'Gespeichert.',
+    note: 'Notiz',
+    ended: 'Kein eigenes Volk mehr seit',
     details: 'Über dieses Volk',
   },
 };
