@@ -2,6 +2,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
 import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
 import type { Result } from '../../shared/kernel/result.ts';
+import { waitFor } from './pending-saves.ts';
 
 export interface RowSaid {
   readonly state: 'saving' | 'saved' | 'not-saved';
@@ -32,6 +33,7 @@ export function useRowSaving() {
   const save = (row: string, change: () => Promise<Result<unknown, Refusal>>): void => {
     say(row, SAVING);
     queue.current = queue.current.then(() => send(row, change));
+    void waitFor(queue.current);
   };
   return { save, said, settled: () => queue.current };
 }

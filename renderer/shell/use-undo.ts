@@ -2,6 +2,7 @@ import { useCallback, useState } from 'react';
 import type { JournalStep } from '../../shared/model/journal.ts';
 import { ask } from '../client/client.ts';
 import { type ChangeState, useChange } from '../client/hooks.ts';
+import { savesSettled } from '../client/pending-saves.ts';
 
 export type Way = 'undo' | 'redo';
 
@@ -23,6 +24,7 @@ export function useUndo() {
   const { run: runRedo } = redo;
   const turn = useCallback(
     async (way: Way) => {
+      await savesSettled();
       const step = await (way === 'undo' ? runUndo : runRedo)(undefined);
       setTurned((before) => ({ way, step, turn: (before?.turn ?? 0) + 1 }));
     },

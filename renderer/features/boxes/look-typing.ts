@@ -5,6 +5,7 @@ import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
 import { ask } from '../../client/client.ts';
 import { newId } from '../../client/hooks.ts';
+import { waitFor } from '../../client/pending-saves.ts';
 import type { RowState } from '../../components/SavedSign.tsx';
 
 /** What a row changes; what it does not name stays as it was typed. */
@@ -32,8 +33,7 @@ interface Typed {
 
 /**
  * Saves looks in the order they were typed, one after the other, and keeps what was said about each row; `settled` when
- * all typed so far are saved or refused. The typed
- * state is kept here as well, so that a second key on a row builds on the first although it is still being saved.
+ * all typed so far are saved or refused. The typed state is kept here as well, so that a second key on a row builds on the first although it is still being saved.
  */
 export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void) {
   const queries = useQueryClient();
@@ -71,7 +71,7 @@ export function useLookTyping(sheetDay: string, onSaved: (row: LookRow) => void)
     typedByRow.current.set(row.id, typed);
     setStates((before) => new Map(before).set(row.id, 'saving'));
     queue.current = queue.current.then(() => send(row, before, typed, queenNumber));
-    return queue.current;
+    return waitFor(queue.current);
   };
 
   const settled = (): Promise<void> => queue.current;
