@@ -36,6 +36,7 @@ import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } f
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { ListNotes } from '../../shared/contract/notes.ts';
+import { PreviewPlainLabels, PrintPlainLabels } from '../../shared/contract/plain-labels.ts';
 import {
   LabelChoice,
   OfferLabels,
@@ -127,8 +128,10 @@ import { listNotes } from '../operations/notes/list-notes.ts';
 import { getPrintSetup } from '../operations/print/get-print-setup.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
 import { previewLabel } from '../operations/print/preview-label.ts';
+import { previewPlainLabels } from '../operations/print/preview-plain-labels.ts';
 import { printCalibration } from '../operations/print/print-calibration.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
+import { printPlainLabels } from '../operations/print/print-plain-labels.ts';
 import { printTimetable } from '../operations/print/print-timetable.ts';
 import { printYardSheet } from '../operations/print/print-yard-sheet.ts';
 import { removeLabelSheet } from '../operations/print/remove-label-sheet.ts';
@@ -272,6 +275,8 @@ export const appRouter = group({
     printLabels: command(LabelChoice, printLabels),
     printYardSheet: command(PrintYardSheet, printYardSheet),
     printTimetable: command(PrintTimetable, printTimetable),
+    previewPlainLabels: query(PreviewPlainLabels, previewPlainLabels),
+    printPlainLabels: command(PrintPlainLabels, printPlainLabels),
     getPrintSetup: plainQuery(getPrintSetup),
     saveLabelSheet: command(SaveLabelSheet, saveLabelSheet),
     removeLabelSheet: command(RemoveLabelSheet, removeLabelSheet),

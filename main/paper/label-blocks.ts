@@ -1,4 +1,4 @@
-import type { LabelText, OmittedPart } from '../../shared/contract/print.ts';
+import type { LabelFace, OmittedPart } from '../../shared/contract/print.ts';
 import { wordsOf } from '../../shared/text/catalogue.ts';
 import { type FittedText, fitShortened, fitText, type Measure, type PaperFont, POINT } from './text-fit.ts';
 
@@ -74,7 +74,7 @@ type Omit = ReadonlySet<LabelPart>;
 
 /** The box number as large as can be, and beside it, or under a long one, the batch and the year colour. */
 export function boxBlock(
-  label: LabelText,
+  label: LabelFace,
   sizes: LabelSizes,
   omit: Omit,
   width: number,
@@ -109,7 +109,7 @@ const batchSizes = ({ mother }: LabelSizes): readonly number[] => [
   ...[14, 12, BODY_POINTS, LEAST_POINTS].filter((points) => points < mother),
 ];
 
-function batchUnder(label: LabelText, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
+function batchUnder(label: LabelFace, sizes: LabelSizes, omit: Omit, width: number, measure: Measure): Block | null {
   const wish = { font: 'bold', from: Math.min(sizes.mother, 20), floor: sizes.codes, width, lines: 2 } as const;
   const batch = fitText(label.batch, wish, measure);
   if (!batch) return null;
@@ -155,7 +155,7 @@ const hasTail = (text: string): boolean => /[Qgjpqy,;()[\]{}|/]/u.test(text);
 
 /** Batch in the upper right corner, year colour below it where the row is high enough. */
 function cornerTexts(
-  label: LabelText,
+  label: LabelFace,
   points: number,
   omit: Omit,
   width: number,
@@ -194,7 +194,7 @@ function cornerTexts(
 export const shortensMother = ({ mother, motherLines }: LabelSizes): boolean =>
   motherLines === 1 && mother === LEAST_POINTS;
 
-export function motherBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
+export function motherBlock(label: LabelFace, sizes: LabelSizes, width: number, measure: Measure): Block | null {
   const wish = {
     font: 'regular',
     from: sizes.mother,
@@ -209,10 +209,10 @@ export function motherBlock(label: LabelText, sizes: LabelSizes, width: number, 
 }
 
 /** Frame with hatched ends: seen as "hands off" before it is read. The words in one line, or stacked beside the day. */
-export function stripBlock(label: LabelText, sizes: LabelSizes, width: number, measure: Measure): Block | null {
+export function stripBlock(label: LabelFace, sizes: LabelSizes, width: number, measure: Measure): Block | null {
   const labelWords = wordsOf(label.language).labels;
   const room = width - 2 * LEAST_HATCH - 2 * STRIP_AIR;
-  const whole = labelWords.handsOff(label.handsOffUntil);
+  const whole = labelWords.handsOff(label.handsOffUntil ?? '');
   const wish = {
     font: 'bold',
     from: sizes.handsOff,
@@ -226,7 +226,7 @@ export function stripBlock(label: LabelText, sizes: LabelSizes, width: number, m
 }
 
 function stackedStrip(
-  label: LabelText,
+  label: LabelFace,
   sizes: LabelSizes,
   room: number,
   width: number,
@@ -236,7 +236,7 @@ function stackedStrip(
   const side = Math.max(LEAST_POINTS, Math.min(BODY_POINTS, sizes.handsOff * 0.7));
   const words = labelWords.handsOffStacked.map((word) => ({ word, width: measure(word, 'bold', side) }));
   const wordsWidth = Math.max(...words.map((one) => one.width));
-  const day = labelWords.handsOffDay(label.handsOffUntil);
+  const day = labelWords.handsOffDay(label.handsOffUntil ?? '');
   const wish = { font: 'bold', from: sizes.handsOff, floor: floorOf(sizes.handsOff), lines: 1 } as const;
   const fitted = fitText(day, { ...wish, width: room - wordsWidth - STACK_GAP }, measure);
   if (!fitted) return null;
@@ -274,15 +274,17 @@ function framed(inner: Block, width: number): Block {
 
 /** First look at the left, sealed-brood look at the right, or below it where there is no room. */
 export function looksBlock(
-  label: LabelText,
+  label: LabelFace,
   sizes: LabelSizes,
   omit: Omit,
   width: number,
   measure: Measure,
 ): Block | null {
   const labelWords = wordsOf(label.language).labels;
-  const look = labelWords.look(label.firstLookOn);
-  const brood = omit.has('brood') ? null : labelWords.brood(label.sealedBroodLookOn);
+  const { firstLookOn, sealedBroodLookOn, linesAsTheyAre = false } = label;
+  const look = linesAsTheyAre ? firstLookOn : labelWords.look(firstLookOn);
+  const lower = linesAsTheyAre ? sealedBroodLookOn : labelWords.brood(sealedBroodLookOn);
+  const brood = omit.has('brood') || lower === '' ? null : lower;
   const widthAt1 = (text: string) => measure(text, 'regular', 1);
   const oneLine = brood === null ? width / widthAt1(look) : (width - LOOKS_GAP) / (widthAt1(look) + widthAt1(brood));
   const points = Math.min(sizes.looks, Math.floor(oneLine * 4) / 4);

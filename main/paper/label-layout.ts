@@ -1,4 +1,4 @@
-import type { LabelText, OmittedPart } from '../../shared/contract/print.ts';
+import type { LabelFace, OmittedPart } from '../../shared/contract/print.ts';
 import { type LabelSheet, labelInsets } from '../../shared/model/label-sheet.ts';
 import {
   type Block,
@@ -121,7 +121,7 @@ const OMITTED_SETS = new Map(OMISSIONS.map((parts) => [parts, new Set<LabelPart>
 
 /** Where every word of a label goes: fitted, never cut. Null when a square code is asked for and has no room. */
 export function layOutLabel(
-  label: LabelText,
+  label: LabelFace,
   sheet: LabelSheet,
   shows: LabelShows,
   make: LabelRows,
@@ -141,7 +141,7 @@ export function layOutLabel(
 export const leastQrSide = (modules: number): number => (modules + 2 * QUIET_MODULES) * LEAST_MODULE;
 
 function firstThatFits(
-  label: LabelText,
+  label: LabelFace,
   sheet: LabelSheet,
   shows: LabelShows,
   omissions: readonly (readonly OmittedPart[])[],
@@ -161,7 +161,7 @@ function firstThatFits(
 /** Where the smallest sizes of a tier do not fit, its larger ones are not tried. */
 function largestOf(
   tier: Tier,
-  label: LabelText,
+  label: LabelFace,
   omit: readonly OmittedPart[],
   frame: Frame,
   make: LabelRows,
@@ -205,7 +205,7 @@ function frames(sheet: LabelSheet, { pencilLine, qrModules }: LabelShows): reado
 }
 
 function tryLayout(
-  label: LabelText,
+  label: LabelFace,
   sizes: LabelSizes,
   omit: readonly OmittedPart[],
   frame: Frame,
@@ -243,7 +243,7 @@ const upperWidth = (frame: Frame): number => frame.width - (frame.qr?.side ?? 0)
 const lowerWidth = (frame: Frame): number => (frame.lowerRows === 'full-width' ? frame.width : upperWidth(frame));
 
 function rowsOf(
-  label: LabelText,
+  label: LabelFace,
   sizes: LabelSizes,
   omit: ReadonlySet<LabelPart>,
   frame: Frame,
@@ -251,13 +251,14 @@ function rowsOf(
 ): { readonly upper: readonly Block[]; readonly lower: readonly Block[] } | null {
   const box = make.box(label, sizes, omit, upperWidth(frame));
   if (!box || box.height > frame.height) return null;
-  const strip = make.strip(label, sizes, lowerWidth(frame));
-  if (!strip || box.height + strip.height > frame.height) return null;
+  const strip = label.handsOffUntil === null ? [] : [make.strip(label, sizes, lowerWidth(frame))];
+  if (strip.some((one) => one === null || box.height + one.height > frame.height)) return null;
   const mother = omit.has('mother') ? [] : [make.mother(label, sizes, upperWidth(frame))];
-  const looks = omit.has('look') ? [] : [make.looks(label, sizes, omit, lowerWidth(frame))];
+  const noLooks = omit.has('look') || (label.linesAsTheyAre && label.firstLookOn === '');
+  const looks = noLooks ? [] : [make.looks(label, sizes, omit, lowerWidth(frame))];
   const upper = [box, ...mother].filter((block) => block !== null);
-  const lower = [strip, ...looks].filter((block) => block !== null);
-  return upper.length + lower.length === 2 + mother.length + looks.length ? { upper, lower } : null;
+  const lower = [...strip, ...looks].filter((block) => block !== null);
+  return upper.length + lower.length === 1 + strip.length + mother.length + looks.length ? { upper, lower } : null;
 }
 
 function placeRows(rows: readonly Block[], x: number, top: number, gap: number): readonly Block[] {

@@ -1,4 +1,5 @@
-import type { LabelPicture, LabelText } from '../../shared/contract/print.ts';
+import type { LabelLook } from '../../shared/contract/plain-labels.ts';
+import type { LabelFace, LabelPicture } from '../../shared/contract/print.ts';
 import { type LabelSheet, labelPlace } from '../../shared/model/label-sheet.ts';
 import { hatch } from './hatch.ts';
 import type { HatchedStrip } from './label-blocks.ts';
@@ -12,7 +13,7 @@ import { type QrCode, qrCode, qrContent, qrRows } from './qr-code.ts';
 export interface LabelPaper {
   readonly title: string;
   readonly sheet: LabelSheet;
-  readonly labels: readonly LabelText[];
+  readonly labels: readonly LabelFace[];
   /** First free label, from 1. */
   readonly startAt: number;
   readonly pencilLine: boolean;
@@ -62,7 +63,7 @@ export async function labelPdf(paper: LabelPaper): Promise<LabelPdf> {
 
 /** The same label for the window: where each word and module lies. Null when a square code has no room. */
 export function labelPicture(
-  raw: LabelText,
+  raw: LabelFace,
   sheet: LabelSheet,
   shows: { readonly qr: boolean; readonly pencilLine: boolean },
 ): LabelPicture | null {
@@ -88,20 +89,42 @@ export function labelPicture(
   };
 }
 
-/** Names are the person's own: whatever they hold, they are drawn as one line of letters. */
-function cleaned(label: LabelText): LabelText {
-  const { placementId, language, ...words } = label;
-  const clean = (text: string): string => printable(text).trim() || '-';
+/** The first label for the window, with what is to be known before any of them is printed. */
+export function labelLook(
+  labels: readonly LabelFace[],
+  sheet: LabelSheet,
+  shows: { readonly qr: boolean; readonly pencilLine: boolean },
+): LabelLook | null {
+  const [first] = labels;
+  if (!first) return null;
+  const { lacks, measure } = openPaper({ title: '', madeAt: '2000-01-01T00:00:00Z' });
+  const rows = labelRows(measure);
+  const tooFine = labels.map(cleaned).find((label) => {
+    const qrModules = shows.qr ? qrCode(label).modules : null;
+    return qrModules !== null && layOutLabel(label, sheet, { ...shows, qrModules }, rows) === null;
+  });
   return {
-    placementId,
+    picture: labelPicture(first, sheet, shows),
+    codeNeeds: tooFine ? leastQrSide(qrCode(tooFine).modules) : null,
+    unprintable: lacks(labels.map((label) => Object.values(label).join('')).join('')),
+  };
+}
+
+/** Names are the person's own: whatever they hold, they are drawn as one line of letters. */
+function cleaned(words: LabelFace): LabelFace {
+  const clean = (text: string): string => printable(text).trim() || '-';
+  const { language, linesAsTheyAre = false } = words;
+  const line = (text: string): string => (linesAsTheyAre && text === '' ? '' : clean(text));
+  return {
     language,
     box: clean(words.box),
     batch: clean(words.batch),
     mother: clean(words.mother),
-    yearColour: clean(words.yearColour),
-    handsOffUntil: clean(words.handsOffUntil),
-    firstLookOn: clean(words.firstLookOn),
-    sealedBroodLookOn: clean(words.sealedBroodLookOn),
+    yearColour: words.yearColour === '' ? '' : clean(words.yearColour),
+    handsOffUntil: words.handsOffUntil === null ? null : clean(words.handsOffUntil),
+    firstLookOn: line(words.firstLookOn),
+    sealedBroodLookOn: line(words.sealedBroodLookOn),
+    linesAsTheyAre,
   };
 }
 

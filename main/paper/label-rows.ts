@@ -1,4 +1,4 @@
-import type { LabelText } from '../../shared/contract/print.ts';
+import type { LabelFace } from '../../shared/contract/print.ts';
 import {
   type Block,
   boxBlock,
@@ -14,10 +14,10 @@ type Omitted = ReadonlySet<LabelPart>;
 
 /** The rows of a label at given sizes in a given width; null when a row does not fit. */
 export interface LabelRows {
-  box(label: LabelText, sizes: LabelSizes, omit: Omitted, width: number): Block | null;
-  mother(label: LabelText, sizes: LabelSizes, width: number): Block | null;
-  strip(label: LabelText, sizes: LabelSizes, width: number): Block | null;
-  looks(label: LabelText, sizes: LabelSizes, omit: Omitted, width: number): Block | null;
+  box(label: LabelFace, sizes: LabelSizes, omit: Omitted, width: number): Block | null;
+  mother(label: LabelFace, sizes: LabelSizes, width: number): Block | null;
+  strip(label: LabelFace, sizes: LabelSizes, width: number): Block | null;
+  looks(label: LabelFace, sizes: LabelSizes, omit: Omitted, width: number): Block | null;
 }
 
 /** Makes rows and keeps them: the labels of a batch differ in little but the box number, and a label is tried in many sizes. */
@@ -31,7 +31,7 @@ export function labelRows(measure: Measure): LabelRows {
     mother: (label, sizes, width) =>
       mothers(sizes, width, label.mother, () => motherBlock(label, sizes, width, measure)),
     strip: (label, sizes, width) =>
-      strips(sizes, width, label.handsOffUntil, () => stripBlock(label, sizes, width, measure)),
+      strips(sizes, width, label.handsOffUntil ?? '', () => stripBlock(label, sizes, width, measure)),
     looks: (label, sizes, omit, width) =>
       looks(sizes, width, `${label.firstLookOn}\n${omit.has('brood') ? '' : label.sealedBroodLookOn}`, () =>
         looksBlock(label, sizes, omit, width, measure),

@@ -20,6 +20,8 @@ export interface MeasuredRun extends Run {
 export interface PaperFonts {
   readonly measure: Measure;
   runs(text: string, font: PaperFont): readonly MeasuredRun[];
+  /** The letters of a text that neither font has, not even without their accents; each once. */
+  lacks(text: string): readonly string[];
 }
 
 const require = createRequire(import.meta.url);
@@ -74,6 +76,9 @@ export function openFonts(document: PDFKit.PDFDocument): PaperFonts {
   };
   return {
     runs: (text, font) => measured(text, font).runs,
+    lacks: (text) => [
+      ...new Set([...printable(text)].filter((letter) => drawable(letter, FACES.regular, knows) === null)),
+    ],
     measure: (text, font, points) => measured(text, font).width * points,
   };
 }
@@ -100,6 +105,18 @@ export const printable = (text: string): string =>
     .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ')
     .replace(/\s+/g, ' ');
 
+/** A letter, or else the same without its accents, and the first file that has it; null where none has. */
+function drawable(
+  letter: string,
+  faces: readonly [string, string],
+  knows: (file: string, letter: string) => boolean,
+): readonly [form: string, file: string] | null {
+  for (const file of faces) if (knows(file, letter)) return [letter, file];
+  const bare = letter.normalize('NFD').charAt(0);
+  for (const file of faces) if (knows(file, bare)) return [bare, file];
+  return null;
+}
+
 function splitRuns(
   text: string,
   faces: readonly [string, string],
@@ -107,11 +124,7 @@ function splitRuns(
 ): readonly Run[] {
   const runs: { face: string; text: string }[] = [];
   for (const letter of text) {
-    const bare = letter.normalize('NFD').charAt(0);
-    const [drawn, face] =
-      [letter, bare].flatMap((form) =>
-        faces.filter((file) => knows(file, form)).map((file) => [form, file] as const),
-      )[0] ?? ([NO_LETTER, faces[0]] as const);
+    const [drawn, face] = drawable(letter, faces, knows) ?? [NO_LETTER, faces[0]];
     const last = runs.at(-1);
     if (last?.face === face) last.text += drawn;
     else runs.push({ face, text: drawn });

@@ -1,5 +1,5 @@
 import QRCode from 'qrcode';
-import type { LabelText } from '../../shared/contract/print.ts';
+import type { LabelFace } from '../../shared/contract/print.ts';
 
 /** A square code; `rows` hold one bit a module, dark = 1, each row begun at a whole byte. */
 export interface QrCode {
@@ -8,14 +8,14 @@ export interface QrCode {
 }
 
 /** Letters, marks and digits that the code holds in 5.5 bits each (ISO/IEC 18004, alphanumeric mode) are capitals only. */
-export const qrText = ({ box, batch, firstLookOn }: LabelText): string =>
-  `${box} ${batch} ${withoutWeekday(firstLookOn)}`.toUpperCase();
+export const qrText = ({ box, batch, firstLookOn, linesAsTheyAre = false }: LabelFace): string =>
+  [box, batch, linesAsTheyAre ? '' : withoutWeekday(firstLookOn)].filter(Boolean).join(' ').toUpperCase();
 
 /** "Tue 26 May" as "26May": with a box code of four, 16 letters, just what the smallest code holds at this safety. */
 const withoutWeekday = (day: string): string => day.replace(/^\p{L}+,? /u, '').replaceAll(' ', '');
 
 /** ISO/IEC 18004 at level Q (a quarter may be soiled), the mask chosen by the standard's penalty. */
-export function qrCode(label: LabelText): QrCode {
+export function qrCode(label: LabelFace): QrCode {
   const { modules: matrix } = QRCode.create(qrText(label), { errorCorrectionLevel: 'Q' });
   const rowBytes = Math.ceil(matrix.size / 8);
   const rows = new Uint8Array(rowBytes * matrix.size);

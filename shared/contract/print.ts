@@ -49,6 +49,14 @@ export interface LabelText {
   readonly sealedBroodLookOn: string;
 }
 
+/** What stands on a label, whatever it is stuck on. */
+export interface LabelFace extends Omit<LabelText, 'placementId' | 'handsOffUntil'> {
+  /** Null = no hands-off strip. */
+  readonly handsOffUntil: string | null;
+  /** The two lowest lines stand as they are; an empty one is left out. */
+  readonly linesAsTheyAre?: boolean;
+}
+
 export const PreviewLabel = LabelChoice.pick({ sheet: true, qr: true, pencilLine: true }).extend({ batchId: IdField });
 
 /** The first label of a batch as it will be printed: millimetres from its upper left corner, sizes in points. */
@@ -143,6 +151,7 @@ export interface PrintedFile extends PaperFile {
 }
 
 export type PrintRefusal =
+  | { readonly kind: 'nothing-to-label'; readonly field: 'kind' }
   | { readonly kind: 'label-sheet-missing'; readonly field: 'sheet' }
   | (SheetTrouble & { readonly kind: 'label-sheet-wrong' })
   | (ReadingTrouble & { readonly kind: 'printer-reading-wrong' })

@@ -1,3 +1,4 @@
+import type { LabelLook } from '../../../shared/contract/plain-labels.ts';
 import type { LabelPicture } from '../../../shared/contract/print.ts';
 import type { LabelSheet } from '../../../shared/model/label-sheet.ts';
 import { useWords } from '../../components/words.ts';
@@ -5,8 +6,29 @@ import { useWords } from '../../components/words.ts';
 const MILLIMETRES_A_POINT = 25.4 / 72;
 const HATCH_STEP = 1.1;
 
-/** A label as it will be printed: the same words at the same places as in the PDF, larger. */
-export function LabelPreview({ picture, sheet }: { picture: LabelPicture; sheet: LabelSheet }) {
+/** A label as it will be printed, and what is to be known before. */
+export function LabelPreview({ look, sheet }: { look: LabelLook | null; sheet: LabelSheet }) {
+  const { plainLabels: words } = useWords();
+  if (!look) return null;
+  return (
+    <>
+      {look.picture ? <LabelFigure picture={look.picture} sheet={sheet} /> : null}
+      {look.codeNeeds === null ? null : (
+        <p className="line-problem" role="alert">
+          {words.codeNeeds(look.codeNeeds)}
+        </p>
+      )}
+      {look.unprintable.length > 0 ? (
+        <p className="line-notice" role="status">
+          {words.unprintable(look.unprintable)}
+        </p>
+      ) : null}
+    </>
+  );
+}
+
+/** The same words at the same places as in the PDF, larger. */
+function LabelFigure({ picture, sheet }: { picture: LabelPicture; sheet: LabelSheet }) {
   const { print: words } = useWords();
   const { texts, strip, pencilLine, qr, omitted } = picture;
   const { labelWidth, labelHeight } = sheet;

@@ -17,6 +17,7 @@ import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
 import { LabelPreview } from './LabelPreview.tsx';
 import { OwnSheets } from './OwnSheets.tsx';
+import { PlainLabels } from './PlainLabels.tsx';
 import { Printers } from './Printers.tsx';
 import { SheetPicture } from './SheetPicture.tsx';
 import { YardSheet } from './YardSheet.tsx';
@@ -50,6 +51,7 @@ export function Labels({ batchId }: { batchId: string | null }) {
           />
         )}
       </Section>
+      <PlainLabels sheet={sheet} sheets={sheets} printers={setup.data.printers} setSheet={setKey} />
       <YardSheet />
       <OwnSheets sheets={setup.data.sheets} />
       <Printers printers={setup.data.printers} sheet={sheet.key} />
@@ -135,7 +137,7 @@ function LabelForm(props: LabelFormProps) {
       </div>
       <div className="stack">
         <SheetPicture sheet={sheet} startAt={first} labels={labels} onChoose={(n) => setStartAt(String(n))} />
-        {picture.data ? <LabelPreview picture={picture.data} sheet={sheet} /> : null}
+        <LabelPreview look={picture.data ?? null} sheet={sheet} />
       </div>
     </div>
   );

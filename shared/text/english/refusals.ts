@@ -238,6 +238,7 @@ export const REFUSALS: Sentences<Own> = {
   'start-beyond-sheet': ({ labels }) =>
     `First free label: this sheet has ${labels} labels. Type a number from 1 to ${labels}.`,
   'season-without-batches': ({ season }) => `Season: no batch was started in ${season}. Choose a season with batches.`,
+  'nothing-to-label': () => 'Labels: there is nothing of this kind to label yet. Choose another batch or kind.',
   'label-sheet-missing': () => 'Sheet: this label sheet is not in the workbook any more. Choose another.',
   'label-sheet-wrong': ({ field, trouble, millimetres }) =>
     `${ownSheets.fields[field]}: ${SHEET_TROUBLE[trouble](millimetres)}`,

@@ -105,6 +105,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'no-labels': { kind: 'no-labels', field: 'batchId' },
   'start-beyond-sheet': { kind: 'start-beyond-sheet', field: 'startAt', labels: 21 },
   'season-without-batches': { kind: 'season-without-batches', field: 'season', season: 2024 },
+  'nothing-to-label': { kind: 'nothing-to-label', field: 'kind' },
   'label-sheet-missing': { kind: 'label-sheet-missing', field: 'sheet' },
   'label-sheet-wrong': { kind: 'label-sheet-wrong', field: 'pitchX', trouble: 'overlap', millimetres: 1.5 },
   'printer-reading-wrong': {

@@ -1,0 +1,29 @@
+import type { PlainLabelKind } from '../../contract/plain-labels.ts';
+
+/** Words on labels for bars, cages and queens, and for choosing them. */
+export const plainLabels = {
+  section: 'Labels for bars, cages and queens',
+  what: 'Labels for',
+  kinds: { bars: 'bars', cages: 'cages', queens: 'queens' } satisfies Record<PlainLabelKind, string>,
+  batch: 'Batch',
+  count: (n: number) => (n === 1 ? '1 label' : `${n} labels`),
+  none: {
+    bars: 'This batch has no bar yet.',
+    cages: 'No cell of this batch was counted, and none is planned, so there is no cage to label.',
+    queens: 'No queen with a number is with you.',
+  } satisfies Record<PlainLabelKind, string>,
+  bar: (number: number) => `bar ${number}`,
+  cage: (number: number) => `cage ${number}`,
+  line: (line: string) => `line ${line}`,
+  given: (day: string) => `given ${day}`,
+  emerges: (from: string, to: string) => (from === to ? `emerge ${from}` : `emerge ${from} to ${to}`),
+  eggs: (day: string) => `eggs ${day}`,
+  proved: (day: string) => `proved ${day}`,
+  title: (kind: string) => `Labels for ${kind}`,
+  fileName: (kind: string, what: string) => `ripecell-labels-${kind}-${what}.pdf`,
+  save: 'Save these labels',
+  codeNeeds: (mm: number) =>
+    `The square code needs ${mm} mm of room and would be too fine to read here. Choose a larger label, or leave it out.`,
+  unprintable: (letters: readonly string[]) =>
+    `${letters.length === 1 ? 'This letter is' : 'These letters are'} in neither of the fonts and will be printed as “?”: ${letters.join(' ')}`,
+} as const;
