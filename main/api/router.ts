@@ -36,6 +36,7 @@ import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } f
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { ListNotes } from '../../shared/contract/notes.ts';
+import { PrintHivePage, PrintInspectorPages, PrintKeyCard, PrintQueenCard } from '../../shared/contract/papers.ts';
 import { PreviewPlainLabels, PrintPlainLabels } from '../../shared/contract/plain-labels.ts';
 import {
   LabelChoice,
@@ -115,6 +116,8 @@ import { getHiveRecords } from '../operations/hives/get-hive-records.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
 import { listStock } from '../operations/hives/list-stock.ts';
 import { moveHive } from '../operations/hives/move-hive.ts';
+import { printHivePage } from '../operations/hives/print-hive-page.ts';
+import { printInspectorPages } from '../operations/hives/print-inspector-pages.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { recordScore } from '../operations/hives/record-score.ts';
 import { recordTest } from '../operations/hives/record-test.ts';
@@ -130,6 +133,7 @@ import { offerLabels } from '../operations/print/offer-labels.ts';
 import { previewLabel } from '../operations/print/preview-label.ts';
 import { previewPlainLabels } from '../operations/print/preview-plain-labels.ts';
 import { printCalibration } from '../operations/print/print-calibration.ts';
+import { printKeyCard } from '../operations/print/print-key-card.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
 import { printPlainLabels } from '../operations/print/print-plain-labels.ts';
 import { printTimetable } from '../operations/print/print-timetable.ts';
@@ -142,6 +146,7 @@ import { getQueen } from '../operations/queens/get-queen.ts';
 import { listMotherLines } from '../operations/queens/list-mother-lines.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
 import { moveQueen } from '../operations/queens/move-queen.ts';
+import { printQueenCard } from '../operations/queens/print-queen-card.ts';
 import { recordFeedback } from '../operations/queens/record-feedback.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
@@ -226,6 +231,8 @@ export const appRouter = group({
     recordTreatment: command(RecordTreatment, recordTreatment),
     moveHive: command(MoveHive, moveHive),
     recordHiveLook: command(RecordHiveLook, recordHiveLook),
+    printHivePage: command(PrintHivePage, printHivePage),
+    printInspectorPages: command(PrintInspectorPages, printInspectorPages),
   }),
   boxes: group({
     listBoxes: plainQuery(listBoxes),
@@ -251,6 +258,7 @@ export const appRouter = group({
     moveQueen: command(MoveQueen, moveQueen),
     recordFeedback: command(RecordFeedback, recordFeedback),
     saveQueen: command(SaveQueen, saveQueen),
+    printQueenCard: command(PrintQueenCard, printQueenCard),
   }),
   today: group({
     getToday: plainQuery(getToday),
@@ -277,6 +285,7 @@ export const appRouter = group({
     printTimetable: command(PrintTimetable, printTimetable),
     previewPlainLabels: query(PreviewPlainLabels, previewPlainLabels),
     printPlainLabels: command(PrintPlainLabels, printPlainLabels),
+    printKeyCard: command(PrintKeyCard, printKeyCard),
     getPrintSetup: plainQuery(getPrintSetup),
     saveLabelSheet: command(SaveLabelSheet, saveLabelSheet),
     removeLabelSheet: command(RemoveLabelSheet, removeLabelSheet),

@@ -44,6 +44,8 @@ export interface FlowingPaper {
   figure(height: number, alt: string, draw: (flow: Flow) => void): void;
   /** Words over a picture of that height, never parted from it. */
   caption(text: string, height: number): void;
+  /** A dashed line across the middle of the paper, below which the rest stands, where what is above leaves room for it. */
+  fold(text: string): void;
   newPage(): void;
   readonly sizes: FlowSizes;
   finish(): Promise<{ readonly bytes: Buffer; readonly pages: number }>;
@@ -97,6 +99,7 @@ export function flowingPaper(choice: FlowingChoice): FlowingPaper {
       flow.need(room + 2 * lineHeight(flow.sizes.body));
       drawParagraph(flow, text, 'bold');
     },
+    fold: (text) => drawFold(flow, text, height / 2),
     newPage,
     sizes: flow.sizes,
     finish: async () => {
@@ -142,6 +145,18 @@ function drawList(flow: Flow, items: readonly string[]): void {
     flow.y += 0.8;
   }
   flow.y += 1;
+}
+
+function drawFold(flow: Flow, text: string, middle: number): void {
+  if (flow.y > middle) return;
+  const { document, sizes, left, width } = flow;
+  asOrnament(document.pdf, () => {
+    document.pdf.dash(4, { space: 3 });
+    document.line(left, middle, left + width, middle, 0.15);
+    document.pdf.undash();
+    document.text(text, 'regular', sizes.small, left, middle - 1);
+  });
+  flow.y = middle;
 }
 
 /** Lines one under another; where the page ends, the rest goes on as a part of the same kind. */

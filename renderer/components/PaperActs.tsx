@@ -2,7 +2,7 @@ import { Button } from '@mui/material';
 import { ChangeLines, type ChangeLinesProps } from './ChangeLines.tsx';
 import { useWords } from './words.ts';
 
-interface PaperActsProps {
+export interface PaperActsProps {
   readonly save: string;
   readonly onSave: () => void;
   /** Null where the paper can only be saved. */

@@ -14,6 +14,7 @@ import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { DayLine } from './DayLine.tsx';
 import { HiveLooks } from './HiveLooks.tsx';
+import { HivePaper } from './HivePaper.tsx';
 import { HiveRecords } from './HiveRecords.tsx';
 import { HiveRoles } from './HiveRoles.tsx';
 import { HiveStandingTable } from './HiveStandingTable.tsx';
@@ -38,6 +39,7 @@ export function HivePage({ colonyId }: { colonyId: string }) {
       </div>
       <HiveRecords colonyId={colonyId} />
       <Batches hive={hive} />
+      <HivePaper colonyId={colonyId} />
       <HiveHistory colonyId={colonyId} />
     </Page>
   );

@@ -15,6 +15,8 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
+import { InspectorPages } from './InspectorPages.tsx';
+import { KeyCard } from './KeyCard.tsx';
 import { LabelPreview } from './LabelPreview.tsx';
 import { OwnSheets } from './OwnSheets.tsx';
 import { PlainLabels } from './PlainLabels.tsx';
@@ -53,6 +55,8 @@ export function Labels({ batchId }: { batchId: string | null }) {
       </Section>
       <PlainLabels sheet={sheet} sheets={sheets} printers={setup.data.printers} setSheet={setKey} />
       <YardSheet />
+      <KeyCard />
+      <InspectorPages />
       <OwnSheets sheets={setup.data.sheets} />
       <Printers printers={setup.data.printers} sheet={sheet.key} />
     </Page>

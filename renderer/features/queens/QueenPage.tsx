@@ -10,6 +10,7 @@ import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { YearColourMark } from '../../components/YearColourMark.tsx';
 import { Feedback } from './Feedback.tsx';
+import { HandOverCard } from './HandOverCard.tsx';
 import { MoveForm } from './MoveForm.tsx';
 import { QueenChecks } from './QueenChecks.tsx';
 import { QueenForm } from './QueenForm.tsx';
@@ -32,6 +33,7 @@ export function QueenPage({ queenId }: { queenId: string }) {
         <Family line={queen} />
         <Feedback line={queen} />
       </div>
+      <HandOverCard queenId={queenId} />
       <Particulars line={queen} />
       <QueenHistory queenId={queenId} />
     </Page>

@@ -1,0 +1,25 @@
+/** Words on the card that goes with a queen. How to introduce her: common practice, no source. */
+export const handOver = {
+  title: (number: string) => `Queen ${number}`,
+  section: 'Hand-over card',
+  save: 'Save the hand-over card',
+  fact: 'About her',
+  word: '',
+  raised: 'Raised in the workbook',
+  none: 'not known',
+  yearColour: (colour: string, year: number) => `${colour}, for ${year}`,
+  marked: (on: string | null) => (on === null ? 'not written down whether she is marked' : `marked on ${on}`),
+  mark: 'Mark',
+  introduce: 'To introduce her',
+  steps: [
+    'Keep her in her cage in the shade, not hot and not cold, with a drop of water on the mesh. Give her to her new colony the same day if you can.',
+    'The new colony must have no queen and no queen cells: bees with a queen of their own, or raising one, kill a stranger. Look for cells again before you let her out.',
+    'Hang the cage between two combs with young brood, the mesh free for the bees to feed her, the candy end a little upwards.',
+    'Feed a little where nothing is in flower, and then leave the hive shut. Look after a week, for eggs and not for her, with little smoke.',
+    'Where bees sit on the cage like a ball, biting, do not let her out: take their cells and wait a day or two.',
+    'No way of introducing a queen is safe every time.',
+  ],
+  cautions: 'Take care',
+  caution: 'This card is what its writer recorded. It is no health certificate.',
+  file: (number: string) => `ripecell-queen-${number}.pdf`,
+} as const;

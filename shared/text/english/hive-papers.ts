@@ -1,0 +1,78 @@
+import { counted } from './counted.ts';
+
+/** Words on the page of a hive and on the pages for an inspector. */
+export const hivePapers = {
+  hive: {
+    section: 'Hive page',
+    title: (name: string) => `Hive ${name}`,
+    save: 'Save the hive page',
+    stands: (place: string) => `Stands: ${place}.`,
+    nowhere: 'place not written down',
+    roles: (season: number, roles: string) => `${season}: ${roles}`,
+    file: (code: string) => `ripecell-hive-${code}.pdf`,
+  },
+  inspector: {
+    section: 'Pages for an inspector',
+    explain:
+      'Hives, moves, treatments and queens of one year as you wrote them down, and what was not written down. What must be kept, and in which form, is for your local rules.',
+    title: (yard: string, year: number) => `Hive records ${year}, ${yard}`,
+    allYards: 'all yards',
+    year: 'Year',
+    yard: 'Yard',
+    save: 'Save the pages',
+    rules:
+      'These pages show what was written down in this workbook, and only that. What has to be recorded, reported or kept, and for how long, is for your local rules and your bee authority; the label of a product and a veterinarian have the last word on treatments.',
+    counts: (hives: number, moves: number, treatments: number) =>
+      `${counted(hives, 'hive', 'hives')}, ${counted(moves, 'move', 'moves')}, ${counted(treatments, 'treatment', 'treatments')}.`,
+    file: (year: number) => `ripecell-records-${year}.pdf`,
+  },
+  headings: {
+    notRecorded: 'What was not written down',
+    roles: 'Roles',
+    hives: 'Hives',
+    looks: 'Looks',
+    treatments: 'Treatments',
+    moves: 'Moves',
+    queens: 'Queens',
+    queensInOut: 'Queens in and out',
+  },
+  columns: {
+    hive: 'Hive',
+    yard: 'Yard',
+    place: 'Place',
+    lastLook: 'Last look',
+    ended: 'Ended',
+    day: 'Day',
+    strength: 'Bees, 1 to 5',
+    food: 'Food, 1 to 5',
+    note: 'Note',
+    from: 'From',
+    to: 'To',
+    product: 'Product',
+    amount: 'Amount',
+    reason: 'Reason',
+    paper: 'Paper',
+    queen: 'Queen',
+    what: 'What happened',
+  },
+  none: {
+    looks: 'No look was written down.',
+    treatments: 'No treatment was written down.',
+    moves: 'No move was written down.',
+    queens: 'No queen was written down.',
+  },
+  blank: '·',
+  key: 'A dot stands where nothing was written down.',
+  gaps: {
+    looks: 'No look in the year',
+    place: 'Yard not written down',
+    amount: 'Treatments without an amount',
+    end: 'Treatments without a last day',
+    product: 'Treatments without a number of the product or prescription',
+    route: 'Moves without the yard they left or came to',
+    permit: 'Moves without a permit or other paper',
+    receiver: 'Queens given or sold without a receiver',
+  },
+  gap: (what: string, where: string) => `${what}: ${where}.`,
+  noGaps: 'Every line that has a place here was filled in.',
+} as const;
