@@ -3,8 +3,13 @@ import type { Translation } from '../translation.ts';
 import { batches } from './batches.ts';
 import { REASONS } from './box-proposals.ts';
 import { boxes } from './boxes.ts';
+import { calendarWords } from './calendar-file.ts';
+import { calendarRefusalSentence, contradictionSentence } from './calendar-refusals.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
+import { clashSentence, clashWords, startTroubleSentence } from './clashes.ts';
+import { copies } from './copies.ts';
+import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
 import { followUps } from './follow-ups.ts';
 import { frame } from './frame.ts';
@@ -14,8 +19,11 @@ import { hives } from './hives.ts';
 import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
 import { menuWords, windowWords } from './menu.ts';
+import { methodEditor } from './method-editor.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
+import { notes } from './notes.ts';
+import { print } from './print.ts';
 import { queens } from './queens.ts';
 import { NOTICES, REFUSALS } from './refusals.ts';
 import { REMEDY_WORDS } from './remedies.ts';
@@ -24,7 +32,9 @@ import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
 import { STEP_TEXTS } from './steps.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
+import { dictionaryWords, tablesOut, tableTitles } from './tables-out.ts';
 import { today } from './today.ts';
+import { weather } from './weather.ts';
 import { yardSheet } from './yard-sheet.ts';
 
 /** All words in German. What is missing here is said in English until it is translated. */
@@ -83,7 +93,22 @@ export const german: Translation<typeof english> = {
   history,
   tablesIn,
   importFields: IMPORT_FIELD_WORDS,
+  weather,
+  errand: errandWords,
+  notes,
+  methodEditor,
+  calendarFile: calendarWords,
+  print,
+  copies,
+  clashes: clashWords,
+  tablesOut,
+  tableTitles,
+  dictionary: dictionaryWords,
   sentences: {
+    calendarRefusal: calendarRefusalSentence,
+    contradiction: contradictionSentence,
+    clash: clashSentence,
+    startTrouble: startTroubleSentence,
     refusals: REFUSALS,
     notices: NOTICES,
     fileTroubles: FILE_TROUBLE,
