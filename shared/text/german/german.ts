@@ -12,6 +12,7 @@ import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
 import { followUps } from './follow-ups.ts';
+import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
 import { handout } from './handout.ts';
 import { CHANGES, history, ROW_WORDS } from './history.ts';
@@ -27,10 +28,13 @@ import { print } from './print.ts';
 import { queens } from './queens.ts';
 import { NOTICES, REFUSALS } from './refusals.ts';
 import { REMEDY_WORDS } from './remedies.ts';
+import { season } from './season.ts';
+import { seasonReport } from './season-report.ts';
 import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
 import { STEP_TEXTS } from './steps.ts';
+import { stock } from './stock.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
 import { dictionaryWords, tablesOut, tableTitles } from './tables-out.ts';
 import { today } from './today.ts';
@@ -104,6 +108,10 @@ export const german: Translation<typeof english> = {
   tablesOut,
   tableTitles,
   dictionary: dictionaryWords,
+  season,
+  seasonReport,
+  forecast,
+  stock,
   sentences: {
     calendarRefusal: calendarRefusalSentence,
     contradiction: contradictionSentence,

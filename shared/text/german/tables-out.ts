@@ -21,6 +21,9 @@ export const tableTitles: Translation<typeof EnglishTitles> = {
   'hive-moves': 'Versetzte Völker',
   'hive-scores': 'Bewertungen der Völker',
   'hive-tests': 'Tests der Völker',
+  'steps-done': 'Erledigte Schritte',
+  sightings: 'Was zu sehen war',
+  'queen-moves': 'Wohin Königinnen gingen',
 };
 
 export const dictionaryWords: Translation<typeof EnglishDictionary> = {

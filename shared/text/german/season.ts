@@ -1,0 +1,143 @@
+import type { season as english } from '../english/season.ts';
+import type { Translation } from '../translation.ts';
+
+const moreOrFewer = (difference: number): string => {
+  const whole = Math.round(difference);
+  if (whole === 0) return 'nicht mehr';
+  return whole > 0 ? `${whole} mehr` : `${-whole} weniger`;
+};
+
+export const season: Translation<typeof english> = {
+  title: 'Saison',
+  tabs: { compare: 'Vergleichen', queens: 'Wie viele Königinnen', plan: 'Plan', weather: 'Wetter', report: 'Bericht' },
+  plan: 'Plan',
+  compare: 'Vergleichen',
+  by: 'Vergleichen nach',
+  and: 'und nach',
+  oneFactor: 'nichts weiter',
+  allowingFor: 'Unter Berücksichtigung von',
+  allowNothing: 'nichts',
+  in: 'In',
+  allSeasons: 'allen Saisons',
+  leaveOut: 'Übung weglassen',
+  stage: 'Bild zeigt',
+  factors: {
+    method: 'Verfahren',
+    builder: 'Pflegevolk',
+    breeder: 'Zuchtvolk',
+    season: 'Saison',
+    month: 'Monat',
+    boxType: 'Bauart des Kästchens',
+  },
+  manyOf: {
+    method: 'Verfahren',
+    builder: 'Pflegevölkern',
+    breeder: 'Zuchtvölkern',
+    season: 'Saisons',
+    month: 'Monaten',
+    boxType: 'Bauarten',
+  },
+  ofHundred: {
+    take: 'angenommene Zellen je 100 Larven',
+    sealing: 'verdeckelte Zellen je 100 angenommene',
+    emergence: 'Königinnen je 100 Zellen',
+    mating: 'erwiesene Königinnen je 100 geschlüpfte',
+  },
+  stages: {
+    take: { name: 'Annahme', line: 'angenommen von gegeben' },
+    sealing: { name: 'verdeckelt', line: 'verdeckelt von denen, die angenommen und belassen wurden' },
+    emergence: { name: 'Schlupf', line: 'geschlüpft von den Zellen in Kästchen' },
+    mating: { name: 'Begattung', line: 'erwiesen von den geschlüpften' },
+    through: { name: 'ganzer Weg', line: 'erwiesene Königinnen, die von gegebenen Larven zu erwarten sind' },
+  },
+  columns: { group: '', batches: 'Serien' },
+  unknown: 'nicht gesagt',
+  chart: (stage: string, factor: string) => `${stage.charAt(0).toUpperCase()}${stage.slice(1)} nach ${factor}`,
+  figuresBy: (factor: string) => `Zahlen nach ${factor}`,
+  figure: (successes: string, of: string) => `${successes} von ${of}`,
+  range: (range: string) => `9-mal in 10: ${range}`,
+  batchesN: (n: number) => (n === 1 ? '1 Serie' : `${n} Serien`),
+  oneBatch: 'nur eine Serie: meist geraten',
+  none: 'nicht gezählt',
+  saveFigures: 'Zahlen speichern',
+  figuresFile: (factor: string, day: string) => `Zahlen nach ${factor} ${day}`,
+  figureColumns: [
+    'Gruppe',
+    'Stufe',
+    'gekommen',
+    'von',
+    'Serien',
+    'schlichter Anteil',
+    'schlicht von',
+    'schlicht bis',
+    'gewogener Anteil',
+    'gewogen von',
+    'gewogen bis',
+  ],
+  savedWords: {
+    saved: (path: string) => `Gespeichert als ${path}.`,
+    notSaved: 'Die Zahlen konnten dort nicht gespeichert werden. Wählen Sie einen anderen Ort.',
+    downloaded: 'Die Zahlen liegen in den Downloads Ihres Browsers.',
+  },
+  finding: {
+    nothing: 'Noch wurde nichts gezählt, das sich vergleichen ließe.',
+    one: (group: string, stage: string, percent: string, n: number) =>
+      `Nur ${group} hat Zahlen für ${stage}: ${percent} über ${n === 1 ? 'eine Serie' : `${n} Serien`}.`,
+    weighing: 'Die Serien werden gewogen …',
+    wholeWay: 'Der ganze Weg vervielfacht die Stufen; sehen Sie an den Stufen, was sich unterscheiden lässt.',
+    certainty: {
+      'cannot-tell': (a: string, b: string) => `${a} und ${b} lassen sich nicht unterscheiden.`,
+      leaning: (a: string, b: string) => `Es neigt sich zu ${a} gegenüber ${b}.`,
+      probably: (a: string, b: string) => `${a} ist wahrscheinlich besser als ${b}.`,
+      'very-likely': (a: string, b: string) => `${a} ist sehr wahrscheinlich besser als ${b}.`,
+      'as-good-as-certain': (a: string, b: string) => `${a} ist so gut wie sicher besser als ${b}.`,
+    },
+    bet: (times: number) =>
+      `Wetten Sie zwanzigmal darauf, und es stimmt etwa ${times === 20 ? 'jedes Mal' : `${times}-mal`}.`,
+    best: (group: string) => `${group} ist das Beste von allen.`,
+    difference: (mean: number, lower: number, upper: number, what: string) =>
+      `Etwa ${moreOrFewer(mean)} ${what}; 9-mal in 10 zwischen ${moreOrFewer(lower)} und ${moreOrFewer(upper)}.`,
+    noMatter: 'Sehr wahrscheinlich kein Unterschied, auf den es ankommt: weniger als 5 von 100 in beiden Richtungen.',
+    swing: (group: string, of: number) =>
+      of < 1
+        ? `Einzelne Serien von ${group} unterscheiden sich, soweit zu sehen, nur durch Glück.`
+        : `Einzelne Serien von ${group} schwanken um etwa ${Math.round(of)} von 100 nach beiden Seiten.`,
+    guesswork: (group: string) => `${group} ruht auf nur einer Serie: meist geraten.`,
+    next: {
+      take: (group: string, of: number, span: string) =>
+        `Von den nächsten ${of} Larven, gegeben mit ${group}, würden 9-mal in 10 ${span} angenommen.`,
+      sealing: (group: string, of: number, span: string) =>
+        `Von den nächsten ${of} angenommenen Zellen mit ${group} würden 9-mal in 10 ${span} verdeckelt.`,
+      emergence: (group: string, of: number, span: string) =>
+        `Von den nächsten ${of} Zellen mit ${group} würden 9-mal in 10 ${span} schlüpfen.`,
+      mating: (group: string, of: number, span: string) =>
+        `Von den nächsten ${of} Königinnen mit ${group} würden 9-mal in 10 ${span} erwiesen.`,
+    },
+    span: (lower: number, upper: number) => (lower === upper ? String(lower) : `${lower} bis ${upper}`),
+    allowing: (factor: string, sentence: string) => `Unter Berücksichtigung von ${factor}: ${sentence}`,
+    tooFew: (factor: string) => `Es sind zu wenige Serien, um ${factor} zu berücksichtigen.`,
+    notConnected: (a: string, b: string, many: string) =>
+      `${a} und ${b} wurden nie an vergleichbaren ${many} versucht, darum lässt sich nicht sagen, was von ihnen und was von den ${many} kommt.`,
+    disagrees: (many: string) =>
+      `Die beiden Antworten widersprechen sich, weil die Gruppen nicht an denselben ${many} versucht wurden.`,
+    settle: (more: number) =>
+      `Etwa ${more === 1 ? 'eine weitere Serie' : `${more} weitere Serien`} von jedem würde${more === 1 ? '' : 'n'} es entscheiden, wenn beide so weitergehen.`,
+    settleNever: (most: number) => `Mehr als ${most} weitere Serien von jedem wären nötig, um es zu entscheiden.`,
+  },
+  range9: (range: string) => `etwa 9-mal in 10 ${range}`,
+  tableNote:
+    'Die Spannen in dieser Tabelle nehmen alle Zellen einer Gruppe als eines, also sind sie der geringste Zweifel, den es gibt. Das Bild darunter berücksichtigt, dass Serien sich unterscheiden.',
+  caveat:
+    'Punkte und Spannen berücksichtigen, wie sehr sich Serien unterscheiden und wie wenige es sind: Kleine Gruppen werden zu den anderen hingezogen.',
+  running: (n: number) =>
+    n === 1
+      ? '1 Serie läuft noch oder ist nicht zu Ende gezählt; sie bleibt beim ganzen Weg weg.'
+      : `${n} Serien laufen noch oder sind nicht zu Ende gezählt; sie bleiben beim ganzen Weg weg.`,
+  assumed:
+    'Ein weisellos gefundenes Kästchen zählt als geschlüpft, außer seine Zelle war tot oder ausgebissen zu sehen.',
+  behind: 'Serien hinter dieser Zeile',
+  ticks: 'Kleine Striche: einzelne Serien, größer bei mehr Zellen.',
+  empty: 'Noch nichts zu vergleichen. Beginnen Sie eine Serie, und zählen Sie.',
+  planEmpty: 'Keine Serie ist geplant oder läuft.',
+  week: (n: number) => `Woche ${n}`,
+};

@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { METHODS } from '../../../../shared/model/method.ts';
+import { STEPS } from '../../../../shared/model/step.ts';
+import { wordsOf } from '../../../../shared/text/catalogue.ts';
+import { english } from '../../../../shared/text/english/english.ts';
+import { german } from '../../../../shared/text/german/german.ts';
+import { stepWords } from '../../../../shared/text/sentences.ts';
+
+type Tree = Readonly<Record<string, unknown>>;
+
+const isTree = (value: unknown): value is Tree => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Keys of the English words that have no German ones; a list counts as missing while it is shorter. */
+function missingIn(under: Tree, over: unknown, path: readonly string[] = []): readonly string[] {
+  return Object.entries(under).flatMap(([key, words]) => {
+    const said = isTree(over) ? over[key] : undefined;
+    const here = [...path, key];
+    if (isTree(words)) return missingIn(words, said, here);
+    if (said === undefined && words !== null) return [here.join('.')];
+    return Array.isArray(words) && Array.isArray(said) && said.length < words.length ? [here.join('.')] : [];
+  });
+}
+
+/** Words that were added in English and wait for their German ones; the list may only become shorter. */
+const WAITING = readFileSync(new URL('waiting.txt', import.meta.url), 'utf8')
+  .split('\n')
+  .filter((line) => line !== '' && !line.startsWith('#'));
+
+describe('German', () => {
+  test('has every word and sentence that English has, but for those that wait', () => {
+    const missing = missingIn(english, german);
+    const isWaiting = (key: string) => WAITING.some((one) => key === one || key.startsWith(`${one}.`));
+    expect(missing.filter((key) => !isWaiting(key))).toEqual([]);
+    expect(WAITING.filter((one) => !missing.some((key) => key === one || key.startsWith(`${one}.`)))).toEqual([]);
+  });
+
+  test('says of every step in every method what, why and what to mind', () => {
+    for (const step of STEPS)
+      for (const method of METHODS) {
+        const inEnglish = stepWords(english, step, method, 'queenless');
+        const inGerman = stepWords(wordsOf('de'), step, method, 'queenless');
+        for (const part of ['title', 'what', 'why', 'caution'] as const) {
+          expect([step, method, part, inGerman[part]]).not.toEqual([step, method, part, inEnglish[part]]);
+          // A caution that lost half its length has lost part of its sense.
+          expect(inGerman[part].length / inEnglish[part].length).toBeGreaterThan(0.6);
+        }
+      }
+  });
+
+  test('keeps the number of cautions, and quotes as Germans do', () => {
+    expect(german.cautions?.list).toHaveLength(english.cautions.list.length);
+    expect(JSON.stringify(german)).not.toMatch(/[“][A-ZÄÖÜa-zäöü][^“”„]*”/);
+  });
+
+  test('what is missing is said in English', () => {
+    expect(wordsOf('de').frame.places.today).toBe('Heute');
+    expect(wordsOf('de').frame.product).toBe(english.frame.product);
+    expect(wordsOf('en')).toBe(english);
+  });
+});
