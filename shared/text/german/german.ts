@@ -24,6 +24,7 @@ import { methodEditor } from './method-editor.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
 import { notes } from './notes.ts';
+import { plainLabels } from './plain-labels.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
 import { NOTICES, REFUSALS } from './refusals.ts';
@@ -112,6 +113,7 @@ export const german: Translation<typeof english> = {
   seasonReport,
   forecast,
   stock,
+  plainLabels,
   sentences: {
     calendarRefusal: calendarRefusalSentence,
     contradiction: contradictionSentence,

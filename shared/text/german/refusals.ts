@@ -235,6 +235,8 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
   'treatment-turned-round': ({ fromOn }, text) =>
     `Bis: Die Behandlung begann am ${text(fromOn)}. Geben Sie diesen Tag oder einen späteren ein, oder lassen Sie das Feld leer.`,
   'no-labels': () => 'Etiketten: Von dieser Serie sind keine Zellen in Kästchen. Setzen Sie zuerst Zellen in Kästchen.',
+  'nothing-to-label': () =>
+    'Etiketten für: Von dieser Auswahl ist nichts zu beschriften. Wählen Sie eine andere Serie oder Art.',
   'file-unreadable': ({ trouble }) => FILE_TROUBLE[trouble.reason]?.(trouble) ?? trouble.reason,
   'fields-not-matched': ({ fields }) =>
     `Spalten: Sagen Sie, welche Spalte ${fields.map((field) => IMPORT_FIELD_WORDS[field] ?? field).join(' und welche ')} ist.`,
