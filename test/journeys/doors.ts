@@ -80,13 +80,16 @@ async function openLoopback(browser: Browser, options?: BrowserContextOptions): 
   };
 }
 
+/** A loaded machine takes its time to open the workbook. */
+const WINDOW_TIME = { timeout: 30_000 };
+
 async function openElectron(browser: Browser, options?: BrowserContextOptions): Promise<OpenDoor> {
   log.folder = mkdtempSync(join(tmpdir(), 'ripecell-journey-'));
   await import(pathToFileURL(join(OUT, 'main/electron.js')).href);
   await vi.waitFor(() => {
     if (log.errors.length > 0) throw new Error(log.errors.join());
     if (log.windows.length === 0) throw new Error('no window yet');
-  });
+  }, WINDOW_TIME);
   const { context, page, problems } = await openPage(browser, options);
   await openWindowPage(page, join(OUT, 'preload/preload.cjs'), log.windows[0]?.url ?? '');
   return {

@@ -14,7 +14,7 @@ const PAGE = 'app://ripecell/';
 beforeAll(async () => {
   process.argv.push(`--ripecell-data=${trial}`);
   await import(pathToFileURL(join(OUT, 'main/electron.js')).href);
-  await vi.waitFor(() => expect([...log.errors, log.windows.length]).toEqual([1]));
+  await vi.waitFor(() => expect([...log.errors, log.windows.length]).toEqual([1]), { timeout: 30_000 });
 });
 afterAll(() => {
   app.quit();
@@ -52,7 +52,7 @@ test('a second start brings the window forward, and opens nothing it was not giv
 test('a second start with a workbook opens it, named from where the person stood, on a page loaded anew', async () => {
   const before = loads();
   app.emit('second-instance', {}, ['ripecell', 'First.ripecell'], join(trial, 'documents'));
-  await vi.waitFor(() => expect(loads()).toBe(before + 1));
+  await vi.waitFor(() => expect(loads()).toBe(before + 1), { timeout: 30_000 });
   expect([log.errors, log.windows[0]?.url, await openName()]).toEqual([[], PAGE, 'First']);
 });
 
@@ -60,7 +60,7 @@ test('a double click on a workbook opens it in the window that is there', async 
   const before = loads();
   const preventDefault = vi.fn();
   app.emit('open-file', { preventDefault }, join(trial, 'documents/Second.ripecell'));
-  await vi.waitFor(() => expect(loads()).toBe(before + 1));
+  await vi.waitFor(() => expect(loads()).toBe(before + 1), { timeout: 30_000 });
   expect([preventDefault.mock.calls.length, await openName(), log.windows.length]).toEqual([1, 'Second', 1]);
 });
 
@@ -68,7 +68,7 @@ test('a file that cannot be opened is named, and the open workbook stays on its 
   const before = loads();
   const missing = join(trial, 'gone.ripecell');
   app.emit('second-instance', {}, ['ripecell', missing], trial);
-  await vi.waitFor(() => expect(log.errors).toHaveLength(1));
+  await vi.waitFor(() => expect(log.errors).toHaveLength(1), { timeout: 30_000 });
   expect(log.errors[0]).toContain(missing);
   expect([loads(), await openName()]).toEqual([before, 'Second']);
 });

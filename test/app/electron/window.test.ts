@@ -12,7 +12,7 @@ import { OUT } from '../../journeys/doors.ts';
 beforeAll(async () => {
   log.folder = mkdtempSync(join(tmpdir(), 'ripecell-window-'));
   await import(pathToFileURL(join(OUT, 'main/electron.js')).href);
-  await vi.waitFor(() => expect([...log.errors, log.windows.length]).toEqual([1]));
+  await vi.waitFor(() => expect([...log.errors, log.windows.length]).toEqual([1]), { timeout: 30_000 });
 });
 afterAll(() => {
   app.quit();
