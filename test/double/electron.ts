@@ -41,7 +41,9 @@ class App extends EventEmitter {
     log.order.push('whenReady');
     return Promise.resolve();
   }
-  getLocale: () => 'en-GB',
+  getLocale() {
+    return 'en-GB';
+  }
   getPath(name: string) {
     if (name !== 'userData' && name !== 'documents') throw new Error(`double: no path ${name}`);
     return log.paths[name] ?? `${log.folder}/${name}`;
