@@ -167,6 +167,7 @@ function useFocusOnTurn(address: string): void {
       // The new page may have taken the focus already, and the person may be a key further.
       const at = document.activeElement;
       if (at?.closest('main') && !at.closest('.topline')) return;
+      if (document.querySelector('[role="dialog"]')) return;
       document.querySelector<HTMLElement>('main h1')?.focus({ preventScroll: true });
     });
   }, [address]);
