@@ -14,9 +14,12 @@ import { evening } from './evening.ts';
 import { followUps } from './follow-ups.ts';
 import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
+import { handOver } from './hand-over.ts';
 import { handout } from './handout.ts';
 import { CHANGES, history, ROW_WORDS } from './history.ts';
+import { hivePapers } from './hive-papers.ts';
 import { hives } from './hives.ts';
+import { keyCard } from './key-card.ts';
 import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
 import { menuWords, windowWords } from './menu.ts';
@@ -114,6 +117,9 @@ export const german: Translation<typeof english> = {
   forecast,
   stock,
   plainLabels,
+  handOver,
+  hivePapers,
+  keyCard,
   sentences: {
     calendarRefusal: calendarRefusalSentence,
     contradiction: contradictionSentence,
