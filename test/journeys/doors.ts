@@ -62,7 +62,7 @@ async function openPage(browser: Browser, options: BrowserContextOptions = {}) {
 async function openLoopback(browser: Browser, options?: BrowserContextOptions): Promise<OpenDoor> {
   const data = mkdtempSync(join(tmpdir(), 'ripecell-journey-'));
   const { startLoopback } = await import(pathToFileURL(join(OUT, 'main/loopback.js')).href);
-  const shell = await startLoopback({ out: OUT, data });
+  const shell = await startLoopback({ out: OUT, data, language: 'en' });
   const { context, page, problems } = await openPage(browser, options);
   await page.goto(shell.url);
   return {
