@@ -128,9 +128,9 @@ function SheetOutline({ sheet }: { sheet: LabelSheet }) {
       viewBox={`0 0 ${paperWidth} ${paperHeight}`}
       role="img"
       aria-label={words.sheetName(sheet)}
-      style={{ maxHeight: 360, maxWidth: 280, background: '#ffffff', border: '1px solid var(--rule)' }}
+      style={{ maxHeight: 360, maxWidth: 280, background: 'var(--surface)', border: '1px solid var(--rule)' }}
     >
-      <path d={labels.join('')} fill="none" stroke="#000000" strokeWidth={0.6} />
+      <path d={labels.join('')} fill="none" stroke="var(--ink)" strokeWidth={0.6} />
     </svg>
   );
 }
