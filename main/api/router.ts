@@ -36,7 +36,13 @@ import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } f
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { ListNotes } from '../../shared/contract/notes.ts';
-import { PrintHivePage, PrintInspectorPages, PrintKeyCard, PrintQueenCard } from '../../shared/contract/papers.ts';
+import {
+  PrintGlossary,
+  PrintHivePage,
+  PrintInspectorPages,
+  PrintKeyCard,
+  PrintQueenCard,
+} from '../../shared/contract/papers.ts';
 import { PreviewPlainLabels, PrintPlainLabels } from '../../shared/contract/plain-labels.ts';
 import {
   LabelChoice,
@@ -133,6 +139,7 @@ import { offerLabels } from '../operations/print/offer-labels.ts';
 import { previewLabel } from '../operations/print/preview-label.ts';
 import { previewPlainLabels } from '../operations/print/preview-plain-labels.ts';
 import { printCalibration } from '../operations/print/print-calibration.ts';
+import { printGlossary } from '../operations/print/print-glossary.ts';
 import { printKeyCard } from '../operations/print/print-key-card.ts';
 import { printLabels } from '../operations/print/print-labels.ts';
 import { printPlainLabels } from '../operations/print/print-plain-labels.ts';
@@ -285,6 +292,7 @@ export const appRouter = group({
     printTimetable: command(PrintTimetable, printTimetable),
     previewPlainLabels: query(PreviewPlainLabels, previewPlainLabels),
     printPlainLabels: command(PrintPlainLabels, printPlainLabels),
+    printGlossary: command(PrintGlossary, printGlossary),
     printKeyCard: command(PrintKeyCard, printKeyCard),
     getPrintSetup: plainQuery(getPrintSetup),
     saveLabelSheet: command(SaveLabelSheet, saveLabelSheet),

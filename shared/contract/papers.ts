@@ -9,3 +9,4 @@ export const PrintHivePage = PaperChoice.extend({ colonyId: IdField });
 /** Null = the hives of all yards. */
 export const PrintInspectorPages = PaperChoice.extend({ yardId: IdField.nullable(), year: SeasonField });
 export const PrintKeyCard = PaperChoice;
+export const PrintGlossary = PaperChoice;

@@ -137,6 +137,7 @@ export const PrintTimetable = BatchPreview.pick({
 }).extend({
   variant: z.enum(['dates', 'day-numbers', 'gaps']),
   paper: z.enum(['a4', 'letter']),
+  large: z.boolean().default(false),
 });
 
 export interface PaperFile {

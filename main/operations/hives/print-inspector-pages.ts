@@ -32,7 +32,7 @@ export async function printInspectorPages(
   const gaps = gapLines(inspected, writing);
   if (gaps.length === 0) pages.paragraph(words.noGaps);
   else pages.list(gaps);
-  putTable(pages, headings.hives, hivesTable(inspected, writing), none.looks);
+  putTable(pages, headings.hives, hivesTable(inspected, writing), none.hives);
   putTable(pages, headings.treatments, treatmentsTable(inspected.treatments, writing), none.treatments);
   putTable(pages, headings.moves, movesTable(inspected.moves, writing), none.moves);
   putTable(

@@ -45,7 +45,7 @@ function batchFace(tables: Tables, batch: Batch, words: Words): LabelFace {
   const order = storedSettings(tables.settings).dateOrder;
   const timetable = timetableOf(tables, batch);
   const breeder = hiveRef(tables, batch.breederId);
-  const { earliest, latest, expected } = timetable.emergence;
+  const { earliest, expected } = timetable.emergence;
   return {
     ...PLAIN,
     language: words.language,
@@ -55,10 +55,7 @@ function batchFace(tables: Tables, batch: Batch, words: Words): LabelFace {
       ? words.labels.mother([breeder.code, breeder.name].filter(Boolean).join(' '))
       : words.labels.noMother,
     yearColour: words.queens.colours[yearColour(yearOfDay(expected))],
-    firstLookOn: words.plainLabels.emerges(
-      paperDay(earliest, order, words.language),
-      paperDay(latest, order, words.language),
-    ),
+    firstLookOn: words.plainLabels.emerges(paperDay(earliest, order, words.language)),
     sealedBroodLookOn: words.plainLabels.given(paperDay(timetable.larvaeGivenOn, order, words.language)),
   };
 }

@@ -5,6 +5,7 @@ import { earlierOf } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { stepWords } from '../../../shared/text/sentences.ts';
 import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
+import { largeTimetablePdf } from '../../paper/large-timetable-pdf.ts';
 import { timetablePdf } from '../../paper/timetable-pdf.ts';
 import { plainInput } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
@@ -14,7 +15,7 @@ import { workbookWords } from '../workbook-words.ts';
 /** The timetable of any method as a paper for the class. */
 export async function printTimetable(
   desk: Desk,
-  { variant, paper, ...chosen }: z.infer<typeof PrintTimetable>,
+  { variant, paper, large = false, ...chosen }: z.input<typeof PrintTimetable>,
 ): Promise<Result<PaperFile, Refusal>> {
   const { tables } = desk.workbook;
   const words = workbookWords(desk);
@@ -33,7 +34,7 @@ export async function printTimetable(
   if (!planned.ok) return planned;
   const { steps, handsOff, emergence, larvaeGivenOn } = planned.value;
   const told = steps.filter(({ kind }) => kind !== 'warning');
-  const pdf = await timetablePdf({
+  const pdf = await (large ? largeTimetablePdf : timetablePdf)({
     words,
     method: words.methods[method].name,
     firstDay: told.reduce((first, { expected }) => earlierOf(first, expected), larvaeGivenOn),

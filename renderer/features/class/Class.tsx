@@ -16,6 +16,7 @@ import { DayField } from '../../components/DayField.tsx';
 import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useSentences, useToday, useWords } from '../../components/words.ts';
+import { GlossaryPaper } from './GlossaryPaper.tsx';
 import { Handout } from './Handout.tsx';
 import { SmallNumbers } from './SmallNumbers.tsx';
 
@@ -61,6 +62,7 @@ export function Class() {
         <DayField label={classroom.day} value={day} onChange={setDay} />
       </div>
       {day ? <ClassTimetable method={method} comb={comb} builderType={builderType} day={day} /> : null}
+      <GlossaryPaper />
       <SmallNumbers />
     </Page>
   );

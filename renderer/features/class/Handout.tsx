@@ -1,26 +1,20 @@
-import { Button } from '@mui/material';
 import { useState } from 'react';
-import type { PaperFile } from '../../../shared/contract/print.ts';
-import { ask, shell } from '../../client/client.ts';
-import { useChange } from '../../client/hooks.ts';
-import { openPdf, saveMade } from '../../client/made-files.ts';
-import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { ask } from '../../client/client.ts';
+import { usePaper } from '../../client/use-paper.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { PaperActs } from '../../components/PaperActs.tsx';
+import { FIRST_PAPER, PaperChoice } from '../../components/PaperChoice.tsx';
 import { useWords } from '../../components/words.ts';
 
 type Wish = Parameters<typeof ask.print.printTimetable.mutate>[0];
 
-/** The timetable on paper: with dates, for any year, or with gaps to fill in. */
-export function Handout({ chosen }: { chosen: Omit<Wish, 'variant' | 'paper'> }) {
-  const { handout, print: words, yardSheet } = useWords();
+/** The timetable on paper: with dates, for any year, or with gaps to fill in; in large print upright and without picture. */
+export function Handout({ chosen }: { chosen: Omit<Wish, 'variant' | 'paper' | 'large'> }) {
+  const { handout, print } = useWords();
   const [variant, setVariant] = useState<Wish['variant']>('dates');
-  const [paper, setPaper] = useState<Wish['paper']>('a4');
-  const [outcome, setOutcome] = useState<string | null>(null);
-  const print = useChange(ask.print.printTimetable.mutate);
-  const make = async (then: (file: PaperFile) => Promise<string | null>) => {
-    const file = await print.run({ ...chosen, variant, paper });
-    if (file) setOutcome((await then(file)) ?? words.pages(file.pages));
-  };
+  const [wish, setWish] = useState(FIRST_PAPER);
+  const paper = usePaper(ask.print.printTimetable.mutate, print);
+  const input = { ...chosen, variant, ...wish };
   return (
     <div className="stack" style={{ marginBottom: 18 }}>
       <div className="row acts">
@@ -33,31 +27,16 @@ export function Handout({ chosen }: { chosen: Omit<Wish, 'variant' | 'paper'> })
           }))}
           onChange={setVariant}
         />
-        <ChoiceField
-          label={yardSheet.paper}
-          value={paper}
-          choices={(['a4', 'letter'] as const).map((value) => ({ value, text: yardSheet.papers[value] }))}
-          onChange={setPaper}
-        />
-        <Button
-          variant="contained"
-          disabled={print.state.busy}
-          onClick={() => void make((file) => saveMade(file, words))}
-        >
-          {handout.save}
-        </Button>
-        {shell.kind === 'loopback' ? (
-          <Button variant="outlined" disabled={print.state.busy} onClick={() => void make(openPdf)}>
-            {words.open}
-          </Button>
-        ) : null}
+        <PaperChoice wish={wish} onChange={setWish} />
       </div>
-      {outcome ? (
-        <p className="line-good" role="status">
-          {outcome}
-        </p>
-      ) : null}
-      <ChangeLines {...print.state} ownFields={[]} />
+      <PaperActs
+        save={handout.save}
+        onSave={() => paper.save(input)}
+        onOpen={paper.open && (() => paper.open?.(input))}
+        busy={paper.state.busy}
+        outcome={paper.outcome}
+        state={paper.state}
+      />
     </div>
   );
 }

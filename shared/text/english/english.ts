@@ -8,6 +8,7 @@ import { calendarRefusalSentence } from './calendar-refusals.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashSentence, clashWords, startTroubleSentence } from './clashes.ts';
+import { classPapers } from './class-papers.ts';
 import { contradictionSentence } from './contradictions.ts';
 import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
@@ -98,6 +99,7 @@ export const english = {
   importFields: IMPORT_FIELD_WORDS,
   tableTitles,
   handout,
+  classPapers,
   handOver,
   hivePapers,
   keyCard,

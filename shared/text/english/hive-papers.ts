@@ -56,6 +56,7 @@ export const hivePapers = {
     what: 'What happened',
   },
   none: {
+    hives: 'No hive stood there in that year.',
     looks: 'No look was written down.',
     treatments: 'No treatment was written down.',
     moves: 'No move was written down.',

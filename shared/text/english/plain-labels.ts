@@ -16,7 +16,7 @@ export const plainLabels = {
   cage: (number: number) => `cage ${number}`,
   line: (line: string) => `line ${line}`,
   given: (day: string) => `given ${day}`,
-  emerges: (from: string, to: string) => (from === to ? `emerge ${from}` : `emerge ${from} to ${to}`),
+  emerges: (day: string) => `out from ${day}`,
   eggs: (day: string) => `eggs ${day}`,
   proved: (day: string) => `proved ${day}`,
   title: (kind: string) => `Labels for ${kind}`,

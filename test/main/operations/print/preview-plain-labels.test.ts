@@ -12,7 +12,7 @@ test('one label a bar, with batch, mother, day of the larvae and days of emergen
   expect(labels).toHaveLength(1);
   expect(labels[0]).toMatchObject({ box: '26-01', batch: 'bar 1', mother: 'mother H03', handsOffUntil: null });
   expect(labels[0]?.sealedBroodLookOn).toBe('given Mon 4 May');
-  expect(labels[0]?.firstLookOn).toMatch(/^emerge [A-Z][a-z]{2} \d+ May/);
+  expect(labels[0]?.firstLookOn).toMatch(/^out from [A-Z][a-z]{2} \d+ May/);
   expect(look?.picture?.strip).toBeNull();
   expect(look?.picture?.texts.map(({ text }) => text)).toContain('bar 1');
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { printTimetable } from '../../../../main/operations/print/print-timetable.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
+import { expectTidyPages, readPaperFile } from '../../../builders/read-paper-file.ts';
 import { readPdf } from '../../../builders/read-pdf.ts';
 import { refusalOf } from '../../../builders/running-batch.ts';
 
@@ -88,6 +89,25 @@ describe('the timetable for the class', () => {
       expect(pages.at(-1)?.texts.some(({ text }) => text.startsWith('Sources of the days'))).toBe(true);
     }
   });
+
+  test.each(['dates', 'day-numbers', 'gaps'] as const)(
+    'in large print (%s) is 13 pt and more, tagged, with every step and the caution',
+    async (variant) => {
+      for (const paper of ['a4', 'letter'] as const) {
+        const large = await readPaperFile(
+          mustOk(await printTimetable(aDesk(), { ...wish, variant, paper, large: true })),
+        );
+        expectTidyPages(large, paper);
+        expect(
+          Math.min(...large.pages.flatMap(({ texts }) => texts.map(({ points }) => points))),
+        ).toBeGreaterThanOrEqual(13);
+        expect(large.text).toContain('Queens emerge');
+        expect(large.text).toContain('Stings can cause severe allergy');
+        expect(/\d (Apr|May|Jun)\b/.test(large.text)).toBe(variant === 'dates');
+        expect(large.text.includes('________')).toBe(variant === 'gaps');
+      }
+    },
+  );
 
   test('asks for the comb where the method needs one', async () => {
     const refused = await printTimetable(aDesk(), { ...wish, method: 'cut-comb-edge' });
