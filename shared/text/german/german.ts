@@ -8,6 +8,7 @@ import { calendarRefusalSentence, contradictionSentence } from './calendar-refus
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
 import { clashSentence, clashWords, startTroubleSentence } from './clashes.ts';
+import { classPapers } from './class-papers.ts';
 import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
@@ -117,6 +118,7 @@ export const german: Translation<typeof english> = {
   forecast,
   stock,
   plainLabels,
+  classPapers,
   handOver,
   hivePapers,
   keyCard,

@@ -58,6 +58,7 @@ export const hivePapers: Translation<typeof english> = {
     what: 'Was geschah',
   },
   none: {
+    hives: 'In diesem Jahr stand dort kein Volk.',
     looks: 'Keine Kontrolle wurde aufgeschrieben.',
     treatments: 'Keine Behandlung wurde aufgeschrieben.',
     moves: 'Kein Versetzen wurde aufgeschrieben.',

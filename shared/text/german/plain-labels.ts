@@ -17,7 +17,7 @@ export const plainLabels: Translation<typeof english> = {
   cage: (number: number) => `Käfig ${number}`,
   line: (line: string) => `Linie ${line}`,
   given: (day: string) => `gegeben ${day}`,
-  emerges: (from: string, to: string) => (from === to ? `Schlupf ${from}` : `Schlupf ${from} bis ${to}`),
+  emerges: (day) => `schlüpft ab ${day}`,
   eggs: (day: string) => `Eier ${day}`,
   proved: (day: string) => `erwiesen ${day}`,
   title: (kind: string) => `Etiketten für ${kind}`,
