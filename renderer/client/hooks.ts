@@ -68,7 +68,7 @@ export function useChange<Input, Value>(
 }
 
 /** Why the last change could not be written; null once one could. */
-export const useSaveTrouble = (): SaveTrouble | null => useSyncExternalStore(saveTrouble.subscribe, saveTrouble.now);
+export const useSaveTrouble = (): SaveTrouble | null => useSyncExternalStore(saveTrouble.listen, saveTrouble.now);
 
 /** Has some questions asked once more, by the first word of their key. */
 export function useAskAgain(): (...keys: readonly string[]) => void {

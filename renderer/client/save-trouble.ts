@@ -22,7 +22,7 @@ export function troubleAfter(before: SaveTrouble | null, answer: unknown): SaveT
 }
 
 export const saveTrouble = {
-  subscribe(changed: () => void): () => void {
+  listen(changed: () => void): () => void {
     listeners.add(changed);
     return () => listeners.delete(changed);
   },

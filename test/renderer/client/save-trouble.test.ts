@@ -22,7 +22,7 @@ test('an answer of the shell says nothing about the drive', () => {
 
 test('whoever listens is told when it changes, and only then', () => {
   const told: (string | null)[] = [];
-  const stop = saveTrouble.subscribe(() => told.push(saveTrouble.now()));
+  const stop = saveTrouble.listen(() => told.push(saveTrouble.now()));
   for (const answer of [FULL, FULL, ok(null), ok(null)]) noteAnswer(answer);
   stop();
   noteAnswer(FULL);
