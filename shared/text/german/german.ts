@@ -40,6 +40,7 @@ import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
 import { STEP_TEXTS } from './steps.ts';
 import { stock } from './stock.ts';
+import { tableWords } from './tables.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
 import { dictionaryWords, tablesOut, tableTitles } from './tables-out.ts';
 import { today } from './today.ts';
@@ -122,6 +123,7 @@ export const german: Translation<typeof english> = {
   handOver,
   hivePapers,
   keyCard,
+  tables: tableWords,
   sentences: {
     calendarRefusal: calendarRefusalSentence,
     contradiction: contradictionSentence,
