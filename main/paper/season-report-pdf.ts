@@ -1,4 +1,4 @@
-import { seasonReport as words } from '../../shared/text/english/season-report.ts';
+import type { Words } from '../../shared/text/english/english.ts';
 import { perCentRange } from '../../shared/text/share-text.ts';
 import { type FlowingChoice, type FlowingPaper, flowingPaper } from './flowing-paper.ts';
 import type { FlowTable } from './flowing-table.ts';
@@ -13,6 +13,8 @@ export interface FactorReport {
 }
 
 export interface SeasonReport extends Omit<FlowingChoice, 'title' | 'page'> {
+  /** In the language of the workbook. */
+  readonly words: Words;
   readonly season: number;
   readonly summary: readonly string[];
   readonly stages: FlowTable;
@@ -29,6 +31,7 @@ export interface SeasonReport extends Omit<FlowingChoice, 'title' | 'page'> {
 export async function seasonReportPdf(
   report: SeasonReport,
 ): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
+  const words = report.words.seasonReport;
   const title = words.title(report.season);
   const paper = flowingPaper({ ...report, title, page: words.page });
   const { headings } = words;
@@ -36,7 +39,7 @@ export async function seasonReportPdf(
   for (const line of report.summary) paper.paragraph(line);
   paper.heading(headings.stages, 'H2');
   paper.table(report.stages);
-  for (const factor of report.factors) putFactor(paper, factor);
+  for (const factor of report.factors) putFactor(paper, factor, words.headings.by);
   for (const note of report.notes) paper.paragraph(note);
   paper.heading(headings.batches, 'H2');
   paper.table(report.batches);
@@ -52,8 +55,12 @@ export async function seasonReportPdf(
   return paper.finish();
 }
 
-function putFactor(paper: FlowingPaper, { factor, table, said, charts }: FactorReport): void {
-  paper.heading(words.headings.by(factor), 'H2');
+function putFactor(
+  paper: FlowingPaper,
+  { factor, table, said, charts }: FactorReport,
+  by: (factor: string) => string,
+): void {
+  paper.heading(by(factor), 'H2');
   paper.table(table);
   for (const { title, rows } of charts) {
     paper.caption(title, rangeChartHeight(paper.sizes, rows.length));

@@ -5,12 +5,11 @@ import type { PrintSeasonReport } from '../../../shared/contract/season.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { fullDay } from '../../../shared/text/day-text.ts';
-import { season as seasonWords } from '../../../shared/text/english/season.ts';
-import { seasonReport as words } from '../../../shared/text/english/season-report.ts';
 import { seasonReportPdf } from '../../paper/season-report-pdf.ts';
 import { batchLine } from '../batch-lines.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
+import { workbookWords } from '../workbook-words.ts';
 import { factorReport, stagesTable } from './season-report-figures.ts';
 import { batchesTable, gapLines, lessonLines, queensPart, summaryLines } from './season-report-story.ts';
 
@@ -23,6 +22,7 @@ export async function printSeasonReport(
 ): Promise<Result<PaperFile, Refusal>> {
   const { workbook, today } = desk;
   const { tables } = workbook;
+  const words = workbookWords(desk);
   const batches = tables.batches.where({ season });
   if (batches.length === 0) return refuse({ kind: 'season-without-batches', field: 'season', season });
   const lines = batches
@@ -30,22 +30,26 @@ export async function printSeasonReport(
     .toSorted((a, b) => (a.line.larvaeGivenOn < b.line.larvaeGivenOn ? -1 : 1));
   const { dateOrder } = storedSettings(tables.settings);
   const pdf = await seasonReportPdf({
+    words,
     season,
     paper,
     large,
-    foot: words.foot(workbook.name, fullDay(today, dateOrder), workbook.changeNumber),
+    foot: words.seasonReport.foot(workbook.name, fullDay(today, dateOrder, words.language), workbook.changeNumber),
     madeAt: `${isoOfDay(today)}T12:00:00Z`,
-    summary: summaryLines(lines),
-    stages: stagesTable(lines.flatMap(({ line }) => (line.practice ? [] : [line.tally]))),
-    factors: await Promise.all(FACTORS.map((factor) => factorReport(desk, season, factor))),
-    notes: [words.rangeNote, seasonWords.assumed],
-    batches: batchesTable(lines, dateOrder),
-    queens: queensPart(tables, season),
-    lessons: lessonLines(lines),
-    gaps: gapLines(lines),
+    summary: summaryLines(lines, words),
+    stages: stagesTable(
+      lines.flatMap(({ line }) => (line.practice ? [] : [line.tally])),
+      words,
+    ),
+    factors: await Promise.all(FACTORS.map((factor) => factorReport(desk, season, factor, words))),
+    notes: [words.seasonReport.rangeNote, words.season.assumed],
+    batches: batchesTable(lines, dateOrder, words),
+    queens: queensPart(tables, season, words),
+    lessons: lessonLines(lines, words),
+    gaps: gapLines(lines, words),
   });
   return ok({
-    name: words.fileName(season),
+    name: words.seasonReport.fileName(season),
     mediaType: 'application/pdf',
     base64: pdf.bytes.toString('base64'),
     pages: pdf.pages,

@@ -7,10 +7,8 @@ import {
   WEIGHED_STAGES,
 } from '../../../shared/contract/season.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
-import { english } from '../../../shared/text/english/english.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import { findingSentences } from '../../../shared/text/english/finding-text.ts';
-import { season as seasonWords } from '../../../shared/text/english/season.ts';
-import { seasonReport as words } from '../../../shared/text/english/season-report.ts';
 import { amount, perCent, perCentRange } from '../../../shared/text/share-text.ts';
 import { stageRate } from '../../engine/yield/stage-rate.ts';
 import type { FlowTable } from '../../paper/flowing-table.ts';
@@ -23,11 +21,11 @@ import { groupName } from './group-name.ts';
 /** The stages drawn as charts: where most is lost, and where a queen is made. */
 const CHARTED = ['take', 'mating'] as const;
 
-const { columns } = words;
-const stageName = (stage: (typeof RATE_STAGES)[number]): string => seasonWords.stages[stage].name;
+const stageName = (words: Words, stage: (typeof RATE_STAGES)[number]): string => words.season.stages[stage].name;
 
 /** The whole season stage by stage; each share with its counts and its range. */
-export function stagesTable(tallies: readonly BatchTally[]): FlowTable {
+export function stagesTable(tallies: readonly BatchTally[], words: Words): FlowTable {
+  const { columns } = words.seasonReport;
   return {
     columns: [
       { title: columns.stage },
@@ -38,11 +36,12 @@ export function stagesTable(tallies: readonly BatchTally[]): FlowTable {
     ],
     rows: RATE_STAGES.map((stage) => {
       const { rate, successes, of, interval, batches } = stageRate(tallies, stage);
-      if (rate === null || interval === null) return [stageName(stage), words.notCounted, '', '', ''];
+      if (rate === null || interval === null)
+        return [stageName(words, stage), words.seasonReport.notCounted, '', '', ''];
       return [
-        stageName(stage),
+        stageName(words, stage),
         perCent(rate),
-        seasonWords.figure(amount(successes), amount(of)),
+        words.season.figure(amount(successes, words.language), amount(of, words.language)),
         perCentRange(interval.lower, interval.upper),
         String(batches),
       ];
@@ -51,52 +50,58 @@ export function stagesTable(tallies: readonly BatchTally[]): FlowTable {
 }
 
 /** One factor: its figures, what can be said of them, and the charts of two stages. */
-export async function factorReport(desk: Desk, season: number, factor: CompareFactor): Promise<FactorReport> {
+export async function factorReport(
+  desk: Desk,
+  season: number,
+  factor: CompareFactor,
+  words: Words,
+): Promise<FactorReport> {
   const asked = { factor, and: null, season, leaveOutPractice: true } as const;
   const { rows } = compareSeason(desk, asked);
   // One group alone has nothing to be weighed against.
   const stages = WEIGHED_STAGES.filter((stage) => rows.filter((row) => row.rates[stage].of > 0).length > 1);
   const weighed = await Promise.all(stages.map((stage) => compareStage(desk, { ...asked, stage, allowingFor: null })));
-  const names = new Map(rows.map((row) => [row.groupId, groupName(row, english)]));
+  const names = new Map(rows.map((row) => [row.groupId, groupName(row, words)]));
   const name = (groupId: string): string => names.get(groupId) ?? '';
-  const said = weighed.flatMap((one) => saidOf(one, name));
+  const said = weighed.flatMap((one) => saidOf(one, name, words));
   return {
-    factor: seasonWords.factors[factor],
-    table: figuresTable(factor, rows),
-    said: said.length > 0 ? said : [words.nothingToCompare(seasonWords.factors[factor])],
-    charts: weighed.filter(({ stage }) => isCharted(stage)).map((one) => chartOf(factor, one, name)),
+    factor: words.season.factors[factor],
+    table: figuresTable(factor, rows, words),
+    said: said.length > 0 ? said : [words.seasonReport.nothingToCompare(words.season.factors[factor])],
+    charts: weighed.filter(({ stage }) => isCharted(stage)).map((one) => chartOf(factor, one, name, words)),
   };
 }
 
 const isCharted = (stage: StageComparison['stage']): boolean => CHARTED.some((one) => one === stage);
 
-function saidOf(weighed: StageComparison, name: (groupId: string) => string): readonly string[] {
+function saidOf(weighed: StageComparison, name: (groupId: string) => string, words: Words): readonly string[] {
   if (!weighed.lead) return [];
-  const { certainty, rest } = findingSentences(seasonWords, weighed, weighed.lead, name);
-  return [words.stageSaid(stageName(weighed.stage), certainty, rest)];
+  const { certainty, rest } = findingSentences(words.season, weighed, weighed.lead, name);
+  return [words.seasonReport.stageSaid(stageName(words, weighed.stage), certainty, rest)];
 }
 
-function figuresTable(factor: CompareFactor, rows: readonly CompareRow[]): FlowTable {
+function figuresTable(factor: CompareFactor, rows: readonly CompareRow[], words: Words): FlowTable {
+  const { columns } = words.seasonReport;
   return {
     columns: [
-      { title: capital(seasonWords.factors[factor]) },
+      { title: capital(words.season.factors[factor]) },
       { title: columns.batches, numeric: true },
-      ...RATE_STAGES.map((stage) => ({ title: capital(stageName(stage)) })),
+      ...RATE_STAGES.map((stage) => ({ title: capital(stageName(words, stage)) })),
     ],
     rows: rows.map((row) => [
-      groupName(row, english),
+      groupName(row, words),
       String(row.batchIds.length),
-      ...RATE_STAGES.map((stage) => figureText(row.rates[stage])),
+      ...RATE_STAGES.map((stage) => figureText(row.rates[stage], words)),
     ]),
   };
 }
 
 /** "74 %", its counts and its range, one under another. */
-function figureText({ rate, successes, of, interval }: RateFigure): string {
-  if (rate === null || interval === null) return words.notCounted;
+function figureText({ rate, successes, of, interval }: RateFigure, words: Words): string {
+  if (rate === null || interval === null) return words.seasonReport.notCounted;
   return [
     perCent(rate),
-    seasonWords.figure(amount(successes), amount(of)),
+    words.season.figure(amount(successes, words.language), amount(of, words.language)),
     perCentRange(interval.lower, interval.upper),
   ].join('\n');
 }
@@ -105,15 +110,16 @@ function chartOf(
   factor: CompareFactor,
   { stage, groups }: StageComparison,
   name: (groupId: string) => string,
+  words: Words,
 ): FactorReport['charts'][number] {
   return {
-    title: words.chart(stageName(stage), seasonWords.factors[factor]),
+    title: words.seasonReport.chart(stageName(words, stage), words.season.factors[factor]),
     rows: groups.map(({ groupId, mean, lower, upper, batches }) => ({
       label: name(groupId),
       mean,
       lower,
       upper,
-      note: words.chartRow(perCent(mean), batches),
+      note: words.seasonReport.chartRow(perCent(mean), batches),
     })),
   };
 }

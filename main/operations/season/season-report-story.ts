@@ -4,9 +4,7 @@ import type { Batch } from '../../../shared/model/batch.ts';
 import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import { type DateOrder, paperDay } from '../../../shared/text/day-text.ts';
-import { METHOD_WORDS } from '../../../shared/text/english/methods.ts';
-import { queens as queenWords } from '../../../shared/text/english/queens.ts';
-import { seasonReport as words } from '../../../shared/text/english/season-report.ts';
+import type { Words } from '../../../shared/text/english/english.ts';
 import type { FlowTable } from '../../paper/flowing-table.ts';
 import type { SeasonReport } from '../../paper/season-report-pdf.ts';
 import type { Tables } from '../../workbook/workbook.ts';
@@ -17,7 +15,7 @@ export interface ReportedBatch {
 }
 
 /** The season in a few sentences: batches and cells, as far as they were counted. */
-export function summaryLines(all: readonly ReportedBatch[]): readonly string[] {
+export function summaryLines(all: readonly ReportedBatch[], words: Words): readonly string[] {
   const earnest = all.filter(({ line }) => !line.practice).map(({ line }) => line);
   const practised = all.length - earnest.length;
   const inState = (state: BatchLine['state']) => earnest.filter((line) => line.state === state).length;
@@ -27,19 +25,22 @@ export function summaryLines(all: readonly ReportedBatch[]): readonly string[] {
     ...(earnest.length > 0
       ? [
           [
-            words.started(earnest.length, words.state(inState('closed'), inState('running'), inState('planned'))),
-            words.counted(sum('given'), sum('taken'), sum('sealed')),
-            words.boxed(sum('placed'), sum('emerged'), sum('laying'), sum('proved')),
+            words.seasonReport.started(
+              earnest.length,
+              words.seasonReport.state(inState('closed'), inState('running'), inState('planned')),
+            ),
+            words.seasonReport.counted(sum('given'), sum('taken'), sum('sealed')),
+            words.seasonReport.boxed(sum('placed'), sum('emerged'), sum('laying'), sum('proved')),
           ].join(' '),
         ]
       : []),
-    ...(practised > 0 ? [words.practice(practised)] : []),
+    ...(practised > 0 ? [words.seasonReport.practice(practised)] : []),
   ];
 }
 
 /** Every batch with what was counted of it, in the order of the larvae. */
-export function batchesTable(all: readonly ReportedBatch[], order: DateOrder): FlowTable {
-  const { columns } = words;
+export function batchesTable(all: readonly ReportedBatch[], order: DateOrder, words: Words): FlowTable {
+  const { columns } = words.seasonReport;
   return {
     columns: [
       { title: columns.batch },
@@ -58,13 +59,17 @@ export function batchesTable(all: readonly ReportedBatch[], order: DateOrder): F
     ],
     rows: all.map(({ line }) => {
       const { tally } = line;
-      const count = (cells: number | null) => (cells === null ? words.notCounted : String(cells));
-      const later = (cells: number) => (tally.placed === 0 ? words.notCounted : String(cells));
+      const count = (cells: number | null) => (cells === null ? words.seasonReport.notCounted : String(cells));
+      const later = (cells: number) => (tally.placed === 0 ? words.seasonReport.notCounted : String(cells));
       return [
-        [line.code, line.practice ? words.practiceMark : '', words.states[line.state]].filter(Boolean).join('\n'),
-        line.methodName ?? METHOD_WORDS[line.method].name,
-        [line.breeder?.code ?? words.notCounted, line.builder?.code ?? words.notCounted].join(', '),
-        paperDay(line.larvaeGivenOn, order),
+        [line.code, line.practice ? words.seasonReport.practiceMark : '', words.seasonReport.states[line.state]]
+          .filter(Boolean)
+          .join('\n'),
+        line.methodName ?? words.methods[line.method].name,
+        [line.breeder?.code ?? words.seasonReport.notCounted, line.builder?.code ?? words.seasonReport.notCounted].join(
+          ', ',
+        ),
+        paperDay(line.larvaeGivenOn, order, words.language),
         count(tally.given),
         count(tally.taken),
         count(tally.sealed),
@@ -78,44 +83,50 @@ export function batchesTable(all: readonly ReportedBatch[], order: DateOrder): F
 }
 
 /** Where the queens born in the season are now, and what their keepers told. */
-export function queensPart(tables: Tables, season: number): SeasonReport['queens'] {
+export function queensPart(tables: Tables, season: number, words: Words): SeasonReport['queens'] {
   const born = tables.queens.where({ bornIn: season }).toSorted((a, b) => compareCodes(a.number, b.number));
-  if (born.length === 0) return { line: words.noQueens, table: null, heard: null };
+  if (born.length === 0) return { line: words.seasonReport.noQueens, table: null, heard: null };
   const heard = Map.groupBy(
     born.flatMap((queen) => tables.queenFeedback.where({ queenId: queen.id })),
     ({ outcome }) => outcome,
   );
   const list = [...heard]
-    .map(([outcome, told]) => `${queenWords.feedback.outcomes[outcome]} ${told.length}`)
+    .map(([outcome, told]) => `${words.queens.feedback.outcomes[outcome]} ${told.length}`)
     .join(', ');
   return {
-    line: words.numbered(born.length),
+    line: words.seasonReport.numbered(born.length),
     table: {
       columns: [
-        { title: words.whereabouts.place },
-        { title: words.whereabouts.count, numeric: true },
-        { title: words.whereabouts.numbers },
+        { title: words.seasonReport.whereabouts.place },
+        { title: words.seasonReport.whereabouts.count, numeric: true },
+        { title: words.seasonReport.whereabouts.numbers },
       ],
       rows: QUEEN_PLACES.flatMap((place) => {
         const there = born.filter((queen) => queen.place === place);
         if (there.length === 0) return [];
-        return [[queenWords.places[place], String(there.length), there.map(numberWithReceiver).join(', ')]];
+        return [
+          [
+            words.queens.places[place],
+            String(there.length),
+            there.map((queen) => numberWithReceiver(queen, words)).join(', '),
+          ],
+        ];
       }),
     },
-    heard: list === '' ? null : words.heard(list),
+    heard: list === '' ? null : words.seasonReport.heard(list),
   };
 }
 
-const numberWithReceiver = ({ number, goneTo }: Queen): string =>
-  goneTo === null ? number : words.goneTo(number, goneTo);
+const numberWithReceiver = ({ number, goneTo }: Queen, words: Words): string =>
+  goneTo === null ? number : words.seasonReport.goneTo(number, goneTo);
 
-export const lessonLines = (all: readonly ReportedBatch[]): readonly string[] =>
-  all.flatMap(({ batch }) => (batch.lesson ? [words.lesson(batch.code, batch.lesson)] : []));
+export const lessonLines = (all: readonly ReportedBatch[], words: Words): readonly string[] =>
+  all.flatMap(({ batch }) => (batch.lesson ? [words.seasonReport.lesson(batch.code, batch.lesson)] : []));
 
-type Gap = keyof typeof words.gaps;
+type Gap = keyof Words['seasonReport']['gaps'];
 
 /** What was not written down, each with the batches it concerns; a batch that only begins misses nothing yet. */
-export function gapLines(all: readonly ReportedBatch[]): readonly string[] {
+export function gapLines(all: readonly ReportedBatch[], words: Words): readonly string[] {
   const missing: Readonly<Record<Gap, (one: ReportedBatch) => boolean>> = {
     given: ({ line }) => line.tally.given === null,
     taken: ({ line }) => line.tally.taken === null && (line.state === 'closed' || line.tally.sealed !== null),
@@ -125,8 +136,10 @@ export function gapLines(all: readonly ReportedBatch[]): readonly string[] {
     open: ({ batch, line }) => line.state === 'closed' && batch.closedOn === null,
     lesson: ({ batch }) => batch.closedOn !== null && !batch.lesson,
   };
-  return (Object.keys(words.gaps) as Gap[]).flatMap((gap) => {
+  return (Object.keys(words.seasonReport.gaps) as Gap[]).flatMap((gap) => {
     const batches = all.filter((one) => one.line.state !== 'planned' && missing[gap](one));
-    return batches.length === 0 ? [] : [words.gap(words.gaps[gap], batches.map(({ line }) => line.code).join(', '))];
+    return batches.length === 0
+      ? []
+      : [words.seasonReport.gap(words.seasonReport.gaps[gap], batches.map(({ line }) => line.code).join(', '))];
   });
 }
