@@ -1,6 +1,6 @@
 import { Button } from '@mui/material';
 import { type KeyboardEvent, useId, useState } from 'react';
-import type { StreamPicture } from '../../shared/contract/batches.ts';
+import type { StreamPicture, StreamStage } from '../../shared/contract/batches.ts';
 import { dayNumber } from '../../shared/text/day-text.ts';
 import { DataTable } from '../components/DataTable.tsx';
 import { useDays, useWords } from '../components/words.ts';
@@ -302,6 +302,7 @@ function Marks({ layout }: { layout: StreamLayout }) {
           fill="var(--bad)"
           fontWeight="600"
         >
+          {loss.cells > 0 && <title>{batches.stream.lostWhy[loss.stage]}</title>}
           {loss.cells > 0 && batches.stream.lost(loss.cells)}
           {loss.setAside > 0 && (
             <tspan fill="var(--soft-ink)" fontWeight="400">
@@ -319,6 +320,10 @@ function StreamTable({ stream }: { stream: StreamPicture }) {
   const { batches } = useWords();
   const days = useDays();
   const words = batches.stream;
+  const lossText = (stage: StreamStage) => {
+    const cells = lossAt(stage)?.cells ?? 0;
+    return cells > 0 ? `${cells}, ${words.lostWhy[stage]}` : '';
+  };
   const lossAt = (stage: string) => stream.losses.find((loss) => loss.stage === stage);
   return (
     <DataTable
@@ -331,7 +336,7 @@ function StreamTable({ stream }: { stream: StreamPicture }) {
         { key: 'to', title: words.columns.to, cell: (band) => days.short(band.to) },
         { key: 'alive', title: words.columns.alive, cell: (band) => band.alive ?? words.unknown, numeric: true },
         { key: 'basis', title: words.columns.basis, cell: (band) => (band.forecast ? words.forecast : words.counted) },
-        { key: 'lost', title: words.columns.lost, cell: (band) => lossAt(band.stage)?.cells || '', numeric: true },
+        { key: 'lost', title: words.columns.lost, cell: (band) => lossText(band.stage) },
         {
           key: 'set-aside',
           title: words.columns.setAside,

@@ -30,6 +30,7 @@ export interface StreamLayout {
     readonly y: number;
     readonly cells: number;
     readonly setAside: number;
+    readonly stage: StreamStage;
     /** Two losses close together turn their words away from each other. */
     readonly anchor: 'start' | 'end';
   }[];
@@ -93,7 +94,9 @@ export function layOutStream(stream: StreamPicture, { width, height }: StreamSiz
       return { ...place, step: gate.step, label: labelOver(place, todayX) };
     }),
     flags: stream.flags.map((flag) => ({ x: x(flag.on), step: flag.step, done: flag.done })),
-    losses: turnedApart(stream.losses.map(({ on, cells, setAside }) => ({ x: x(on), y: underBand, cells, setAside }))),
+    losses: turnedApart(
+      stream.losses.map(({ on, cells, setAside, stage }) => ({ x: x(on), y: underBand, cells, setAside, stage })),
+    ),
     wedge: {
       from: x(stream.emergence.earliest),
       middle: x(stream.emergence.expected),

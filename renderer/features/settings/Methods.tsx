@@ -112,6 +112,7 @@ function DaysTable({ view, typed, setTyped }: DaysTableProps) {
           cell: (row) => (
             <StepNames
               builtIn={say.step(row.step, view.method, 'queenless')}
+              source={row.source}
               typed={typed[row.step]}
               onType={(own) => setTyped({ ...typed, [row.step]: own })}
             />
@@ -149,13 +150,14 @@ function DaysTable({ view, typed, setTyped }: DaysTableProps) {
 
 interface StepNamesProps {
   readonly builtIn: string;
+  readonly source: string;
   readonly typed: TypedStep | undefined;
   readonly onType: (typed: TypedStep) => void;
 }
 
 /** A step by its name; opened, the person's own name for it and a note. */
-function StepNames({ builtIn, typed, onType }: StepNamesProps) {
-  const { methodEditor: words } = useWords();
+function StepNames({ builtIn, source, typed, onType }: StepNamesProps) {
+  const { methodEditor: words, batches } = useWords();
   const [open, setOpen] = useState(false);
   if (!typed) return <>{builtIn}</>;
   return (
@@ -174,6 +176,9 @@ function StepNames({ builtIn, typed, onType }: StepNamesProps) {
             onChange={(note) => onType({ ...typed, note })}
             multiline
           />
+          <p className="soft small">
+            {batches.one.source}: {source}
+          </p>
         </div>
       ) : null}
     </details>
