@@ -33,6 +33,7 @@ test('text size, density, theme, order of days, week and degrees act at once and
     const { page } = house;
     await page.getByLabel('Name', { exact: true }).fill('Our queens');
     await page.getByRole('button', { name: 'Begin my workbook' }).click();
+    await page.getByRole('heading', { name: 'Today' }).waitFor();
     await page.keyboard.press('Control+,');
     await page.getByRole('heading', { name: 'Appearance' }).waitFor();
     const sizes = await page.getByLabel('Size of the text').locator('option').allInnerTexts();
