@@ -39,7 +39,7 @@ export interface ChangeState {
 export function useChange<Input, Value>(
   change: (input: Input) => Promise<Result<Value, Refusal>>,
   /** False for a question that may be refused: it changes nothing. */
-  refreshes = true,
+  refreshes: boolean | 'forgets' = true,
 ) {
   const queries = useQueryClient();
   const [state, setState] = useState<Omit<ChangeState, 'busy'>>(NOTHING_YET);
@@ -53,6 +53,7 @@ export function useChange<Input, Value>(
         return null;
       }
       setState({ ...NOTHING_YET, notices: noticesOf(result.value), done: true });
+      if (refreshes === 'forgets') queries.removeQueries({ type: 'inactive' });
       if (refreshes) await queries.invalidateQueries();
       return result.value;
     } catch {
@@ -66,6 +67,13 @@ export function useChange<Input, Value>(
     state: { ...state, busy: mutation.isPending } satisfies ChangeState,
   };
 }
+
+/**
+ * A change after which another workbook is open, or none. Answers of the one before that are not on the page are
+ * forgotten, so that no page shows its hives for a moment as if they were the new one's.
+ */
+export const useOtherWorkbook = <Input, Value>(change: (input: Input) => Promise<Result<Value, Refusal>>) =>
+  useChange(change, 'forgets');
 
 /** Why the last change could not be written; null once one could. */
 export const useSaveTrouble = (): SaveTrouble | null => useSyncExternalStore(saveTrouble.listen, saveTrouble.now);

@@ -9,7 +9,7 @@ import { resultKeysWith } from '../../shared/model/look-key.ts';
 import { english, type Words } from '../../shared/text/english/english.ts';
 import { loadWords } from '../../shared/text/load-words.ts';
 import { ask } from '../client/client.ts';
-import { useAnswer, useChange } from '../client/hooks.ts';
+import { useAnswer, useOtherWorkbook } from '../client/hooks.ts';
 import { readRoute, useRoute } from '../components/routes.ts';
 import { useDays, useWords, type Wording, WordingContext } from '../components/words.ts';
 import { followCommand, useCommands } from './commands.ts';
@@ -103,8 +103,8 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const route = useRoute();
   const [goingTo, setGoingTo] = useState(false);
   const [printing, setPrinting] = useState(false);
-  const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
-  const demo = useChange(() => ask.workbook.openDemo.mutate());
+  const leave = useOtherWorkbook(() => ask.workbook.closeWorkbook.mutate());
+  const demo = useOtherWorkbook(() => ask.workbook.openDemo.mutate());
   const { turn, ...undone } = useUndo();
   const answer = useCallback(
     (command: Command) => {

@@ -2,7 +2,7 @@ import { Button } from '@mui/material';
 import { type FormEvent, lazy, Suspense, useState } from 'react';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask, shell } from '../client/client.ts';
-import { useAskAgain, useChange } from '../client/hooks.ts';
+import { useAskAgain, useOtherWorkbook } from '../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../components/ChangeLines.tsx';
 import { Section } from '../components/Section.tsx';
 import { TextField } from '../components/TextField.tsx';
@@ -16,7 +16,7 @@ const SafetyCopies = lazy(() =>
 export function FirstStart({ state }: { state: WorkbookState }) {
   const { frame } = useWords();
   const words = frame.firstStart;
-  const demo = useChange(() => ask.workbook.openDemo.mutate());
+  const demo = useOtherWorkbook(() => ask.workbook.openDemo.mutate());
   const hasTrouble = state.missing !== null || state.notOpened !== null;
   // Keyed, so that what was typed stays when trouble changes their order.
   const begin = <Begin key="begin" usualFolder={state.usualFolder} autoFocus={!hasTrouble} />;
@@ -75,7 +75,7 @@ function Begin({ usualFolder, autoFocus }: { usualFolder: string; autoFocus: boo
   const words = frame.firstStart;
   const [name, setName] = useState(words.nameDefault(new Date().getFullYear()));
   const [folder, setFolder] = useState(usualFolder);
-  const begin = useChange(ask.workbook.beginWorkbook.mutate);
+  const begin = useOtherWorkbook(ask.workbook.beginWorkbook.mutate);
   const problem = useProblemOf(begin.state.refusal);
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -109,7 +109,7 @@ function OpenOne({ recent, prominent }: { recent: WorkbookState['recent']; promi
   const { frame } = useWords();
   const words = frame.firstStart;
   const [file, setFile] = useState('');
-  const open = useChange(ask.workbook.openWorkbook.mutate);
+  const open = useOtherWorkbook(ask.workbook.openWorkbook.mutate);
   const problem = useProblemOf(open.state.refusal);
   const askAgain = useAskAgain();
   const openFile = async (path: string) => {

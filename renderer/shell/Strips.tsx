@@ -2,7 +2,7 @@ import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask } from '../client/client.ts';
-import { useChange } from '../client/hooks.ts';
+import { useOtherWorkbook } from '../client/hooks.ts';
 import { useMoment } from '../components/moments.ts';
 import { goTo } from '../components/routes.ts';
 import { useDays, useWords } from '../components/words.ts';
@@ -22,7 +22,7 @@ export function Strips({ open }: { open: Open }) {
 function DemoStrip({ today }: { today: string }) {
   const { frame } = useWords();
   const days = useDays();
-  const leave = useChange(() => ask.workbook.closeWorkbook.mutate());
+  const leave = useOtherWorkbook(() => ask.workbook.closeWorkbook.mutate());
   return (
     <aside className="strip" aria-label={frame.demo}>
       <span>{frame.demoStrip(days.full(today))}</span>
@@ -36,7 +36,7 @@ function DemoStrip({ today }: { today: string }) {
 function CopyStrip({ at }: { at: string }) {
   const { copies: words } = useWords();
   const moment = useMoment();
-  const leave = useChange(() => ask.copies.leaveCopy.mutate());
+  const leave = useOtherWorkbook(() => ask.copies.leaveCopy.mutate());
   return (
     <aside className="strip" aria-label={words.title}>
       <span>{words.strip(moment(at))}</span>

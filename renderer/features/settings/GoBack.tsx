@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { SafetyCopy } from '../../../shared/contract/copies.ts';
 import type { WorkbookRef } from '../../../shared/contract/workbook.ts';
 import { ask } from '../../client/client.ts';
-import { useChange } from '../../client/hooks.ts';
+import { useOtherWorkbook } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { useMoment } from '../../components/moments.ts';
 import { TextField } from '../../components/TextField.tsx';
@@ -24,7 +24,7 @@ export function GoBack({ copy, of, askFolder, onLeave }: GoBackProps) {
   const moment = useMoment();
   const usual = folderOf(of?.file ?? '');
   const [folder, setFolder] = useState(usual);
-  const back = useChange(ask.copies.restoreCopy.mutate);
+  const back = useOtherWorkbook(ask.copies.restoreCopy.mutate);
   const problem = useProblemOf(back.state.refusal);
   const [keptAs, setKeptAs] = useState<string | null | undefined>();
   const restore = async () => {

@@ -2,7 +2,7 @@ import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { CopyList, SafetyCopy } from '../../../shared/contract/copies.ts';
 import { ask } from '../../client/client.ts';
-import { useAnswer, useChange } from '../../client/hooks.ts';
+import { useAnswer, useChange, useOtherWorkbook } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { type Column, DataTable } from '../../components/DataTable.tsx';
 import { useMoment } from '../../components/moments.ts';
@@ -74,7 +74,7 @@ function List({ list, atStart }: { list: CopyList; atStart: boolean }) {
   const { copies: words, frame } = useWords();
   const [all, setAll] = useState(false);
   const [chosen, setChosen] = useState<CopyRow | null>(null);
-  const look = useChange(ask.copies.openCopy.mutate);
+  const look = useOtherWorkbook(ask.copies.openCopy.mutate);
   const lookInside = async (copy: SafetyCopy) => {
     if (await look.run({ copy: copy.id })) goTo('/today');
   };

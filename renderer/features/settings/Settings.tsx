@@ -1,7 +1,7 @@
 import { Button } from '@mui/material';
 import type { Settings as SettingsOf } from '../../../shared/contract/settings.ts';
 import { ask, shell } from '../../client/client.ts';
-import { useAnswer, useChange } from '../../client/hooks.ts';
+import { useAnswer, useChange, useOtherWorkbook } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { useFollowing } from '../../components/following.ts';
@@ -164,7 +164,7 @@ function Planning({ settings }: { settings: SettingsOf }) {
 function ThisWorkbook() {
   const { settings: words } = useWords();
   const state = useAnswer(['workbook'], () => ask.workbook.getWorkbookState.query());
-  const close = useChange(() => ask.workbook.closeWorkbook.mutate());
+  const close = useOtherWorkbook(() => ask.workbook.closeWorkbook.mutate());
   const open = state.data?.open;
   if (!open) return null;
   return (
