@@ -57,9 +57,10 @@ export function batchLine(tables: Tables, batch: Batch, today: Day): BatchLine {
 
 function nextJob(timetable: Timetable, today: Day): BatchLine['next'] {
   const open = timetable.steps.filter((step) => step.kind === 'job' && step.doneOn === null);
-  const worthNaming = open.filter(
-    (step) => stepState(step, timetable.steps, today) !== 'late' || isLateWorthNaming(step, today),
-  );
+  const worthNaming = open.filter((step) => {
+    const state = stepState(step, timetable.steps, today);
+    return state !== 'passed' && (state !== 'late' || isLateWorthNaming(step, today));
+  });
   const first = worthNaming.toSorted((a, b) => a.expected - b.expected)[0];
   return first
     ? { step: first.step, on: isoOfDay(first.expected), late: stepState(first, timetable.steps, today) === 'late' }

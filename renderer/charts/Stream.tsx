@@ -99,9 +99,13 @@ type StreamWords = ReturnType<typeof useWords>['batches']['stream'];
 function dayReading(stream: StreamPicture, on: string, full: (day: string) => string, words: StreamWords): string {
   const band = stream.bands.find((one) => one.from <= on && on < one.to) ?? stream.bands.at(-1);
   if (!band) return full(on);
-  const alive =
-    band.alive === null ? words.unknown : `${words.alive(band.alive)}${band.forecast ? `, ${words.forecast}` : ''}`;
-  return words.dayRead(full(on), words.stages[band.stage], alive);
+  return words.dayRead(full(on), words.stages[band.stage], aliveText(band, words));
+}
+
+/** A number that was counted stands as it is; ahead of the counts it is only a bound. */
+function aliveText({ alive, forecast }: StreamPicture['bands'][number], words: StreamWords): string {
+  if (alive === null) return words.unknown;
+  return forecast ? words.atMost(alive) : words.alive(alive);
 }
 
 /** The stream in a few pixels, for lists; the row beside it says the same in numbers. */
@@ -158,7 +162,7 @@ const LETTER = 8.4;
 /** Drawn last, so that nothing lies over the words. */
 function BandLabels({ layout, words }: { layout: StreamLayout; words: StreamWords['stages'] }) {
   return layout.bands.map((band) => {
-    const label = `${words[band.stage]}${band.alive === null ? '' : ` ${band.alive}`}`;
+    const label = band.alive === null || band.forecast ? words[band.stage] : `${words[band.stage]} ${band.alive}`;
     const width = label.length * LETTER + 12;
     if (band.width < width + 4) return null;
     const middle = band.x + band.width / 2;
@@ -334,7 +338,7 @@ function StreamTable({ stream }: { stream: StreamPicture }) {
         { key: 'stage', title: words.columns.stage, cell: (band) => words.stages[band.stage], head: true },
         { key: 'from', title: words.columns.from, cell: (band) => days.short(band.from) },
         { key: 'to', title: words.columns.to, cell: (band) => days.short(band.to) },
-        { key: 'alive', title: words.columns.alive, cell: (band) => band.alive ?? words.unknown, numeric: true },
+        { key: 'alive', title: words.columns.alive, cell: (band) => aliveText(band, words), numeric: true },
         { key: 'basis', title: words.columns.basis, cell: (band) => (band.forecast ? words.forecast : words.counted) },
         { key: 'lost', title: words.columns.lost, cell: (band) => lossText(band.stage) },
         {

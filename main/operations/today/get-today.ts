@@ -44,10 +44,13 @@ interface StatedJob {
 
 const WEEK_DAYS = 7;
 
-/** Work by day, today first; a job that has been due since an earlier day is today's work, a late one is named apart. */
+/**
+ * Work by day, today first; a job that has been due since an earlier day is today's work. A late one is named apart,
+ * and one that a later step has overtaken is no work any more.
+ */
 function weekOf(jobs: readonly StatedJob[], today: Day): readonly WorkDay[] {
   const open = jobs
-    .filter(({ state }) => state !== 'late')
+    .filter(({ state }) => state === 'due' || state === 'can-be-done' || state === 'coming')
     .map(({ job, step }) => ({ job, step: { ...step, expected: laterOf(step.expected, today) } }));
   const steps = open.map(({ step }) => step);
   return sumWork(steps, today, addDays(today, WEEK_DAYS - 1)).map(({ on, minutes, materials }) => ({

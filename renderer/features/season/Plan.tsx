@@ -1,6 +1,6 @@
 import { addDays, dayOfIso } from '../../../shared/kernel/day.ts';
 import { weekNumber } from '../../../shared/text/day-text.ts';
-import { SmallStream } from '../../charts/Stream.tsx';
+import { SeasonStrip } from '../../charts/SeasonStrip.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { useDays, useWords } from '../../components/words.ts';
@@ -41,7 +41,7 @@ export function Plan() {
           ))}
         </div>
         <ul style={{ listStyle: 'none', padding: 0, margin: 0 }}>
-          {axis.lines.map(({ line, start, span }) => (
+          {axis.lines.map((line) => (
             <li
               key={line.id}
               style={{
@@ -55,14 +55,9 @@ export function Plan() {
               <span>
                 <a href={`#/batches/${line.id}`}>{line.code}</a>
                 <br />
-                <span className="soft small">{methods[line.method].name}</span>
+                <span className="soft small">{line.methodName ?? methods[line.method].name}</span>
               </span>
-              <span
-                style={{ marginInlineStart: `${start * 100}%`, width: `${span * 100}%`, display: 'block' }}
-                className="stretch"
-              >
-                <SmallStream stream={line.stream} />
-              </span>
+              <SeasonStrip stream={line.stream} axis={axis} />
             </li>
           ))}
         </ul>

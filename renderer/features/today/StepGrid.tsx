@@ -80,7 +80,7 @@ function useStepGrid(jobs: readonly Job[], open: readonly string[]) {
     const next = { ...before, ...change };
     setTyped((all) => new Map(all).set(jobId(job), next));
     setFinished(false);
-    const on = doneOn(next.result, today);
+    const on = doneOn(next.result, today, job.expected);
     const { batchId, step } = job;
     saving.save(jobId(job), () =>
       on === null
@@ -120,7 +120,7 @@ interface StepRowProps {
 function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
   const { today: words, steps } = useWords();
   const days = useDays();
-  const title = steps[job.step].title;
+  const title = job.ownTitle ?? steps[job.step].title;
   const where =
     job.where.kind === 'hive' ? job.where.code : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : '';
   const result = typed ? words.steps.results[typed.result] : null;
@@ -131,7 +131,7 @@ function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
         <th scope="row">{title}</th>
         <td className="nowrap">{job.batch}</td>
         <td>{where}</td>
-        <td className="nowrap">{days.short(job.latest)}</td>
+        <td className="nowrap">{days.short(job.expected)}</td>
         <td>
           <span
             className="now"
@@ -141,7 +141,7 @@ function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
             aria-label={
               result
                 ? `${title}, ${job.batch}, ${result}`
-                : words.steps.read(title, job.batch, where, days.short(job.latest))
+                : words.steps.read(title, job.batch, where, days.short(job.expected))
             }
           >
             {result ?? '\u00a0'}

@@ -1,6 +1,7 @@
 import { Button } from '@mui/material';
 import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import type { IsoDay } from '../../../shared/kernel/day.ts';
 import type { Step } from '../../../shared/model/step.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer } from '../../client/hooks.ts';
@@ -136,6 +137,11 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
     tomorrow: '',
   }[kind];
   const time = words.times[job.timeOfDay];
+  const isLateMark = kind === 'late' && job.opens === 'mark';
+  const mark = (doneOn: IsoDay) => {
+    const change = { id: newId(), batchId: job.batchId, step: job.step, doneOn, note: null };
+    void slip.propose({ kind: 'mark', change });
+  };
   return (
     <li>
       <div className="where">
@@ -167,20 +173,18 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
         <AskedSlipDialog batch={job.batch} slip={slip} />
       </div>
       {kind === 'tomorrow' ? null : (
-        <div>
+        <div className="job-acts">
           <Button
             variant={kind === 'early' ? 'text' : 'outlined'}
-            onClick={() =>
-              job.opens === 'mark'
-                ? void slip.propose({
-                    kind: 'mark',
-                    change: { id: newId(), batchId: job.batchId, step: job.step, doneOn: days.today, note: null },
-                  })
-                : goTo(addressOf(job))
-            }
+            onClick={() => (job.opens === 'mark' ? mark(days.today) : goTo(addressOf(job)))}
           >
-            {words.open[job.opens]}
+            {isLateMark ? words.doneToday : words.open[job.opens]}
           </Button>
+          {isLateMark ? (
+            <Button variant="text" onClick={() => mark(job.expected)}>
+              {words.doneThen(days.short(job.expected))}
+            </Button>
+          ) : null}
         </div>
       )}
     </li>

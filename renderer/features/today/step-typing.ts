@@ -1,10 +1,12 @@
 import type { Job } from '../../../shared/contract/today.ts';
-import { addDays, dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import { addDays, dayOfIso, earlierOf, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import { unreachable } from '../../../shared/kernel/unreachable.ts';
 
 /** What can be said of a job in the evening; number-pad twins as in the grid of looks. */
 export const STEP_KEYS = [
   { result: 'today', key: 'D', digit: '1' },
   { result: 'yesterday', key: 'Y', digit: '2' },
+  { result: 'as-planned', key: 'P', digit: '3' },
   { result: 'not-done', key: '.', digit: '0' },
 ] as const;
 export type StepResult = (typeof STEP_KEYS)[number]['result'];
@@ -14,10 +16,20 @@ export function stepResultOf(key: string): StepResult | null {
   return STEP_KEYS.find((one) => one.key === upper || one.digit === key)?.result ?? null;
 }
 
-/** The day to be noted, or null when the job is not done. */
-export function doneOn(result: StepResult, today: IsoDay): IsoDay | null {
-  if (result === 'not-done') return null;
-  return result === 'today' ? today : isoOfDay(addDays(dayOfIso(today), -1));
+/** The day to be noted, never one to come; null when the job is not done. */
+export function doneOn(result: StepResult, today: IsoDay, planned: IsoDay): IsoDay | null {
+  switch (result) {
+    case 'today':
+      return today;
+    case 'yesterday':
+      return isoOfDay(addDays(dayOfIso(today), -1));
+    case 'as-planned':
+      return isoOfDay(earlierOf(dayOfIso(planned), dayOfIso(today)));
+    case 'not-done':
+      return null;
+    default:
+      return unreachable(result);
+  }
 }
 
 /** A job that was noted as done and is open once more was taken back elsewhere, as by an undo. */

@@ -91,7 +91,7 @@ export const batches = {
       'Enter and Down go to the next bar, Up corrects, Ctrl+Enter is done; each row is saved as you leave it. Empty means not counted, 0 means none.',
     countsSaved: 'Counts saved.',
     boxes: 'Boxes',
-    noBoxes: (sealed: string, free: number) => `None yet: ${sealed} sealed, ${free} boxes free.`,
+    noBoxes: (sealed: string, free: number) => `No cell is in a box yet. Sealed cells: ${sealed}; boxes free: ${free}.`,
     placeCells: 'Put cells in boxes',
     placeBoxes: 'Boxes',
     placeHint: 'K01-K18, or K01, K03, K07',
@@ -127,9 +127,9 @@ export const batches = {
   },
   drones: {
     begun: (flies: string, lay: string, comb: string) =>
-      `Queens may fly from ${flies}: drone eggs laid by ${lay} at the latest, drone comb in by ${comb} as advised.`,
+      `Queens may fly from ${flies}. For mature drones by then their eggs must be laid by ${lay}; put drone comb in by ${comb} to be safe.`,
     colonies: (queens: number, perQueens: number, perBoxes: number) =>
-      `For ${queens === 1 ? 'one queen' : `${queens} queens`}: drone comb in ${perQueens} colonies, at least eight and one for each 25 queens; by the rule of 60 for 1,000 boxes, in ${perBoxes}.`,
+      `For ${queens === 1 ? 'one queen' : `${queens} queens`} the handbook asks for drone comb in ${perQueens} colonies: eight at least, one more for each 25 queens beyond 200. Where others keep drones within flight range, fewer may do; a practice of 60 colonies for 1,000 boxes comes to ${perBoxes}.`,
   },
   stream: {
     title: 'The stream: from the larvae given to the queens that lay',
@@ -140,6 +140,8 @@ export const batches = {
     today: 'today',
     stages: { egg: 'egg', larva: 'larva', sealed: 'sealed', ready: 'ripe', virgin: 'virgin', laying: 'laying' },
     alive: (n: number) => `${n}`,
+    /** Not counted yet: no more than the last count. */
+    atMost: (n: number) => `at most ${n}`,
     lost: (n: number) => `−${n}`,
     setAside: (n: number) => `${n} set aside`,
     lostWhy: {

@@ -12,7 +12,11 @@ export const today = {
   nothingToDo: 'Nothing to do today.',
   nothingToLeave: 'Every hive and box may be opened today.',
   nothingTomorrow: 'Nothing tomorrow.',
-  minutes: (n: number) => (n < 60 ? `about ${n} minutes` : `about ${Math.round(n / 30) / 2} hours`),
+  minutes: (n: number) => {
+    if (n < 60) return `about ${n} minutes`;
+    const hours = Math.round(n / 30) / 2;
+    return hours === 1 ? 'about an hour' : `about ${hours} hours`;
+  },
   dayN: (n: number) => {
     if (n === 0) return 'the day larvae are given';
     const days = Math.abs(n) === 1 ? '1 day' : `${Math.abs(n)} days`;
@@ -28,20 +32,27 @@ export const today = {
   anyDay: (day: string) => `any day until ${day}`,
   clash: (batch: string) => `Do not open: cells of ${batch} must be left alone.`,
   clashRemedy: (days: string) => `Free again: ${days}.`,
-  markDone: 'Done',
   open: { counts: 'Type counts', 'place-cells': 'Put cells in boxes', looks: 'Type looks', mark: 'Done' },
+  /** Beside a late job: it was done in time and only now is written down. */
+  doneThen: (day: string) => `Done ${day}`,
+  doneToday: 'Done today',
   typeSteps: 'Type what was done',
   steps: {
     title: 'Type what was done',
-    columns: { job: 'Job', batch: 'Batch', where: 'Where', due: 'Due', now: 'Now', note: 'Note' },
-    results: { today: 'done today', yesterday: 'done yesterday', 'not-done': 'not done' },
+    columns: { job: 'Job', batch: 'Batch', where: 'Where', due: 'Planned', now: 'Now', note: 'Note' },
+    results: {
+      today: 'done today',
+      yesterday: 'done yesterday',
+      'as-planned': 'done on the planned day',
+      'not-done': 'not done',
+    },
     legend: 'Keys',
     keys: 'Enter goes to the next job, Up corrects, F4 note, Ctrl+Enter is done',
     progress: (done: number, all: number) => `${done} of ${all}`,
     summary: (n: number) => `${n === 1 ? '1 job' : `${n} jobs`} done.`,
     empty: 'No job waits to be marked as done. Counts and looks have their own pages.',
     read: (job: string, batch: string, where: string, due: string) =>
-      `${job}, ${batch}${where ? `, ${where}` : ''}, ${due}. Type D, Y or a dot.`,
+      `${job}, ${batch}${where ? `, ${where}` : ''}, ${due}. Type D, Y, P or a dot.`,
   },
   emptyTitle: 'No batch is running.',
   empty: 'Start a batch, and its jobs and its quiet days appear here.',

@@ -102,7 +102,8 @@ export const batches: Translation<typeof english> = {
       'Eingabe und Pfeil ab gehen zur nächsten Leiste, Pfeil auf berichtigt, Strg+Eingabe ist fertig; jede Zeile wird gespeichert, wenn Sie sie verlassen. Leer heißt nicht gezählt, 0 heißt keine.',
     countsSaved: 'Zahlen gespeichert.',
     boxes: 'Kästchen',
-    noBoxes: (sealed: string, free: number) => `Noch keine: ${sealed} verdeckelt, ${free} Kästchen frei.`,
+    noBoxes: (sealed: string, free: number) =>
+      `Noch ist keine Zelle in einem Kästchen. Verdeckelte Zellen: ${sealed}; freie Kästchen: ${free}.`,
     placeCells: 'Zellen in Kästchen setzen',
     placeBoxes: 'Kästchen',
     placeHint: 'K01-K18, oder K01, K03, K07',
@@ -138,9 +139,9 @@ export const batches: Translation<typeof english> = {
   },
   drones: {
     begun: (flies: string, lay: string, comb: string) =>
-      `Königinnen können ab ${flies} fliegen: Drohneneier spätestens am ${lay} gelegt, Drohnenwaben nach Rat bis ${comb} eingehängt.`,
+      `Königinnen können ab ${flies} fliegen. Damit dann Drohnen reif sind, müssen deren Eier bis ${lay} gelegt sein; sicherer ist es, Drohnenwaben bis ${comb} einzuhängen.`,
     colonies: (queens: number, perQueens: number, perBoxes: number) =>
-      `Für ${queens === 1 ? 'eine Königin' : `${queens} Königinnen`}: Drohnenwaben in ${perQueens} Völkern, mindestens acht und eines je 25 Königinnen; nach der Regel von 60 auf 1.000 Kästchen in ${perBoxes}.`,
+      `Für ${queens === 1 ? 'eine Königin' : `${queens} Königinnen`} verlangt das Handbuch Drohnenwaben in ${perQueens} Völkern: mindestens acht, über 200 Königinnen eines mehr je 25. Wo andere im Flugkreis Drohnen halten, können weniger genügen; nach der Übung von 60 Völkern auf 1.000 Kästchen wären es ${perBoxes}.`,
   },
   stream: {
     title: 'Der Strom: von den gegebenen Larven zu den Königinnen in Eilage',
@@ -158,6 +159,7 @@ export const batches: Translation<typeof english> = {
       laying: 'in Eilage',
     },
     alive: (n: number) => `${n}`,
+    atMost: (n: number) => `höchstens ${n}`,
     lost: (n: number) => `−${n}`,
     setAside: (n: number) => `${n} beiseite`,
     lostWhy: {

@@ -15,8 +15,11 @@ export const today: Translation<typeof english> = {
   nothingToDo: 'Heute ist nichts zu tun.',
   nothingToLeave: 'Heute darf jedes Volk und jedes Kästchen geöffnet werden.',
   nothingTomorrow: 'Morgen nichts.',
-  minutes: (n: number) =>
-    n < 60 ? `etwa ${n} Minuten` : `etwa ${String(Math.round(n / 30) / 2).replace('.', ',')} Stunden`,
+  minutes: (n: number) => {
+    if (n < 60) return `etwa ${n} Minuten`;
+    const hours = Math.round(n / 30) / 2;
+    return hours === 1 ? 'etwa eine Stunde' : `etwa ${String(hours).replace('.', ',')} Stunden`;
+  },
   dayN: (n: number) => {
     if (n === 0) return 'der Tag der Larvengabe';
     const days = Math.abs(n) === 1 ? '1 Tag' : `${Math.abs(n)} Tage`;
@@ -32,25 +35,31 @@ export const today: Translation<typeof english> = {
   anyDay: (day: string) => `an jedem Tag bis ${day}`,
   clash: (batch: string) => `Nicht öffnen: Zellen von ${batch} müssen in Ruhe bleiben.`,
   clashRemedy: (days: string) => `Wieder frei: ${days}.`,
-  markDone: 'Erledigt',
   open: {
     counts: 'Zahlen eintragen',
     'place-cells': 'Zellen in Kästchen setzen',
     looks: 'Kontrollen eintragen',
     mark: 'Erledigt',
   },
+  doneThen: (day: string) => `Erledigt am ${day}`,
+  doneToday: 'Heute erledigt',
   typeSteps: 'Erledigtes eintragen',
   steps: {
     title: 'Erledigtes eintragen',
-    columns: { job: 'Arbeit', batch: 'Serie', where: 'Wo', due: 'Fällig', now: 'Jetzt', note: 'Notiz' },
-    results: { today: 'heute erledigt', yesterday: 'gestern erledigt', 'not-done': 'nicht erledigt' },
+    columns: { job: 'Arbeit', batch: 'Serie', where: 'Wo', due: 'Geplant', now: 'Jetzt', note: 'Notiz' },
+    results: {
+      today: 'heute erledigt',
+      yesterday: 'gestern erledigt',
+      'as-planned': 'am geplanten Tag erledigt',
+      'not-done': 'nicht erledigt',
+    },
     legend: 'Tasten',
     keys: 'Eingabe geht zur nächsten Arbeit, Pfeil auf berichtigt, F4 Notiz, Strg+Eingabe ist fertig',
     progress: (done: number, all: number) => `${done} von ${all}`,
     summary: (n: number) => `${n === 1 ? '1 Arbeit' : `${n} Arbeiten`} erledigt.`,
     empty: 'Keine Arbeit wartet darauf, abgehakt zu werden. Zahlen und Kontrollen haben eigene Seiten.',
     read: (job: string, batch: string, where: string, due: string) =>
-      `${job}, ${batch}${where ? `, ${where}` : ''}, ${due}. Tippen Sie D, Y oder einen Punkt.`,
+      `${job}, ${batch}${where ? `, ${where}` : ''}, ${due}. Tippen Sie D, Y, P oder einen Punkt.`,
   },
   emptyTitle: 'Keine Serie läuft.',
   empty: 'Beginnen Sie eine Serie, und ihre Arbeiten und Ruhetage erscheinen hier.',

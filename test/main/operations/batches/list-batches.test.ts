@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { listBatches } from '../../../../main/operations/batches/list-batches.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { aDesk, mustOk } from '../../../builders/desk.ts';
-import { aDeskWithBatch, aStart, onDay } from '../../../builders/running-batch.ts';
+import { aDeskWithBatch, aDeskWithBoxes, aStart, onDay } from '../../../builders/running-batch.ts';
 
 test('lists the newest first, with how each stands', () => {
   const desk = aDeskWithBatch('2026-05-08');
@@ -18,4 +18,9 @@ test('names the next open job and that it is late', () => {
   const [line] = listBatches(aDeskWithBatch('2026-05-08'));
   expect(line?.next).toMatchObject({ late: true });
   expect(listBatches(aDesk())).toEqual([]);
+});
+
+test('what a later step has overtaken is not the next job', () => {
+  const [line] = listBatches(aDeskWithBoxes('2026-05-15'));
+  expect(line?.next).toMatchObject({ step: 'set-out', late: false });
 });

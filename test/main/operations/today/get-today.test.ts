@@ -218,6 +218,12 @@ describe('the day', () => {
     expect(last?.jobs[0]).toEqual({ batchId: 'batch-1', batch: '26-01', step: 'stock-boxes' });
   });
 
+  test('what a later step has overtaken is no work of the week: boxes in use need no bees any more', () => {
+    // Cells of 4 May in boxes since 14 May; no step before that was ever marked.
+    const { week } = getToday(aDeskWithBoxes('2026-05-28'));
+    expect(week[0]).toMatchObject({ on: '2026-05-28', jobs: [{ step: 'first-look' }] });
+  });
+
   test('a job due since yesterday is work of today; the eighth day is not of this week', () => {
     const desk = aDeskWithBatch();
     const { week } = getToday(onDay(desk, '2026-05-06'));

@@ -13,9 +13,14 @@ test('each answer has its own letter and number-pad twin', () => {
 });
 
 test('yesterday is a day of the calendar, over the end of a month too', () => {
-  expect(doneOn('today', '2026-06-01')).toBe('2026-06-01');
-  expect(doneOn('yesterday', '2026-06-01')).toBe('2026-05-31');
-  expect(doneOn('not-done', '2026-06-01')).toBeNull();
+  expect(doneOn('today', '2026-06-01', '2026-05-28')).toBe('2026-06-01');
+  expect(doneOn('yesterday', '2026-06-01', '2026-05-28')).toBe('2026-05-31');
+  expect(doneOn('not-done', '2026-06-01', '2026-05-28')).toBeNull();
+});
+
+test('who catches up notes the day that was planned; a job done ahead of its day was done today', () => {
+  expect(doneOn('as-planned', '2026-06-01', '2026-05-28')).toBe('2026-05-28');
+  expect(doneOn('as-planned', '2026-06-01', '2026-06-03')).toBe('2026-06-01');
 });
 
 test('a job that is open once more is no longer noted as done, unless that is just being saved', () => {
