@@ -13,7 +13,5 @@ export default defineConfig({
     expect: { poll: { timeout: 10_000 } },
     testTimeout: 90_000,
     hookTimeout: 120_000,
-    // A journey in a real browser may stumble over a busy machine; what is broken fails every time.
-    retry: 2,
   },
 });
