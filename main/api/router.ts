@@ -28,6 +28,13 @@ import { OpenCopy, RestoreCopy, SetSecondPlace } from '../../shared/contract/cop
 import { KeepDraft } from '../../shared/contract/drafts.ts';
 import { MakeErrand, PreviewErrand, TakeErrand } from '../../shared/contract/errand.ts';
 import { ExportTables } from '../../shared/contract/exchange.ts';
+import {
+  FeedingSheet,
+  FeedSeveral,
+  ListFeedings,
+  RecordFeeding,
+  RemoveFeeding,
+} from '../../shared/contract/feeding.ts';
 import { CalendarChoice } from '../../shared/contract/files.ts';
 import { AnswerFollowUp } from '../../shared/contract/follow-ups.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
@@ -103,6 +110,11 @@ import { restoreCopy } from '../operations/copies/restore-copy.ts';
 import { setSecondPlace } from '../operations/copies/set-second-place.ts';
 import { keepDraft } from '../operations/drafts/keep-draft.ts';
 import { listDrafts } from '../operations/drafts/list-drafts.ts';
+import { feedSeveral } from '../operations/feeding/feed-several.ts';
+import { getFeedingSheet } from '../operations/feeding/get-feeding-sheet.ts';
+import { listFeedings } from '../operations/feeding/list-feedings.ts';
+import { recordFeeding } from '../operations/feeding/record-feeding.ts';
+import { removeFeeding } from '../operations/feeding/remove-feeding.ts';
 import { exportCalendar } from '../operations/files/export-calendar.ts';
 import { exportTables } from '../operations/files/export-tables.ts';
 import { importTable } from '../operations/files/import-table.ts';
@@ -240,6 +252,13 @@ export const appRouter = group({
     recordHiveLook: command(RecordHiveLook, recordHiveLook),
     printHivePage: command(PrintHivePage, printHivePage),
     printInspectorPages: command(PrintInspectorPages, printInspectorPages),
+  }),
+  feeding: group({
+    getFeedingSheet: query(FeedingSheet, getFeedingSheet),
+    listFeedings: query(ListFeedings, listFeedings),
+    recordFeeding: command(RecordFeeding, recordFeeding),
+    feedSeveral: command(FeedSeveral, feedSeveral),
+    removeFeeding: command(RemoveFeeding, removeFeeding),
   }),
   boxes: group({
     listBoxes: plainQuery(listBoxes),

@@ -25,6 +25,7 @@ import {
 import { hiveId, need } from './story-needs.ts';
 import { tellBatch } from './tell-batch.ts';
 import { tellEarlyBoxes } from './tell-early-boxes.ts';
+import { tellFeeding } from './tell-feeding.ts';
 import { tellQueens } from './tell-queens.ts';
 import { tellStock } from './tell-stock.ts';
 
@@ -49,6 +50,7 @@ export function buildDemo(desk: Desk): void {
   tellEarlyBoxes(onDay(desk, HELD_DAY), chance);
   addLooks(desk);
   tellStock(desk);
+  tellFeeding(desk);
   need(saveSettings(desk, PERSON));
   for (const day of WEATHER) need(saveWeather(desk, day));
 }

@@ -7,6 +7,7 @@ import type { Result } from '../../shared/kernel/result.ts';
 import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
 import type { CalendarExport } from '../../shared/model/calendar-export.ts';
 import type { Colony, ColonyRole } from '../../shared/model/colony.ts';
+import type { Feeding } from '../../shared/model/feeding.ts';
 import type { FollowUp } from '../../shared/model/follow-up.ts';
 import type { ColonyMove, Treatment } from '../../shared/model/hive-record.ts';
 import type { ChangeWords, JournalStep } from '../../shared/model/journal.ts';
@@ -79,6 +80,7 @@ export interface Tables {
   readonly followUps: Table<FollowUp>;
   readonly stockScores: Table<StockScore>;
   readonly stockTests: Table<StockTest>;
+  readonly feedings: Table<Feeding>;
   readonly treatments: Table<Treatment>;
   readonly colonyMoves: Table<ColonyMove>;
   readonly labelPrints: Table<LabelPrint>;

@@ -27,6 +27,8 @@ export function useRowGrid({ rows, start, onKey, onFinish }: RowGridUse) {
   const go = (to: number) => {
     const row = Math.min(Math.max(0, rows - 1), Math.max(0, to));
     setCurrent(row);
+    // At the last row Enter stays where it is; a field is saved when it is left, so it is left for a moment.
+    if (row === current) (document.activeElement as HTMLElement | null)?.blur();
     focusIn(row, '[data-now]');
   };
   const onKeyDown = (event: KeyboardEvent) => {

@@ -6,6 +6,7 @@ import { RESULT_KEYS, type ResultKey } from '../../shared/model/look-key.ts';
 import { type DateOrder, datedDay, fullDay, monthName, shortDay, weekdayLetters } from '../../shared/text/day-text.ts';
 import { celsiusText, type TemperatureUnit } from '../../shared/text/degrees.ts';
 import { english, type Words } from '../../shared/text/english/english.ts';
+import { type FeedAmount, feedAmountText, type Measures, unitOf } from '../../shared/text/feed-amount.ts';
 import { instantText } from '../../shared/text/instant-text.ts';
 import {
   changeSentence,
@@ -28,6 +29,9 @@ export interface Wording {
   readonly dateOrder: DateOrder;
   readonly weekStart: WeekStart;
   readonly temperature: TemperatureUnit;
+  readonly measures: Measures;
+  /** Single letters act on pages. */
+  readonly letterKeys: boolean;
   readonly resultKeys: readonly ResultKey[];
   /** The day the workbook reckons with. */
   readonly today: IsoDay;
@@ -38,6 +42,8 @@ export const WordingContext = createContext<Wording>({
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',
+  measures: 'metric',
+  letterKeys: true,
   resultKeys: RESULT_KEYS,
   today: '1970-01-01',
 });
@@ -71,12 +77,23 @@ export function useDays() {
 /** The keys of the typing grid as the person has them. */
 export const useResultKeys = (): readonly ResultKey[] => useContext(WordingContext).resultKeys;
 
+export const useLetterKeys = (): boolean => useContext(WordingContext).letterKeys;
+
 export const useTemperatureUnit = (): TemperatureUnit => useContext(WordingContext).temperature;
 
 /** A temperature kept in Celsius, in the degrees the person reads. */
 export function useDegrees(): (celsius: number) => string {
   const { temperature, words } = useContext(WordingContext);
   return (celsius) => celsiusText(celsius, temperature, words.language);
+}
+
+/** Amounts of feed in the measures the person reads, and the unit that is meant when none is typed. */
+export function useFeedAmounts() {
+  const { measures, words } = useContext(WordingContext);
+  return {
+    text: (amount: FeedAmount) => feedAmountText(amount, measures, words.language),
+    unit: (measure: keyof FeedAmount) => unitOf(measure, measures),
+  };
 }
 
 /** A number of things, with the decimal sign of the language. */

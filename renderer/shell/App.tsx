@@ -79,6 +79,8 @@ function useWording(words: Words, settings: Settings | undefined, today: string 
       dateOrder: settings?.dateOrder ?? 'day-first',
       weekStart: settings?.weekStart ?? 'monday',
       temperature: settings?.temperature ?? 'celsius',
+      measures: settings?.measures ?? 'metric',
+      letterKeys: settings?.letterKeys ?? true,
       resultKeys: resultKeysWith(settings?.resultLetters ?? {}),
       today: today ?? '1970-01-01',
     }),

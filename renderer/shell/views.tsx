@@ -11,6 +11,9 @@ const HivePage = lazy(() => import('../features/hives/HivePage.tsx').then((m) =>
 const HiveLookSheet = lazy(() =>
   import('../features/hives/HiveLookSheet.tsx').then((m) => ({ default: m.HiveLookSheet })),
 );
+const FeedingSheet = lazy(() =>
+  import('../features/feeding/FeedingSheet.tsx').then((m) => ({ default: m.FeedingSheet })),
+);
 const Stock = lazy(() => import('../features/hives/Stock.tsx').then((m) => ({ default: m.Stock })));
 const Boxes = lazy(() => import('../features/boxes/Boxes.tsx').then((m) => ({ default: m.Boxes })));
 const LookSheet = lazy(() => import('../features/boxes/LookSheet.tsx').then((m) => ({ default: m.LookSheet })));
@@ -35,9 +38,11 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       return id ? <BatchPage key={id} batchId={id} open={query.get('open')} /> : <Batches />;
     case 'hives':
       if (id === 'looks') return <HiveLookSheet />;
+      if (id === 'feeding') return <FeedingSheet opensWith="hives" />;
       if (id === 'stock') return <Stock />;
       return id ? <HivePage key={id} colonyId={id} /> : <Hives />;
     case 'boxes':
+      if (id === 'feeding') return <FeedingSheet opensWith="boxes" />;
       return id === 'looks' ? (
         <LookSheet key={query.toString()} batchId={query.get('batch')} step={query.get('step')} />
       ) : (

@@ -7,6 +7,8 @@ export interface Fact {
     | 'hours'
     | 'days'
     | 'celsius'
+    | 'litres'
+    | 'kilograms'
     | 'kilometres per hour'
     | 'cells'
     | 'colonies'

@@ -113,7 +113,7 @@ export interface LookSheetView {
 export const LOOK_RESULT_LIST = LOOK_RESULTS;
 
 export type BoxesRefusal =
-  | { readonly kind: 'box-codes-unreadable'; readonly field: 'codes' | 'boxes'; readonly text: string }
+  | { readonly kind: 'box-codes-unreadable'; readonly field: 'codes' | 'boxes' | 'places'; readonly text: string }
   | { readonly kind: 'box-code-taken'; readonly field: 'codes'; readonly code: string }
   | { readonly kind: 'box-not-found'; readonly field: 'boxes' | 'boxId'; readonly code: string }
   | {

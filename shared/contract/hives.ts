@@ -32,6 +32,8 @@ export interface HiveLine {
   readonly ended: boolean;
   /** The hive must not be opened until this day, and for which batch. */
   readonly handsOff: { readonly until: IsoDay; readonly batch: string; readonly step: string } | null;
+  /** A queen was just brought in, and the hive is left alone until this day. */
+  readonly newQueen: { readonly until: IsoDay; readonly queen: string } | null;
   readonly batchesFed: number;
   readonly batchesMothered: number;
 }
@@ -50,11 +52,16 @@ export interface HiveDetail extends HiveLine {
   readonly asBreeder: readonly SeasonFigures[];
   readonly batches: readonly BatchLine[];
   readonly looks: readonly HiveLook[];
-  /** Days of the coming four weeks and what lies on them. */
+  /** The days of the past week and the coming four, and what lies on them. */
   readonly dayLine: readonly {
     readonly on: IsoDay;
+    /** The batch because of which the hive is left alone. */
     readonly handsOff: string | null;
+    /** The queen because of whom it is. */
+    readonly newQueen: string | null;
     readonly jobs: readonly string[];
+    readonly looked: boolean;
+    readonly fed: boolean;
   }[];
   readonly freeFrom: IsoDay | null;
 }
@@ -64,7 +71,8 @@ export interface HiveList {
   readonly yards: readonly Yard[];
 }
 
-export interface HiveLookRow extends Pick<HiveLine, 'id' | 'code' | 'name' | 'yard' | 'place' | 'handsOff'> {
+export interface HiveLookRow
+  extends Pick<HiveLine, 'id' | 'code' | 'name' | 'yard' | 'place' | 'handsOff' | 'newQueen'> {
   /** The look before the sheet day. */
   readonly last: HiveLook | null;
   readonly typed: HiveLook | null;

@@ -22,6 +22,7 @@ export const NOTE_KINDS = [
   'check',
   'score',
   'test',
+  'feeding',
   'treatment',
   'hive-move',
 ] as const;

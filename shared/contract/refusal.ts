@@ -3,6 +3,7 @@ import type { BatchesRefusal } from './batches.ts';
 import type { BoxesRefusal } from './boxes.ts';
 import type { CopiesRefusal } from './copies.ts';
 import type { ErrandRefusal } from './errand.ts';
+import type { FeedingRefusal } from './feeding.ts';
 import type { FilesRefusal } from './files.ts';
 import type { FollowUpsRefusal } from './follow-ups.ts';
 import type { HistoryRefusal } from './history.ts';
@@ -30,6 +31,7 @@ export type Refusal =
   | QueensRefusal
   | FollowUpsRefusal
   | StockRefusal
+  | FeedingRefusal
   | MethodsRefusal
   | PrintRefusal
   | SeasonRefusal

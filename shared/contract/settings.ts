@@ -21,6 +21,10 @@ export const Settings = z.object({
   weekStart: z.enum(['monday', 'saturday', 'sunday']),
   /** Degrees are kept in Celsius; this is how they are read and typed. */
   temperature: z.enum(['celsius', 'fahrenheit']),
+  /** Feed is kept in litres and kilograms; this is how it is read and typed. */
+  measures: z.enum(['metric', 'us']),
+  /** Whether single letters do something on a page, outside the typing grids. */
+  letterKeys: z.boolean(),
   /** Keys of the typing grid that the person changed. */
   resultLetters: z.partialRecord(z.enum(LOOK_RESULTS), ResultLetterField),
   /** Civil days on which the person is away, and weekdays (1 Monday to 7 Sunday) that suit. */

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { Bar, Batch, Count, StepDone, StepMove } from '../model/batch.ts';
 import { CalendarExport } from '../model/calendar-export.ts';
 import { Colony, ColonyRole } from '../model/colony.ts';
+import { Feeding } from '../model/feeding.ts';
 import { IsoDayField, NameField } from '../model/fields.ts';
 import { FollowUp } from '../model/follow-up.ts';
 import { ColonyMove, Treatment } from '../model/hive-record.ts';
@@ -39,6 +40,7 @@ export const WHOLE_TABLES = {
   followUps: FollowUp,
   stockScores: StockScore,
   stockTests: StockTest,
+  feedings: Feeding,
   treatments: Treatment,
   colonyMoves: ColonyMove,
   labelPrints: LabelPrint,
@@ -88,6 +90,7 @@ export const WholeWorkbook = z.object({
     followUps: rowsOf(FollowUp),
     stockScores: rowsOf(StockScore),
     stockTests: rowsOf(StockTest),
+    feedings: rowsOf(Feeding),
     treatments: rowsOf(Treatment),
     colonyMoves: rowsOf(ColonyMove),
     labelPrints: rowsOf(LabelPrint),

@@ -14,6 +14,7 @@ export const TABLE_KEYS = [
   'tallies',
   'hive-looks',
   'hive-moves',
+  'feedings',
   'treatments',
   'hive-scores',
   'hive-tests',

@@ -100,6 +100,7 @@ const listOf: Readonly<Record<string, (words: Words) => ListWords>> = {
   'queen_feedback.outcome': ({ queens }) => queens.feedback.outcomes,
   'stock_score.trait': ({ stock }) => stock.traits,
   'stock_test.kind': ({ stock }) => stock.tests,
+  'feeding.feed': ({ feeding }) => feeding.feeds,
   'follow_up.what': ({ followUps }) => followUps.what,
   'follow_up.answer': ({ followUps }) => followUps.answered,
   'batch.practice': ({ history }) => ({ 1: history.yes, 0: history.no }),

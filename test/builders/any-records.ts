@@ -5,6 +5,7 @@ import { isoOfDay } from '../../shared/kernel/day.ts';
 import { Bar, Batch, COUNTED_STAGES, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
 import { CALENDAR_ALARMS, CalendarExport } from '../../shared/model/calendar-export.ts';
 import { Colony, ColonyRole, ROLES } from '../../shared/model/colony.ts';
+import { FEEDS, Feeding } from '../../shared/model/feeding.ts';
 import { FOLLOW_UPS, FollowUp } from '../../shared/model/follow-up.ts';
 import { FOLLOW_UP_ANSWERS } from '../../shared/model/follow-up-answer.ts';
 import { ColonyMove, Treatment } from '../../shared/model/hive-record.ts';
@@ -289,6 +290,28 @@ export const RECORDS = {
       hours: maybe(count.map((value) => value + 0.5)),
       note,
     }),
+  ],
+  feedings: [
+    Feeding,
+    fc
+      .record({
+        id,
+        hive: fc.boolean(),
+        fedOn: isoDay,
+        feed: fc.constantFrom(...FEEDS),
+        name: text(60, 1),
+        amount: maybe(fc.integer({ min: 1, max: 100_000 }).map((thousandths) => thousandths / 1000)),
+        weighed: fc.boolean(),
+        note,
+      })
+      .map(({ hive, name: own, amount, weighed, ...fed }) => ({
+        ...fed,
+        colonyId: hive ? 'colony-1' : null,
+        boxId: hive ? null : 'box-1',
+        ownFeed: fed.feed === 'other' ? own : null,
+        litres: weighed ? null : amount,
+        kilograms: weighed ? amount : null,
+      })),
   ],
   treatments: [
     Treatment,

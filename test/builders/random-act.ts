@@ -15,6 +15,9 @@ import { endPlacement } from '../../main/operations/boxes/end-placement.ts';
 import { placeCells } from '../../main/operations/boxes/place-cells.ts';
 import { recordLook } from '../../main/operations/boxes/record-look.ts';
 import { retireBox } from '../../main/operations/boxes/retire-box.ts';
+import { feedSeveral } from '../../main/operations/feeding/feed-several.ts';
+import { recordFeeding } from '../../main/operations/feeding/record-feeding.ts';
+import { removeFeeding } from '../../main/operations/feeding/remove-feeding.ts';
 import { recordHiveLook } from '../../main/operations/hives/record-hive-look.ts';
 import { saveHive } from '../../main/operations/hives/save-hive.ts';
 import { saveYard } from '../../main/operations/hives/save-yard.ts';
@@ -30,6 +33,7 @@ import { saveWeather } from '../../main/operations/weather/save-weather.ts';
 import { addDays, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
 import { ok } from '../../shared/kernel/result.ts';
 import { ROLES } from '../../shared/model/colony.ts';
+import { FEEDS } from '../../shared/model/feeding.ts';
 import { FOLLOW_UP_ANSWERS } from '../../shared/model/follow-up-answer.ts';
 import { LOOK_RESULTS } from '../../shared/model/look.ts';
 import { PLACEMENT_ENDS } from '../../shared/model/mating-box.ts';
@@ -261,6 +265,30 @@ export const ACTS: Readonly<Record<string, Act>> = {
       food: null,
       note: draw.note() ?? 'calm',
     }),
+  'feed one': (desk, draw) =>
+    recordFeeding(desk, {
+      id: draw.from(desk.workbook.tables.feedings.all())?.id ?? desk.ids.next(),
+      ...(draw.happens(0.5)
+        ? { place: 'hive', placeId: hiveId(desk, draw) }
+        : { place: 'box', placeId: boxId(desk, draw) }),
+      fedOn: draw.day('2026-05-01', 30),
+      feed: draw.pick(FEEDS),
+      ownFeed: 'malt',
+      amount: draw.pick(['1', '500 g', '?', '', 'plenty']),
+      note: draw.note(),
+    }),
+  'feed several': (desk, draw) =>
+    feedSeveral(desk, {
+      ids: Array.from({ length: 4 }, () => desk.ids.next()),
+      places: draw.pick(['K91-K94', 'H03, K95', 'K01']),
+      fedOn: draw.day('2026-05-01', 30),
+      feed: 'fondant',
+      ownFeed: null,
+      amount: '0.3',
+      note: null,
+    }),
+  'take a feeding out': (desk, draw) =>
+    removeFeeding(desk, { feedingId: draw.from(desk.workbook.tables.feedings.all())?.id ?? 'none' }),
   'save a method': (desk, draw) =>
     saveMethodCopy(desk, {
       id: `method-${draw.below(2)}`,

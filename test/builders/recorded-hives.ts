@@ -1,5 +1,6 @@
 import { aColony } from './colony.ts';
 import { aDesk, fill } from './desk.ts';
+import { aFeeding } from './feeding.ts';
 import { aQueen } from './queen.ts';
 
 const BLANK = { amount: null, reason: null, paper: null, note: null };
@@ -30,6 +31,7 @@ export function aDeskWithRecords() {
       product: 'acid A',
       ...full,
     });
+    tables.feedings.insert(aFeeding({ colonyId: 'h1', litres: 1.5 }));
     tables.treatments.insert({
       id: 't2',
       colonyId: 'h2',

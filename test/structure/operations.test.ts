@@ -24,6 +24,7 @@ test('the table holds every feature of the workbook', () => {
       'batches',
       'hives',
       'boxes',
+      'feeding',
       'notes',
       'queens',
       'today',

@@ -33,6 +33,7 @@ export const POINTERS: Readonly<Partial<Record<Key, Readonly<Record<string, Key>
   followUps: { queenId: 'queens', boxId: 'boxes', colonyId: 'colonies' },
   stockScores: { colonyId: 'colonies' },
   stockTests: { colonyId: 'colonies' },
+  feedings: { colonyId: 'colonies', boxId: 'boxes' },
   treatments: { colonyId: 'colonies' },
   colonyMoves: { colonyId: 'colonies', fromYardId: 'yards', toYardId: 'yards' },
   labelPrints: { placementId: 'placements' },

@@ -1,8 +1,9 @@
+import { FEEDS } from '../../../shared/model/feeding.ts';
 import { QUEEN_PLACES } from '../../../shared/model/queen.ts';
 import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS } from '../../../shared/model/queen-story.ts';
 import { OBSERVATION_KINDS, STEPS } from '../../../shared/model/step.ts';
 import { STOCK_TESTS, STOCK_TRAITS } from '../../../shared/model/stock.ts';
-import { batchCode, choice, day, hiveCode, number, queenNumber, text, yardName } from './column-kinds.ts';
+import { batchCode, boxCode, choice, day, hiveCode, number, queenNumber, text, yardName } from './column-kinds.ts';
 import type { ColumnsOfAll } from './sheet-columns.ts';
 
 /** Columns of what was noted on one day: of a batch, a queen, a hive, or the weather. */
@@ -14,6 +15,7 @@ export const RECORD_COLUMNS: Pick<
   | 'queen-feedback'
   | 'hive-looks'
   | 'hive-moves'
+  | 'feedings'
   | 'treatments'
   | 'hive-scores'
   | 'hive-tests'
@@ -70,6 +72,17 @@ export const RECORD_COLUMNS: Pick<
     place: text((move) => move.place),
     paper: text((move) => move.paper),
     note: text((move) => move.note),
+  },
+  feedings: {
+    id: text((feeding) => feeding.id),
+    hive: text((feeding, tables) => hiveCode(tables, feeding.colonyId)),
+    box: text((feeding, tables) => boxCode(tables, feeding.boxId)),
+    fed_on: day((feeding) => feeding.fedOn),
+    feed: choice(FEEDS, (feeding) => feeding.feed),
+    own_feed: text((feeding) => feeding.ownFeed),
+    litres: number((feeding) => feeding.litres, 'litres'),
+    kilograms: number((feeding) => feeding.kilograms, 'kilograms'),
+    note: text((feeding) => feeding.note),
   },
   treatments: {
     id: text((treatment) => treatment.id),

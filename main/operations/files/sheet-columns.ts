@@ -1,6 +1,7 @@
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { type Batch, COUNTED_STAGES, type Count, type StepDone } from '../../../shared/model/batch.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
+import type { Feeding } from '../../../shared/model/feeding.ts';
 import type { ColonyMove, Treatment } from '../../../shared/model/hive-record.ts';
 import { type BoxLook, type HiveLook, LOOK_RESULTS } from '../../../shared/model/look.ts';
 import { type MatingBox, PLACEMENT_ENDS, type Placement } from '../../../shared/model/mating-box.ts';
@@ -48,6 +49,7 @@ interface RowOf {
   readonly 'queen-feedback': QueenFeedback;
   readonly 'hive-looks': HiveLook;
   readonly 'hive-moves': ColonyMove;
+  readonly feedings: Feeding;
   readonly treatments: Treatment;
   readonly 'hive-scores': StockScore;
   readonly 'hive-tests': StockTest;

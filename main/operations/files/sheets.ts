@@ -22,6 +22,7 @@ export function sheetOf(tables: Tables, key: TableKey, words: Words): Sheet {
     'queen-feedback': tables.queenFeedback.all,
     'hive-looks': tables.hiveLooks.all,
     'hive-moves': tables.colonyMoves.all,
+    feedings: tables.feedings.all,
     treatments: tables.treatments.all,
     'hive-scores': tables.stockScores.all,
     'hive-tests': tables.stockTests.all,

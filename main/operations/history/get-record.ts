@@ -38,6 +38,7 @@ const TELLING: Readonly<Record<string, readonly string[]>> = {
   placement: ['box_id'],
   box_look: ['looked_on'],
   hive_look: ['looked_on'],
+  feeding: ['fed_on'],
   colony_role: ['season', 'role'],
   queen: ['number'],
   queen_move: ['moved_on'],

@@ -16,7 +16,7 @@ export function getHiveLookSheet(
     .all()
     .filter((colony) => colony.endedOn === null && (yardId === null || colony.yardId === yardId))
     .map((colony): HiveLookRow => {
-      const { id, code, name, yard, place, handsOff } = hiveLine(tables, running, colony, today);
+      const { id, code, name, yard, place, handsOff, newQueen } = hiveLine(tables, running, colony, today);
       const looks = tables.hiveLooks.where({ colonyId: colony.id });
       const before = looks.filter(({ lookedOn }) => lookedOn < sheetDay);
       return {
@@ -26,6 +26,7 @@ export function getHiveLookSheet(
         yard,
         place,
         handsOff,
+        newQueen,
         last: before.toSorted(byDay).at(-1) ?? null,
         typed: looks.findLast(({ lookedOn }) => lookedOn === sheetDay) ?? null,
       };

@@ -11,8 +11,9 @@ import { type RunningBatch, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
 import { hiveLine } from './hive-lines.ts';
 
-/** How far the line of days on a hive's page looks ahead. */
-const DAY_LINE_DAYS = 28;
+/** How far the line of days on a hive's page looks back and ahead. */
+const DAYS_BACK = 7;
+const DAYS_AHEAD = 28;
 
 /** One hive with its roles, its figures as builder and as mother, its coming days and its looks; null when unknown. */
 export function getHive(
@@ -26,8 +27,9 @@ export function getHive(
   const mothered = tables.batches.where({ breederId: colonyId });
   const own = [...new Map([...fed, ...mothered].map((batch) => [batch.id, batch])).values()];
   const held = builderHolds(tables, colonyId).filter((hold) => hold.until > today);
+  const line = hiveLine(tables, running, colony, today);
   return {
-    ...hiveLine(tables, running, colony, today),
+    ...line,
     colony,
     rolesBySeason: rolesBySeason(tables, colony),
     asBuilder: figuresBySeason(tables, fed),
@@ -36,7 +38,7 @@ export function getHive(
       .map((batch) => batchLine(tables, batch, today))
       .toSorted((a, b) => (a.larvaeGivenOn < b.larvaeGivenOn ? 1 : -1)),
     looks: tables.hiveLooks.where({ colonyId }).toSorted((a, b) => (a.lookedOn < b.lookedOn ? 1 : -1)),
-    dayLine: dayLine(running, colony, today),
+    dayLine: dayLine(tables, running, colony, { today, newQueen: line.newQueen }),
     freeFrom: held.length === 0 ? null : isoOfDay(Math.max(...held.map((hold) => hold.until)) as Day),
   };
 }
@@ -56,10 +58,18 @@ function figuresBySeason(tables: Tables, batches: readonly Batch[]): readonly Se
   });
 }
 
-function dayLine(running: readonly RunningBatch[], colony: Colony, today: Day): HiveDetail['dayLine'] {
+function dayLine(
+  tables: Tables,
+  running: readonly RunningBatch[],
+  colony: Colony,
+  { today, newQueen }: { readonly today: Day } & Pick<HiveDetail, 'newQueen'>,
+): HiveDetail['dayLine'] {
+  const looked = new Set(tables.hiveLooks.where({ colonyId: colony.id }).map(({ lookedOn }) => lookedOn));
+  const fed = new Set(tables.feedings.where({ colonyId: colony.id }).map(({ fedOn }) => fedOn));
   const own = running.filter(({ batch }) => batch.builderId === colony.id || batch.breederId === colony.id);
-  return Array.from({ length: DAY_LINE_DAYS }, (_, index) => {
-    const day = addDays(today, index);
+  return Array.from({ length: DAYS_BACK + DAYS_AHEAD }, (_, index) => {
+    const day = addDays(today, index - DAYS_BACK);
+    const on = isoOfDay(day);
     const shut = own.find(
       ({ batch, timetable }) =>
         batch.builderId === colony.id &&
@@ -67,11 +77,18 @@ function dayLine(running: readonly RunningBatch[], colony: Colony, today: Day): 
     );
     const jobs = own.flatMap(({ batch, timetable }) =>
       timetable.steps
-        .filter((step) => step.kind === 'job' && step.doneOn === null && step.expected === day)
+        .filter((step) => step.kind === 'job' && step.doneOn === null && step.expected === day && day >= today)
         .filter((step) => (step.place === 'builder' ? batch.builderId : batch.breederId) === colony.id)
         .filter((step) => step.place !== 'boxes')
         .map((step) => step.step),
     );
-    return { on: isoOfDay(day), handsOff: shut?.batch.code ?? null, jobs };
+    return {
+      on,
+      handsOff: shut?.batch.code ?? null,
+      newQueen: newQueen && day >= today && on <= newQueen.until ? newQueen.queen : null,
+      jobs,
+      looked: looked.has(on),
+      fed: fed.has(on),
+    };
   });
 }

@@ -3,10 +3,12 @@ import { type Day, isoOfDay, yearOfDay } from '../../../shared/kernel/day.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { handsOffOn, type RunningBatch } from '../hands-off.ts';
+import { quietHives } from '../quiet-hives.ts';
 
 export function hiveLine(tables: Tables, running: readonly RunningBatch[], colony: Colony, today: Day): HiveLine {
   const season = yearOfDay(today);
   const span = handsOffOn(running, today).find((one) => one.colonyId === colony.id);
+  const quiet = quietHives(tables, today).find((one) => one.id === colony.id);
   return {
     id: colony.id,
     code: colony.code,
@@ -18,6 +20,7 @@ export function hiveLine(tables: Tables, running: readonly RunningBatch[], colon
     roles: tables.colonyRoles.where({ colonyId: colony.id, season }).map((role) => role.role),
     ended: colony.endedOn !== null,
     handsOff: span ? { until: isoOfDay(span.span.to), batch: span.batch.code, step: span.span.step } : null,
+    newQueen: quiet ? { until: quiet.until, queen: quiet.queen } : null,
     batchesFed: tables.batches.where({ builderId: colony.id }).length,
     batchesMothered: tables.batches.where({ breederId: colony.id }).length,
   };

@@ -1,9 +1,11 @@
 import type { HiveMoveLine } from '../../../shared/contract/stock.ts';
 import type { IsoDay } from '../../../shared/kernel/day.ts';
+import type { Feeding } from '../../../shared/model/feeding.ts';
 import type { Treatment } from '../../../shared/model/hive-record.ts';
 import type { HiveLook } from '../../../shared/model/look.ts';
 import { paperDay } from '../../../shared/text/day-text.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
+import { feedAmountText } from '../../../shared/text/feed-amount.ts';
 import type { FlowTable } from '../../paper/flowing-table.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
@@ -16,11 +18,13 @@ export interface Writing {
   day(day: IsoDay): string;
   dayOrBlank(day: IsoDay | null): string;
   orBlank(text: string | null | undefined): string;
+  feed(feeding: Feeding): string;
+  howMuch(feeding: Feeding): string;
 }
 
 export function writingOf(desk: Desk): Writing {
-  const { hivePapers: words, language } = workbookWords(desk);
-  const { dateOrder } = storedSettings(desk.workbook.tables.settings);
+  const { hivePapers: words, feeding, language } = workbookWords(desk);
+  const { dateOrder, measures } = storedSettings(desk.workbook.tables.settings);
   const day = (on: IsoDay) => `${paperDay(on, dateOrder, language)} ${on.slice(0, 4)}`;
   return {
     words,
@@ -28,6 +32,8 @@ export function writingOf(desk: Desk): Writing {
     day,
     dayOrBlank: (on) => (on === null ? words.blank : day(on)),
     orBlank: (text) => text || words.blank,
+    feed: ({ feed, ownFeed }) => ownFeed ?? feeding.feeds[feed],
+    howMuch: (amount) => feedAmountText(amount, measures, language) || words.blank,
   };
 }
 
@@ -67,6 +73,18 @@ export const treatmentsTable = (all: readonly OfHive<Treatment>[], writing: Writ
     },
     writing,
   );
+
+export const feedingTable = (feedings: readonly Feeding[], writing: Writing): FlowTable => ({
+  columns: [writing.columns.day, writing.columns.feed, writing.columns.amount, writing.columns.note].map((title) => ({
+    title,
+  })),
+  rows: feedings.map((row) => [
+    writing.day(row.fedOn),
+    writing.feed(row),
+    writing.howMuch(row),
+    writing.orBlank(row.note),
+  ]),
+});
 
 export const movesTable = (all: readonly OfHive<HiveMoveLine>[], writing: Writing): FlowTable =>
   withHive(

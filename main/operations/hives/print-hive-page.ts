@@ -12,7 +12,7 @@ import { paperFile, paperFoot } from '../paper-file.ts';
 import { workbookWords } from '../workbook-words.ts';
 import { getHive } from './get-hive.ts';
 import { getHiveRecords } from './get-hive-records.ts';
-import { looksTable, movesTable, treatmentsTable, writingOf } from './hive-paper-tables.ts';
+import { feedingTable, looksTable, movesTable, treatmentsTable, writingOf } from './hive-paper-tables.ts';
 
 /** Everything written down about one hive, as a paper. */
 export async function printHivePage(
@@ -22,6 +22,7 @@ export async function printHivePage(
   const hive = getHive(desk, { colonyId });
   if (!hive) return refuse({ kind: 'hive-missing', field: 'colonyId' });
   const { treatments, moves, queens } = getHiveRecords(desk, { colonyId });
+  const feedings = desk.workbook.tables.feedings.where({ colonyId }).toSorted((a, b) => (a.fedOn < b.fedOn ? 1 : -1));
   const { hives: hiveWords } = workbookWords(desk);
   const writing = writingOf(desk);
   const { words, columns } = writing;
@@ -41,6 +42,7 @@ export async function printHivePage(
     ),
     none.treatments,
   );
+  putTable(page, headings.feeding, feedingTable(feedings, writing), none.feeding);
   putTable(
     page,
     headings.moves,

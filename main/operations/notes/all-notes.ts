@@ -52,6 +52,13 @@ function batchNotes(tables: Tables): readonly NoteLine[] {
 function boxNotes(tables: Tables): readonly NoteLine[] {
   return [
     ...tables.boxes.all().map((one) => note('box', boxNamed(tables, one.id), null, one.note)),
+    ...tables.feedings
+      .all()
+      .flatMap((one) =>
+        one.boxId === null
+          ? []
+          : [note('feeding', boxNamed(tables, one.boxId), one.fedOn, joined(one.ownFeed, one.note))],
+      ),
     ...tables.boxLooks.all().map((one) => note('box-look', boxNamed(tables, one.boxId), one.lookedOn, one.note)),
   ];
 }
@@ -64,6 +71,11 @@ function hiveNotes(tables: Tables): readonly NoteLine[] {
     ...tables.hiveLooks.all().map((one) => note('hive-look', of(one.colonyId), one.lookedOn, one.note)),
     ...tables.stockScores.all().map((one) => note('score', of(one.colonyId), one.scoredOn, one.note)),
     ...tables.stockTests.all().map((one) => note('test', of(one.colonyId), one.testedOn, one.note)),
+    ...tables.feedings
+      .all()
+      .flatMap((one) =>
+        one.colonyId === null ? [] : [note('feeding', of(one.colonyId), one.fedOn, joined(one.ownFeed, one.note))],
+      ),
     ...tables.treatments
       .all()
       .map((one) =>

@@ -12,6 +12,7 @@ import { type YardSheetRow, yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
 import { BoxReader } from '../box-lines.ts';
 import { handsOffOn, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
+import { quietHives } from '../quiet-hives.ts';
 import { storedSettings } from '../stored-settings.ts';
 import { workbookWords } from '../workbook-words.ts';
 
@@ -77,7 +78,7 @@ function rowOf(line: BoxLine, today: IsoDay, order: DateOrder, words: Words): Ya
 
 /** Hives and boxes that must stay shut today, and until when. */
 function leaveAlone({ workbook: { tables }, today }: Desk, order: DateOrder, words: Words): readonly string[] {
-  return handsOffOn(runningBatches(tables, today), today).flatMap(({ batch, span, colonyId }) => {
+  const shut = handsOffOn(runningBatches(tables, today), today).flatMap(({ batch, span, colonyId }) => {
     const until = paperDay(span.to, order, words.language);
     if (span.place === 'boxes') {
       const codes = tables.placements
@@ -88,4 +89,9 @@ function leaveAlone({ workbook: { tables }, today }: Desk, order: DateOrder, wor
     const colony = colonyId === null ? null : tables.colonies.get(colonyId);
     return colony ? [words.yardSheet.leaveAloneOne(colony.code, until)] : [];
   });
+  const quiet = quietHives(tables, today).map(({ code, until }) =>
+    words.yardSheet.leaveAloneOne(code, paperDay(until, order, words.language)),
+  );
+  // A hive may be shut for both reasons; with the same last day it is said once.
+  return [...new Set([...shut, ...quiet])];
 }

@@ -9,8 +9,8 @@ import type { Tables } from '../../workbook/workbook.ts';
 import { copyOf } from '../batch-calendar.ts';
 import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
+import { quietHives } from '../quiet-hives.ts';
 import { placeOf } from './job-places.ts';
-import { quietHives } from './quiet-hives.ts';
 import { freeDaysNear, hiveOfJob } from './shut-hives.ts';
 
 const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'];

@@ -11,6 +11,7 @@ import { colonyRoleTable } from './colony-role-table.ts';
 import { colonyTable } from './colony-table.ts';
 import { countTable } from './count-table.ts';
 import { defineTable, type TableShape, type WriteGuard } from './define-table.ts';
+import { feedingTable } from './feeding-table.ts';
 import { followUpTable } from './follow-up-table.ts';
 import { hiveLookTable } from './hive-look-table.ts';
 import { labelPrintTable } from './label-print-table.ts';
@@ -55,6 +56,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     followUps: table(followUpTable),
     stockScores: table(stockScoreTable),
     stockTests: table(stockTestTable),
+    feedings: table(feedingTable),
     treatments: table(treatmentTable),
     colonyMoves: table(colonyMoveTable),
     labelPrints: table(labelPrintTable),

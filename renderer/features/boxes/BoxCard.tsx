@@ -11,6 +11,7 @@ import { DayField } from '../../components/DayField.tsx';
 import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
+import { BoxFeeding } from './BoxFeeding.tsx';
 import { BoxParticulars } from './BoxParticulars.tsx';
 import { StateSign } from './StateSign.tsx';
 
@@ -55,6 +56,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
           ) : null,
         )}
       </dl>
+      <BoxFeeding boxId={box.id} />
       <HistoryFold {...history} />
       {box.placementId ? <FreeForm placementId={box.placementId} /> : null}
       <details>

@@ -28,7 +28,7 @@ export function Boxes({ boxId }: { boxId: string | null }) {
   const box = boxes.find((one) => one.id === chosen);
   const any = boxes.length > 0;
   return (
-    <Page title={words.title} acts={any ? <TypeLooks /> : null}>
+    <Page title={words.title} acts={any ? <Acts /> : null}>
       {any ? null : <EmptyState title={words.empty} />}
       {box ? <BoxCard key={box.id} box={box} onClose={() => setChosen(null)} /> : null}
       <Proposals boxes={boxes} />
@@ -45,12 +45,15 @@ export function Boxes({ boxId }: { boxId: string | null }) {
   );
 }
 
-function TypeLooks() {
-  const { boxes: words } = useWords();
+function Acts() {
+  const { boxes: words, feeding } = useWords();
   return (
-    <Button variant="contained" onClick={() => goTo('/boxes/looks')}>
-      {words.typeLooks}
-    </Button>
+    <>
+      <Button onClick={() => goTo('/boxes/feeding')}>{feeding.open}</Button>
+      <Button variant="contained" onClick={() => goTo('/boxes/looks')}>
+        {words.typeLooks}
+      </Button>
+    </>
   );
 }
 

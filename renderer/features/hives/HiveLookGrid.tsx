@@ -10,6 +10,7 @@ import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { SavedSign } from '../../components/SavedSign.tsx';
 import { useRowGrid } from '../../components/use-row-grid.ts';
 import { useDays, useWords } from '../../components/words.ts';
+import { leaveAloneTexts } from './leave-alone-texts.ts';
 import {
   EMPTY_LOOK,
   followedLooks,
@@ -156,15 +157,16 @@ function Beside({ row, said }: { row: HiveLookRow; said: RowSaid | undefined }) 
   const { hives: words } = useWords();
   const days = useDays();
   const told = said && (said.refusal || said.notReached || said.notices.length > 0) ? said : null;
-  if (!told && !row.handsOff) return null;
+  const reasons = leaveAloneTexts(row, words, days.short);
+  if (!told && reasons.length === 0) return null;
   return (
     <tr>
       <td colSpan={7}>
-        {row.handsOff ? (
-          <p className="hands-off">
-            <HandsOffSign /> {row.code}: {words.handsOff(days.short(row.handsOff.until), row.handsOff.batch)}
+        {reasons.map((reason) => (
+          <p key={reason} className="hands-off">
+            <HandsOffSign /> {row.code}: {reason}
           </p>
-        ) : null}
+        ))}
         {told ? <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} /> : null}
       </td>
     </tr>

@@ -13,6 +13,7 @@ import { Page } from '../../components/Page.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { DayLine } from './DayLine.tsx';
+import { HiveFeeding } from './HiveFeeding.tsx';
 import { HiveLooks } from './HiveLooks.tsx';
 import { HivePaper } from './HivePaper.tsx';
 import { HiveRecords } from './HiveRecords.tsx';
@@ -35,7 +36,10 @@ export function HivePage({ colonyId }: { colonyId: string }) {
         <Figures title={words.one.asBuilder} figures={hive.asBuilder} standing={standing.data?.asBuilder ?? []} />
         <Figures title={words.one.asMother} figures={hive.asBreeder} standing={standing.data?.asMother ?? []} />
         <HiveLooks hive={hive} />
-        <HiveRoles hive={hive} />
+        <div>
+          <HiveFeeding colonyId={colonyId} />
+          <HiveRoles hive={hive} />
+        </div>
       </div>
       <HiveRecords colonyId={colonyId} />
       <Batches hive={hive} />
@@ -63,6 +67,11 @@ function Standing({ hive }: { hive: HiveDetail }) {
         <p className="hands-off">
           <HandsOffSign /> <strong>{words.handsOff(days.short(hive.handsOff.until), hive.handsOff.batch)}</strong>{' '}
           {steps[hive.handsOff.step as Step].title}
+        </p>
+      ) : null}
+      {hive.newQueen ? (
+        <p className="hands-off">
+          <HandsOffSign /> <strong>{words.newQueen(days.short(hive.newQueen.until), hive.newQueen.queen)}</strong>
         </p>
       ) : null}
       {hive.batchesFed > 0 ? (

@@ -13,6 +13,7 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { leaveAloneTexts } from './leave-alone-texts.ts';
 
 export function Hives() {
   const { hives: words } = useWords();
@@ -39,10 +40,11 @@ export function Hives() {
 }
 
 function Acts() {
-  const { hives: words, stock } = useWords();
+  const { hives: words, stock, feeding } = useWords();
   return (
     <>
       <Button onClick={() => goTo('/hives/stock')}>{stock.open}</Button>
+      <Button onClick={() => goTo('/hives/feeding')}>{feeding.open}</Button>
       <Button onClick={() => goTo('/hives/looks')}>{words.typeLooks}</Button>
     </>
   );
@@ -82,12 +84,13 @@ function HiveTable({ caption, lines }: { caption: string; lines: readonly HiveLi
 function HandsOffText({ line }: { line: HiveLine }) {
   const { hives: words } = useWords();
   const days = useDays();
-  if (!line.handsOff) return <span className="soft">{words.free}</span>;
-  return (
-    <span className="hands-off">
-      <HandsOffSign size={17} /> {words.handsOff(days.short(line.handsOff.until), line.handsOff.batch)}
-    </span>
-  );
+  const reasons = leaveAloneTexts(line, words, days.short);
+  if (reasons.length === 0) return <span className="soft">{words.free}</span>;
+  return reasons.map((reason) => (
+    <div key={reason} className="hands-off">
+      <HandsOffSign size={17} /> {reason}
+    </div>
+  ));
 }
 
 const batchesText = (line: HiveLine, words: ReturnType<typeof useWords>['hives']): string =>

@@ -1,4 +1,5 @@
 import type { HiveLook } from '../../../shared/model/look.ts';
+import { followedRows, type ShownRows } from '../../components/followed-rows.ts';
 
 /** One row as typed; what is no number stays as it was typed until it is mended. */
 export interface TypedHiveLook {
@@ -33,32 +34,14 @@ export const lookOf = ({ strength, food, note }: TypedHiveLook): Pick<HiveLook, 
   note: note.trim(),
 });
 
-type Looks = ReadonlyMap<string, TypedHiveLook>;
-
-interface ShownLooks {
-  readonly typed: Looks;
-  readonly saved: Looks;
-}
-
-/**
- * The rows after they were asked for anew, as after an undo: each follows the workbook, but for those being saved or
- * refused, and what is being typed stays. The same object where nothing changed.
- */
-export function followedLooks(
+/** The rows of looks follow the workbook. */
+export const followedLooks = (
   rows: readonly { readonly id: string; readonly typed: HiveLook | null }[],
-  shown: ShownLooks,
+  shown: ShownRows<TypedHiveLook>,
   isBusy: (id: string) => boolean,
-): ShownLooks {
-  const typed = new Map(shown.typed);
-  const saved = new Map(shown.saved);
-  let same = true;
-  for (const { id, typed: look } of rows) {
-    const now = typedLook(look);
-    const before = saved.get(id) ?? EMPTY_LOOK;
-    if (isBusy(id) || sameLook(now, before)) continue;
-    same = false;
-    saved.set(id, now);
-    if (sameLook(typed.get(id) ?? EMPTY_LOOK, before)) typed.set(id, now);
-  }
-  return same ? shown : { typed, saved };
-}
+): ShownRows<TypedHiveLook> =>
+  followedRows(
+    rows.map(({ id, typed }) => ({ id, now: typedLook(typed) })),
+    shown,
+    { empty: EMPTY_LOOK, same: sameLook, isBusy },
+  );

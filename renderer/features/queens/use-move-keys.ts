@@ -1,9 +1,12 @@
 import { useEffect } from 'react';
+import { useLetterKeys } from '../../components/words.ts';
 import { type MovePlace, placeOfKey } from './move-keys.ts';
 
-/** Single keys act while nobody is typing into a field. */
+/** Single keys act while nobody is typing into a field, unless they are switched off (WCAG 2.2, 2.1.4). */
 export function useMoveKeys(choose: (place: MovePlace) => void): void {
+  const letterKeys = useLetterKeys();
   useEffect(() => {
+    if (!letterKeys) return;
     const onKeyDown = (event: KeyboardEvent) => {
       const { target } = event;
       if (target instanceof HTMLElement && target.closest('input, textarea, select, [role="dialog"]')) return;
@@ -14,5 +17,5 @@ export function useMoveKeys(choose: (place: MovePlace) => void): void {
     };
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
-  }, [choose]);
+  }, [choose, letterKeys]);
 }

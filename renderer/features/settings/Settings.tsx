@@ -97,6 +97,19 @@ function Look({ settings }: { settings: SettingsOf }) {
           choices={choicesOf(words.temperatures)}
           onChange={(temperature) => void save.run({ temperature })}
         />
+        <ChoiceField
+          label={words.measures}
+          value={settings.measures}
+          choices={choicesOf(words.measuresOf)}
+          onChange={(measures) => void save.run({ measures })}
+        />
+        <ChoiceField
+          label={words.letterKeys}
+          value={settings.letterKeys ? 'on' : 'off'}
+          choices={choicesOf(words.letterKeysOf)}
+          onChange={(chosen) => void save.run({ letterKeys: chosen === 'on' })}
+          hint={words.letterKeysHint}
+        />
         <ChangeLines {...save.state} />
       </div>
     </Section>

@@ -67,7 +67,7 @@ export const help = {
     ['Ctrl+P', 'print this view; from Today also the yard sheet'],
     ['Ctrl+Z', 'take the last change back; in a field, the letters just typed'],
     ['Ctrl+Y, Ctrl+Shift+Z', 'do it again'],
-    ['G, S, H, C, D, L', 'on a queen’s page: give, sell, into a hive, cage, dead, lost'],
+    ['G, S, H, C, D, L', 'on a queen’s page: give, sell, into a hive, cage, dead, lost; Settings can switch them off'],
     ['Alt+Left, Alt+Right', 'back and forward'],
     ['F1', 'this page'],
   ],

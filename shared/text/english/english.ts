@@ -13,6 +13,7 @@ import { contradictionSentence } from './contradictions.ts';
 import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
+import { feeding } from './feeding.ts';
 import { followUps } from './follow-ups.ts';
 import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
@@ -78,6 +79,7 @@ export const english = {
   weather,
   batches,
   hives,
+  feeding,
   boxes,
   errand: errandWords,
   queens,

@@ -23,6 +23,7 @@ export const hives = {
   rolesIn: (season: number) => `Role in ${season}`,
   noRole: 'no role',
   handsOff: (day: string, batch: string) => `hands off until ${day} (${batch})`,
+  newQueen: (day: string, queen: string) => `leave alone until ${day}: queen ${queen} was just brought in`,
   free: 'may be opened',
   fed: (n: number) => (n === 1 ? '1 batch raised' : `${n} batches raised`),
   mothered: (n: number) => (n === 1 ? 'mother of 1 batch' : `mother of ${n} batches`),
@@ -47,7 +48,8 @@ export const hives = {
   },
   one: {
     gone: 'This hive is not in the workbook.',
-    dayLine: 'The coming four weeks',
+    dayLine: 'The past week and the coming four',
+    dayMarks: { job: 'job', looked: 'looked', fed: 'fed', handsOff: 'leave alone', today: 'today' },
     dayColumns: { day: 'Day', what: 'What' },
     nothing: 'nothing',
     freeFrom: (day: string) => `Free as a builder from ${day}`,

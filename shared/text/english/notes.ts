@@ -8,7 +8,7 @@ export const notes = {
   searchFor: (text: string) => `“${text}” in the notes`,
   found: (n: number) => (n === 0 ? 'Nothing was noted with these words.' : n === 1 ? '1 note' : `${n} notes`),
   shown: (shown: number, n: number) => `The newest ${shown} of ${n}. Add a word to find fewer.`,
-  ask: 'Type a word. Notes of batches, boxes, hives and queens, lessons, looks, treatments and what was told of queens are looked through.',
+  ask: 'Type a word. Notes of batches, boxes, hives and queens, lessons, looks, feeding, treatments and what was told of queens are looked through.',
   noDay: '',
   kinds: {
     batch: 'batch',
@@ -27,6 +27,7 @@ export const notes = {
     check: 'check',
     score: 'score',
     test: 'test',
+    feeding: 'fed',
     treatment: 'treatment',
     'hive-move': 'moved',
   } satisfies Record<NoteKind, string>,

@@ -95,6 +95,9 @@ const FIELDS: Readonly<Record<string, string>> = {
   hours: 'After hours',
   product: 'Product',
   amount: 'Amount',
+  ownFeed: 'What it is',
+  fedOn: 'Day',
+  places: 'Hives and boxes',
   reason: 'Because of',
   paper: 'Paper',
   place: 'Place',
@@ -224,6 +227,13 @@ export const REFUSALS: Sentences<Own> = {
     `Counted: ${counted} cleared is more than the ${outOf} tested. Correct one of the two.`,
   'treatment-turned-round': ({ fromOn }, text) =>
     `Until: the treatment began on ${text(fromOn)}. Type that day or a later one, or leave it empty.`,
+  'feeding-missing': () => 'Feeding: it is not in the workbook any more. Turn to the page again.',
+  'nothing-to-feed': ({ code }) =>
+    `Hives and boxes: ${code} is no hive and no box in use. Correct the code, or add it first.`,
+  'feed-not-named': () => 'What it is: fill in the name of the feed, or choose one of the list.',
+  'amount-unreadable': ({ text }) =>
+    `How much: “${text}” is no amount. Type a number, or one with its unit, such as 0.5, 500 g or 1.5 L.`,
+  'amount-too-large': ({ text }) => `How much: ${text} in one place is more than 100 litres or kilograms. Correct it.`,
   'no-labels': () => 'Labels: no cells of this batch are in boxes. Put cells in boxes first.',
   'file-unreadable': ({ trouble }) => FILE_TROUBLE[trouble.reason](trouble),
   'fields-not-matched': ({ fields }) =>

@@ -15,6 +15,11 @@ export const settings = {
   weekStarts: { monday: 'Monday', saturday: 'Saturday', sunday: 'Sunday' },
   temperature: 'Degrees',
   temperatures: { celsius: 'Celsius (°C)', fahrenheit: 'Fahrenheit (°F)' },
+  measures: 'Amounts of feed',
+  measuresOf: { metric: 'litres and kilograms', us: 'US quarts and pounds' },
+  letterKeys: 'Single-letter keys on pages',
+  letterKeysOf: { on: 'on', off: 'off' },
+  letterKeysHint: 'Such as G for give on a queen’s page. The letters of the typing grids always work.',
   resultKeys: 'Keys for what was seen',
   resultKeysLine:
     'Pressed in the evening, ringed on the yard sheet. A sheet printed before a change shows the old letters.',

@@ -185,6 +185,20 @@ export const tableWords = {
       note: 'Note.',
     },
   },
+  feedings: {
+    title: 'Feeding',
+    columns: {
+      id: ID,
+      hive: 'Hive, if one was fed.',
+      box: 'Mating box, if one was fed.',
+      fed_on: 'Day.',
+      feed: 'Feed; the syrups are sugar to water by weight.',
+      own_feed: 'What it was, if it is not in the list.',
+      litres: 'How much, where it is measured so; empty if not known.',
+      kilograms: 'How much, where it is weighed; empty if not known.',
+      note: 'Note.',
+    },
+  },
   treatments: {
     title: 'Treatments',
     columns: {

@@ -78,7 +78,10 @@ export const help: Translation<typeof EnglishHelp> = {
     ['Strg+P', 'diese Ansicht drucken; von Heute aus auch den Standzettel'],
     ['Strg+Z', 'die letzte Änderung zurücknehmen; in einem Feld die eben getippten Buchstaben'],
     ['Strg+Y, Strg+Umschalt+Z', 'wiederholen'],
-    ['G, S, H, C, D, L', 'auf der Seite einer Königin: weggeben, verkaufen, in ein Volk, Käfig, tot, verloren'],
+    [
+      'G, S, H, C, D, L',
+      'auf der Seite einer Königin: weggeben, verkaufen, in ein Volk, Käfig, tot, verloren; in den Einstellungen abzuschalten',
+    ],
     ['Alt+Links, Alt+Rechts', 'zurück und vor'],
     ['F1', 'diese Seite'],
   ],

@@ -12,6 +12,7 @@ import { classPapers } from './class-papers.ts';
 import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
+import { feeding } from './feeding.ts';
 import { followUps } from './follow-ups.ts';
 import { forecast } from './forecast.ts';
 import { frame } from './frame.ts';
@@ -88,6 +89,7 @@ export const german: Translation<typeof english> = {
   labels: labelWords,
   boxes,
   hives,
+  feeding,
   queens,
   cautions,
   classroom,

@@ -19,6 +19,7 @@ export const hives: Translation<typeof english> = {
   rolesIn: (season: number) => `Aufgabe ${season}`,
   noRole: 'keine Aufgabe',
   handsOff: (day: string, batch: string) => `Finger weg bis ${day} (${batch})`,
+  newQueen: (day: string, queen: string) => `in Ruhe lassen bis ${day}: Königin ${queen} wurde eben zugesetzt`,
   free: 'darf geöffnet werden',
   fed: (n: number) => (n === 1 ? '1 Serie gepflegt' : `${n} Serien gepflegt`),
   mothered: (n: number) => (n === 1 ? 'Mutter von 1 Serie' : `Mutter von ${n} Serien`),
@@ -43,7 +44,8 @@ export const hives: Translation<typeof english> = {
   },
   one: {
     gone: 'Dieses Volk steht nicht im Arbeitsbuch.',
-    dayLine: 'Die kommenden vier Wochen',
+    dayLine: 'Die vergangene Woche und die kommenden vier',
+    dayMarks: { job: 'Arbeit', looked: 'kontrolliert', fed: 'gefüttert', handsOff: 'in Ruhe lassen', today: 'heute' },
     dayColumns: { day: 'Tag', what: 'Was' },
     nothing: 'nichts',
     freeFrom: (day: string) => `Frei als Pflegevolk ab ${day}`,

@@ -8,7 +8,7 @@ export const notes: Translation<typeof english> = {
   searchFor: (text: string) => `„${text}“ in den Notizen`,
   found: (n: number) => (n === 0 ? 'Mit diesen Wörtern wurde nichts notiert.' : n === 1 ? '1 Notiz' : `${n} Notizen`),
   shown: (shown: number, n: number) => `Die neuesten ${shown} von ${n}. Ein weiteres Wort findet weniger.`,
-  ask: 'Geben Sie ein Wort ein. Durchsucht werden Notizen von Serien, Kästchen, Völkern und Königinnen, Lehren, Kontrollen, Behandlungen und was von Königinnen erzählt wurde.',
+  ask: 'Geben Sie ein Wort ein. Durchsucht werden Notizen von Serien, Kästchen, Völkern und Königinnen, Lehren, Kontrollen, Fütterung, Behandlungen und was von Königinnen erzählt wurde.',
   noDay: '',
   kinds: {
     batch: 'Serie',
@@ -27,6 +27,7 @@ export const notes: Translation<typeof english> = {
     check: 'Prüfung',
     score: 'Bewertung',
     test: 'Test',
+    feeding: 'gefüttert',
     treatment: 'Behandlung',
     'hive-move': 'versetzt',
   },

@@ -97,6 +97,9 @@ const FIELDS: Readonly<Record<string, string>> = {
   hours: 'Nach Stunden',
   product: 'Mittel',
   amount: 'Menge',
+  ownFeed: 'Was es ist',
+  fedOn: 'Tag',
+  places: 'Völker und Kästchen',
   reason: 'Wegen',
   paper: 'Papier',
   place: 'Platz',
@@ -234,6 +237,14 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Gezählt: ${counted} ausgeräumt ist mehr als die ${outOf} geprüften. Berichtigen Sie eines von beiden.`,
   'treatment-turned-round': ({ fromOn }, text) =>
     `Bis: Die Behandlung begann am ${text(fromOn)}. Geben Sie diesen Tag oder einen späteren ein, oder lassen Sie das Feld leer.`,
+  'feeding-missing': () => 'Fütterung: Sie steht nicht mehr im Arbeitsbuch. Schlagen Sie die Seite noch einmal auf.',
+  'nothing-to-feed': ({ code }) =>
+    `Völker und Kästchen: ${code} ist kein Volk und kein Kästchen in Gebrauch. Berichtigen Sie das Kürzel, oder fügen Sie es zuerst hinzu.`,
+  'feed-not-named': () => 'Was es ist: Geben Sie den Namen des Futters ein, oder wählen Sie eines aus der Liste.',
+  'amount-unreadable': ({ text }) =>
+    `Wie viel: „${text}“ ist keine Menge. Geben Sie eine Zahl ein, oder eine mit Einheit, etwa 0,5, 500 g oder 1,5 L.`,
+  'amount-too-large': ({ text }) =>
+    `Wie viel: ${text} an einem Ort sind mehr als 100 Liter oder Kilogramm. Berichtigen Sie die Menge.`,
   'no-labels': () => 'Etiketten: Von dieser Serie sind keine Zellen in Kästchen. Setzen Sie zuerst Zellen in Kästchen.',
   'nothing-to-label': () =>
     'Etiketten für: Von dieser Auswahl ist nichts zu beschriften. Wählen Sie eine andere Serie oder Art.',

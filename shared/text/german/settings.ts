@@ -18,6 +18,12 @@ export const settings: Translation<typeof english> = {
   weekStarts: { monday: 'Montag', saturday: 'Samstag', sunday: 'Sonntag' },
   temperature: 'Grad',
   temperatures: { celsius: 'Celsius (°C)', fahrenheit: 'Fahrenheit (°F)' },
+  measures: 'Mengen von Futter',
+  measuresOf: { metric: 'Liter und Kilogramm', us: 'US-Quarts und Pfund (lb)' },
+  letterKeys: 'Einzelne Buchstaben als Tasten auf Seiten',
+  letterKeysOf: { on: 'an', off: 'aus' },
+  letterKeysHint:
+    'Etwa G für Abgeben auf der Seite einer Königin. Die Buchstaben der Tabellen zum Eintragen gelten immer.',
   resultKeys: 'Tasten für das, was zu sehen war',
   resultKeysLine:
     'Am Abend getippt, auf dem Standzettel eingekreist. Ein vor einer Änderung gedruckter Zettel zeigt die alten Buchstaben.',

@@ -15,6 +15,7 @@ export const tableTitles: Translation<typeof EnglishTitles> = {
   queens: 'Königinnen',
   tallies: 'Was aus jeder Serie wurde',
   weather: 'Flugwetter',
+  feedings: 'Fütterung',
   treatments: 'Behandlungen',
   'queen-feedback': 'Was von Königinnen erzählt wurde',
   'hive-looks': 'Kontrollen der Völker',

@@ -175,6 +175,19 @@ export const tableWords: Translation<typeof english> = {
       paper: 'Genehmigung, Zeugnis oder Untersuchung.',
     },
   },
+  feedings: {
+    title: tableTitles.feedings ?? '',
+    columns: {
+      ...ROW,
+      hive: 'Volk, wenn eines gefüttert wurde.',
+      box: 'Begattungskästchen, wenn eines gefüttert wurde.',
+      fed_on: 'Tag.',
+      feed: 'Futter; Zuckerwasser ist Zucker zu Wasser nach Gewicht.',
+      own_feed: 'Was es war, wenn es nicht in der Liste steht.',
+      litres: 'Wie viel, wo es so gemessen wird; leer, wenn nicht bekannt.',
+      kilograms: 'Wie viel, wo es gewogen wird; leer, wenn nicht bekannt.',
+    },
+  },
   treatments: {
     title: tableTitles.treatments ?? '',
     columns: {

@@ -2,9 +2,14 @@ import { expect, test } from 'vitest';
 import { markStep } from '../../../../main/operations/batches/mark-step.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { getHive } from '../../../../main/operations/hives/get-hive.ts';
+import { listHives } from '../../../../main/operations/hives/list-hives.ts';
 import { recordHiveLook } from '../../../../main/operations/hives/record-hive-look.ts';
-import { mustOk } from '../../../builders/desk.ts';
+import { moveQueen } from '../../../../main/operations/queens/move-queen.ts';
+import { aColony } from '../../../builders/colony.ts';
+import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
+import { aFeeding } from '../../../builders/feeding.ts';
 import { aHiveLook } from '../../../builders/mating-box.ts';
+import { aQueen } from '../../../builders/queen.ts';
 import { aDeskWithBatch, aDeskWithBoxes, aStart, onDay } from '../../../builders/running-batch.ts';
 
 test('shows a builder’s figures with what they rest on, its coming days and when it is free', () => {
@@ -18,13 +23,46 @@ test('shows a builder’s figures with what they rest on, its coming days and wh
   ]);
   expect(hive?.asBuilder[0]?.mating?.rate).toBeNull();
   expect(hive?.asBreeder).toEqual([]);
-  expect(hive?.dayLine).toHaveLength(28);
+  expect([hive?.dayLine[0]?.on, hive?.dayLine.at(-1)?.on]).toEqual(['2026-05-01', '2026-06-04']);
   expect(hive?.dayLine.filter((day) => day.handsOff).map((day) => day.on)).toEqual([
     '2026-05-10',
     '2026-05-11',
     '2026-05-12',
   ]);
   expect(hive?.freeFrom).toBe('2026-05-14');
+});
+
+test('its days say when it was looked into and when it was fed', () => {
+  const desk = onDay(aDeskWithBatch(), '2026-05-10');
+  fill(desk, ({ hiveLooks, feedings }) => {
+    hiveLooks.insert(aHiveLook({ colonyId: 'h12', lookedOn: '2026-05-04' }));
+    feedings.insert(aFeeding({ colonyId: 'h12', fedOn: '2026-05-09' }));
+  });
+  const line = getHive(desk, { colonyId: 'h12' })?.dayLine ?? [];
+  expect(line.filter((day) => day.looked).map((day) => day.on)).toEqual(['2026-05-04']);
+  expect(line.filter((day) => day.fed).map((day) => day.on)).toEqual(['2026-05-09']);
+  // A job of a day that is past is no job on that day.
+  expect(line.filter((day) => day.on < '2026-05-10').flatMap((day) => day.jobs)).toEqual([]);
+});
+
+// A candy cage is looked at on day 3 and left alone until then (Büchler et al. 2013, 2.3.4; common practice, no source).
+test('a hive with a queen just brought in is to be left alone, in the list, on its page and in its days', () => {
+  const desk = aDesk({ today: '2026-06-01' });
+  fill(desk, ({ colonies, queens }) => {
+    colonies.insert(aColony());
+    queens.insert(aQueen({ number: '25-001', bornIn: 2025, place: 'caged' }));
+  });
+  const to = { place: 'in-hive', colonyId: 'colony-1', goneTo: null, price: null, note: null } as const;
+  mustOk(moveQueen(desk, { id: 'm', queenId: 'queen-1', movedOn: '2026-06-01', way: 'candy-cage', ...to }));
+  const hive = getHive(desk, { colonyId: 'colony-1' });
+  expect(hive?.newQueen).toEqual({ until: '2026-06-03', queen: '25-001' });
+  expect(hive?.dayLine.filter((day) => day.newQueen === '25-001').map((day) => day.on)).toEqual([
+    '2026-06-01',
+    '2026-06-02',
+    '2026-06-03',
+  ]);
+  expect(listHives(desk).hives[0]?.newQueen?.until).toBe('2026-06-03');
+  expect(getHive(onDay(desk, '2026-06-04'), { colonyId: 'colony-1' })?.newQueen).toBeNull();
 });
 
 test('its coming days name the jobs on this hive, not those on its boxes or on the other hive', () => {

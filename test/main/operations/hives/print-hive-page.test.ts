@@ -18,6 +18,7 @@ test('has treatments, moves, queens and looks with day and year, and a dot where
     'permit 4',
     '26-001',
     'rogue cell removed',
+    'sugar syrup 1:1 1.5 L',
   ])
     expect(text).toContain(part);
   expect(text).toContain('Sun 10 May 2026 4 ·');
@@ -26,7 +27,7 @@ test('has treatments, moves, queens and looks with day and year, and a dot where
 
 test('says where nothing was written down', async () => {
   const { text } = await readPaperFile(mustOk(await printHivePage(aDeskWithRecords(), { ...wish, colonyId: 'h3' })));
-  for (const part of ['No look', 'No treatment', 'No move', 'No queen'])
+  for (const part of ['No look', 'No treatment', 'No feeding', 'No move', 'No queen'])
     expect(text).toContain(`${part} was written down.`);
 });
 

@@ -5,6 +5,7 @@ import { NOTE_KINDS } from '../../../../shared/contract/notes.ts';
 import { anObservation, aStepDone, aStepMove } from '../../../builders/batch.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { fill, mustOk } from '../../../builders/desk.ts';
+import { aFeeding } from '../../../builders/feeding.ts';
 import { aBox, aHiveLook, aLook } from '../../../builders/mating-box.ts';
 import { aQueen } from '../../../builders/queen.ts';
 import { aDeskWithBoxes } from '../../../builders/running-batch.ts';
@@ -42,6 +43,8 @@ function aDeskFullOfAnts() {
     tables.followUps.insert({ id: 'fu', ...due, queenId: 'queen-1', ...open, note });
     tables.stockScores.insert(aScore({ note }));
     tables.stockTests.insert(aTest({ note }));
+    tables.feedings.insert(aFeeding({ note }));
+    tables.feedings.insert(aFeeding({ id: 'fed-box', colonyId: null, boxId: 'noted', feed: 'other', ownFeed: note }));
     tables.treatments.insert(aTreatment({ note }));
     const to = { fromYardId: null, toYardId: null, place: null, paper: null };
     tables.colonyMoves.insert({ id: 'cm', colonyId: 'colony-1', movedOn: '2026-04-01', ...to, note });
@@ -62,7 +65,7 @@ test('finds a word wherever something can be noted, newest first, and each with 
 
 test('finds by the name together with a word, and nothing without words', () => {
   const desk = aDeskFullOfAnts();
-  expect(listNotes(desk, { text: 'K99 ants' }).notes.map((one) => one.kind)).toEqual(['box']);
+  expect(listNotes(desk, { text: 'K99 ants' }).notes.map((one) => one.kind)).toEqual(['feeding', 'box']);
   expect(listNotes(desk, { text: '  ' })).toEqual({ notes: [], total: 0 });
   expect(listNotes(desk, { text: 'bear' }).total).toBe(0);
 });

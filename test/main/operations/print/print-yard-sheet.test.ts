@@ -1,9 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import { printYardSheet } from '../../../../main/operations/print/print-yard-sheet.ts';
+import { moveQueen } from '../../../../main/operations/queens/move-queen.ts';
+import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
+import { aQueen } from '../../../builders/queen.ts';
 import { readPdf } from '../../../builders/read-pdf.ts';
 import { aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
+
+function aDeskWithQueens() {
+  const desk = aDesk({ today: '2026-06-01' });
+  fill(desk, ({ colonies, queens }) => {
+    colonies.insert(aColony());
+    queens.insert(aQueen({ number: '25-001', bornIn: 2025, place: 'caged' }));
+  });
+  return desk;
+}
 
 const wish = { yardId: null, walkOn: null, paper: 'a4', large: false } as const;
 
@@ -50,6 +62,16 @@ describe('the yard sheet', () => {
     expect(words.filter((word) => word.startsWith('HANDS OFF to '))).toHaveLength(6);
     // Four boxes are free; only the four blank lines have letters.
     expect(words.filter((word) => word === 'L')).toHaveLength(4);
+  });
+
+  // A candy cage is looked at on day 3 and left alone until then (Büchler et al. 2013, 2.3.4; common practice, no source).
+  test('names a hive with a queen just brought in among what is left alone', async () => {
+    const desk = aDeskWithQueens();
+    const to = { place: 'in-hive', colonyId: 'colony-1', goneTo: null, price: null, note: null } as const;
+    mustOk(moveQueen(desk, { id: 'm', queenId: 'queen-1', movedOn: '2026-06-01', way: 'candy-cage', ...to }));
+    expect(await wordsOf(desk, wish)).toContainEqual(expect.stringMatching(/^LEAVE ALONE: .*H01 to Wed 3 Jun/));
+    const later = await wordsOf(onDay(desk, '2026-06-04'), wish);
+    expect(later.filter((word) => word.includes('H01'))).toEqual([]);
   });
 
   test('for another day is made for that day, and says when it was made', async () => {

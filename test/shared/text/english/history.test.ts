@@ -39,6 +39,8 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'move-hive': [{ did: 'move-hive', hive: 'H12' }, 'Hive H12 moved'],
   'set-roles': [{ did: 'set-roles', hive: 'H12', season: 2026 }, 'Role of H12 in 2026'],
   'record-hive-look': [{ did: 'record-hive-look', hive: 'H12', on: '2026-05-04' }, 'Look into H12'],
+  'record-feeding': [{ did: 'record-feeding', places: 'K01–K08', on: '2026-05-04' }, 'Fed on Mon 4 May: K01–K08'],
+  'remove-feeding': [{ did: 'remove-feeding', places: 'H12', on: '2026-05-04' }, 'Not fed on Mon 4 May after all: H12'],
   'save-queen': [{ did: 'save-queen', queen: '26-041' }, 'Queen 26-041'],
   'record-feedback': [{ did: 'record-feedback', queen: '26-041' }, 'What was told of queen 26-041'],
   'move-queen': [{ did: 'move-queen', queen: '26-041', place: 'sold' }, 'Queen 26-041 sold'],

@@ -1,7 +1,7 @@
-import type { QuietHive } from '../../../shared/contract/today.ts';
-import { addDays, type Day, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
-import type { FollowUp } from '../../../shared/model/follow-up.ts';
-import type { Tables } from '../../workbook/workbook.ts';
+import type { QuietHive } from '../../shared/contract/today.ts';
+import { addDays, type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import type { FollowUp } from '../../shared/model/follow-up.ts';
+import type { Tables } from '../workbook/workbook.ts';
 
 /** Checks up to which a hive is left alone; whether she stayed is seen at any look. */
 const QUIET_BEFORE: readonly FollowUp['what'][] = ['check-release', 'check-eggs'];

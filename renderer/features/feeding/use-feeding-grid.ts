@@ -1,0 +1,84 @@
+import { useEffect, useRef, useState } from 'react';
+import type { FeedingRow, FeedingSheetView } from '../../../shared/contract/feeding.ts';
+import { ok } from '../../../shared/kernel/result.ts';
+import type { Feed } from '../../../shared/model/feeding.ts';
+import { ask } from '../../client/client.ts';
+import { newId } from '../../client/hooks.ts';
+import { useTodayChanges } from '../../client/today-changes.ts';
+import { useRowSaving } from '../../client/use-row-saving.ts';
+import { followedRows } from '../../components/followed-rows.ts';
+import { useRowGrid } from '../../components/use-row-grid.ts';
+import { useFeedAmounts } from '../../components/words.ts';
+import { EMPTY_FEEDING, isNoFeeding, sameFeeding, type TypedFeeding, typedFeeding } from './typed-feeding.ts';
+
+/** What the whole sheet is about. */
+export interface SheetFeed {
+  readonly places: 'hives' | 'boxes';
+  readonly feed: Feed;
+  readonly ownFeed: string | null;
+}
+
+/** What is typed, what is saved of it, and the keys. A row that is emptied is no feeding any more. */
+export function useFeedingGrid(view: FeedingSheetView, sheet: SheetFeed) {
+  const { text } = useFeedAmounts();
+  const [typed, setTyped] = useState(() => new Map(view.rows.map((row) => [row.id, typedFeeding(row.typed, text)])));
+  const [saved, setSaved] = useState(typed);
+  const [finished, setFinished] = useState(false);
+  const { said, settled, save, follow } = useFeedingSaving(view, sheet);
+  const seen = useRef(view);
+  useEffect(() => {
+    if (seen.current === view) return;
+    seen.current = view;
+    const isBusy = (id: string) => !['saved', undefined].includes(said.get(id)?.state);
+    follow(view.rows.filter((row) => !isBusy(row.id)));
+    const rows = view.rows.map((row) => ({ id: row.id, now: typedFeeding(row.typed, text) }));
+    const followed = followedRows(rows, { typed, saved }, { empty: EMPTY_FEEDING, same: sameFeeding, isBusy });
+    setTyped(new Map(followed.typed));
+    setSaved(new Map(followed.saved));
+  });
+  const changes = useTodayChanges();
+  const open = view.rows.findIndex((row) => row.typed === null);
+  const grid = useRowGrid({
+    rows: view.rows.length,
+    start: Math.max(0, open),
+    onKey: () => false,
+    onFinish: () =>
+      void settled().then(() => {
+        setFinished(true);
+        void changes.compare();
+      }),
+  });
+  const of = (row: FeedingRow) => typed.get(row.id) ?? EMPTY_FEEDING;
+  const type = (row: FeedingRow, change: Partial<TypedFeeding>) =>
+    setTyped((before) => new Map(before).set(row.id, { ...of(row), ...change }));
+  const leave = (row: FeedingRow) => {
+    const now = of(row);
+    if (sameFeeding(now, saved.get(row.id) ?? EMPTY_FEEDING)) return;
+    setSaved((before) => new Map(before).set(row.id, now));
+    save(row, now);
+  };
+  const done = view.rows.filter((row) => !isNoFeeding(saved.get(row.id) ?? EMPTY_FEEDING)).length;
+  return { of, type, leave, done, finished, said, changes, grid };
+}
+
+/** Saves rows in the order they were typed; which rows the workbook holds is known when their turn comes. */
+function useFeedingSaving({ rows, sheetDay }: FeedingSheetView, { places, feed, ownFeed }: SheetFeed) {
+  const [ids] = useState(() => new Map(rows.map((row) => [row.id, row.typed?.id ?? newId()])));
+  const held = useRef(new Set(rows.filter((row) => row.typed !== null).map((row) => row.id)));
+  const saving = useRowSaving();
+  const follow = (quiet: readonly FeedingRow[]) => {
+    for (const row of quiet) held.current[row.typed === null ? 'delete' : 'add'](row.id);
+  };
+  const send = async (row: FeedingRow, { amount, note }: TypedFeeding) => {
+    const id = ids.get(row.id) ?? newId();
+    if (isNoFeeding({ amount, note }))
+      return held.current.delete(row.id) ? ask.feeding.removeFeeding.mutate({ feedingId: id }) : ok(null);
+    const place = { place: places === 'hives' ? 'hive' : 'box', placeId: row.id } as const;
+    const given = { fedOn: sheetDay, feed, ownFeed, amount, note: note.trim() || null };
+    const result = await ask.feeding.recordFeeding.mutate({ id, ...place, ...given });
+    if (result.ok) held.current.add(row.id);
+    return result;
+  };
+  const save = (row: FeedingRow, typed: TypedFeeding) => saving.save(row.id, () => send(row, typed));
+  return { said: saving.said, settled: saving.settled, save, follow };
+}
