@@ -164,7 +164,8 @@ function obstacleTo({ readOnlyBecause, stillInPlace }: LiveFacts, isClosed: bool
 
 function changeStep<Value>(naming: ChangeNaming<Value>, tables: Tables, value: Value): StepToWrite {
   const words = typeof naming === 'function' ? naming(tables, value) : naming;
-  return { kind: words.did === 'build-demo' ? 'begin' : 'change', ofStep: null, words };
+  const begins = words.did === 'build-demo' || words.did === 'begin-workbook';
+  return { kind: begins ? 'begin' : 'change', ofStep: null, words };
 }
 
 type Connection = ReturnType<typeof connectionOf>;

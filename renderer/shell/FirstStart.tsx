@@ -1,12 +1,14 @@
 import { Button } from '@mui/material';
 import { type FormEvent, lazy, Suspense, useState } from 'react';
-import type { WorkbookState } from '../../shared/contract/workbook.ts';
+import type { Habits, WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask, shell } from '../client/client.ts';
 import { useAskAgain, useOtherWorkbook } from '../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../components/ChangeLines.tsx';
+import { ChoiceField } from '../components/ChoiceField.tsx';
 import { Section } from '../components/Section.tsx';
 import { TextField } from '../components/TextField.tsx';
 import { useWords } from '../components/words.ts';
+import { guessHabits } from './guess-habits.ts';
 
 const SafetyCopies = lazy(() =>
   import('../features/settings/SafetyCopies.tsx').then((m) => ({ default: m.SafetyCopies })),
@@ -75,11 +77,12 @@ function Begin({ usualFolder, autoFocus }: { usualFolder: string; autoFocus: boo
   const words = frame.firstStart;
   const [name, setName] = useState(words.nameDefault(new Date().getFullYear()));
   const [folder, setFolder] = useState(usualFolder);
+  const [habits, setHabits] = useState(() => guessHabits(navigator.language));
   const begin = useOtherWorkbook(ask.workbook.beginWorkbook.mutate);
   const problem = useProblemOf(begin.state.refusal);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    void begin.run({ name, folder: folder === usualFolder || folder === '' ? null : folder });
+    void begin.run({ name, folder: folder === usualFolder || folder === '' ? null : folder, habits });
   };
   return (
     <Section title={words.begin}>
@@ -93,6 +96,7 @@ function Begin({ usualFolder, autoFocus }: { usualFolder: string; autoFocus: boo
           autoFocus={autoFocus}
         />
         <TextField label={words.place} value={folder} onChange={setFolder} problem={problem('folder')} />
+        <HabitFields habits={habits} onChange={(changed) => setHabits({ ...habits, ...changed })} />
         <div className="acts">
           <Button type="submit" variant="contained" disabled={begin.state.busy}>
             {words.begin}
@@ -102,6 +106,44 @@ function Begin({ usualFolder, autoFocus }: { usualFolder: string; autoFocus: boo
         <ChangeLines {...begin.state} ownFields={['name', 'folder']} />
       </form>
     </Section>
+  );
+}
+
+/** As the computer has it, to be changed in place. */
+function HabitFields({ habits, onChange }: { habits: Habits; onChange: (changed: Partial<Habits>) => void }) {
+  const { frame, settings: words } = useWords();
+  const choicesOf = <Key extends string>(texts: Readonly<Record<Key, string>>) =>
+    (Object.entries(texts) as [Key, string][]).map(([value, text]) => ({ value, text }));
+  return (
+    <>
+      <div className="row">
+        <ChoiceField
+          label={words.dateOrder}
+          value={habits.dateOrder}
+          choices={choicesOf(words.orders)}
+          onChange={(dateOrder) => onChange({ dateOrder })}
+        />
+        <ChoiceField
+          label={words.weekStart}
+          value={habits.weekStart}
+          choices={choicesOf(words.weekStarts)}
+          onChange={(weekStart) => onChange({ weekStart })}
+        />
+        <ChoiceField
+          label={words.temperature}
+          value={habits.temperature}
+          choices={choicesOf(words.temperatures)}
+          onChange={(temperature) => onChange({ temperature })}
+        />
+        <ChoiceField
+          label={words.measures}
+          value={habits.measures}
+          choices={choicesOf(words.measuresOf)}
+          onChange={(measures) => onChange({ measures })}
+        />
+      </div>
+      <p className="soft small">{frame.firstStart.guessed}</p>
+    </>
   );
 }
 

@@ -3,12 +3,16 @@ import type { Language } from '../kernel/language.ts';
 import { NameField } from '../model/fields.ts';
 import type { Harm, SafetyCopy } from './copies.ts';
 import type { Refusal } from './refusal.ts';
+import { Settings } from './settings.ts';
 
 export const BeginWorkbook = z.object({
   name: NameField,
   /** Folder to put the file in; null = the usual place, which the page has shown. */
   folder: z.string().min(1).max(4096).nullable(),
+  /** How days and amounts are written, as guessed from the computer and seen by the person. */
+  habits: Settings.pick({ dateOrder: true, weekStart: true, temperature: true, measures: true }).optional(),
 });
+export type Habits = NonNullable<z.infer<typeof BeginWorkbook>['habits']>;
 export const SaveElsewhere = z.object({ folder: z.string().trim().min(1).max(4096) });
 export const PackWorkbook = z.object({ folder: z.string().trim().min(1).max(4096).nullable() });
 export const OpenWorkbook = z.object({ file: z.string().min(1).max(4096) });

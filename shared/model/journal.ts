@@ -49,6 +49,8 @@ export type ChangeWords =
       readonly rows: number;
     }
   | { readonly did: 'take-in-workbook'; readonly name: string }
+  /** A new workbook, with the person's habits in it; nothing before this is taken back. */
+  | { readonly did: 'begin-workbook' }
   /** The made-up yard was told; nothing before this is taken back. */
   | { readonly did: 'build-demo' }
   /** A change without words of its own. */

@@ -44,3 +44,28 @@ test('the first batch stands in at most 90 seconds by the keystroke-level model,
     await house.close();
   }
 }, 60_000);
+
+test('days and amounts are written as the computer has them, to be changed in place', async () => {
+  const house = await doors(() => browser)[0]?.open({ locale: 'en-US' });
+  if (!house) throw new Error('no door');
+  try {
+    const { page } = house;
+    const chosen = (label: string) => page.getByLabel(label, { exact: true }).inputValue();
+    await page.getByLabel('Days are written', { exact: true }).waitFor();
+    // The habits of the United States, by CLDR.
+    expect(await chosen('Days are written')).toBe('month-first');
+    expect(await chosen('The week begins on')).toBe('sunday');
+    expect(await chosen('Degrees')).toBe('fahrenheit');
+    await page.getByLabel('Amounts of feed').selectOption('metric');
+    await page.getByRole('button', { name: 'Begin my workbook' }).click();
+    await page.getByText('Monday, May 4, 2026', { exact: true }).waitFor();
+    await page.evaluate(() => {
+      window.location.hash = '/settings';
+    });
+    await page.getByLabel('Days are written', { exact: true }).waitFor();
+    expect([await chosen('The week begins on'), await chosen('Amounts of feed')]).toEqual(['sunday', 'metric']);
+    expect(house.problems).toEqual([]);
+  } finally {
+    await house.close();
+  }
+}, 60_000);

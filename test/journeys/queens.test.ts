@@ -71,3 +71,27 @@ test('a check is answered on Today, and her mothers can be walked up', async () 
   await page.getByRole('heading', { level: 1, name: 'Queen 24-001' }).waitFor();
   expect(house.problems).toEqual([]);
 }, 60_000);
+
+test('single letters do nothing once they are switched off, and act again when they are on', async () => {
+  const { page } = house;
+  const switchLetters = async (to: 'on' | 'off') => {
+    await page.evaluate(() => {
+      window.location.hash = '/settings';
+    });
+    await page.getByLabel('Single-letter keys on pages').selectOption(to);
+    await expect.poll(() => page.getByLabel('Single-letter keys on pages').inputValue()).toBe(to);
+    await page.keyboard.press('Control+k');
+    await page.keyboard.type('24-005');
+    await page.getByRole('option', { name: /^24-005/ }).waitFor();
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: 'Queen 24-005' }).waitFor();
+    await page.keyboard.press('g');
+  };
+  await switchLetters('off');
+  // Two drawings of the page later nothing has opened (WCAG 2.2, 2.1.4 character key shortcuts).
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  expect(await page.getByLabel('To whom').count()).toBe(0);
+  await switchLetters('on');
+  await page.getByLabel('To whom').waitFor();
+  expect(house.problems).toEqual([]);
+}, 60_000);

@@ -57,6 +57,7 @@ export const frame = {
     name: 'Name',
     nameDefault: (year: number) => `Queens ${year}`,
     place: 'Kept in',
+    guessed: 'As this computer has it. All of it can be changed later under Settings.',
     otherPlace: 'Another folder',
     chooseFolder: 'Choose a folder…',
     file: 'File',

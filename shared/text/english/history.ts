@@ -70,6 +70,7 @@ export const CHANGES: Sentences = {
   'save-settings': () => 'Settings',
   'take-in-table': ({ what, rows }) => `Table taken in, ${rows} ${TAKEN_IN[what][rows === 1 ? 0 : 1]}`,
   'take-in-workbook': ({ name }) => `File of everything of “${name}” taken in`,
+  'begin-workbook': () => 'The workbook was begun',
   'build-demo': () => 'The invented yard was set up',
   other: () => 'A change',
 };

@@ -60,6 +60,7 @@ export const frame: Translation<typeof english> = {
     name: 'Name',
     nameDefault: (year: number) => `Königinnen ${year}`,
     place: 'Liegt in',
+    guessed: 'So hat es dieser Rechner. All das lässt sich später in den Einstellungen ändern.',
     otherPlace: 'Anderer Ordner',
     chooseFolder: 'Ordner wählen …',
     file: 'Datei',

@@ -66,6 +66,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'save-settings': () => 'Einstellungen',
   'take-in-table': ({ what, rows }) => `Tabelle übernommen, ${rows} ${TAKEN_IN[what]?.[rows === 1 ? 0 : 1] ?? what}`,
   'take-in-workbook': ({ name }) => `Gesamtdatei von „${name}“ übernommen`,
+  'begin-workbook': () => 'Das Arbeitsbuch wurde begonnen',
   'build-demo': () => 'Der erfundene Stand wurde eingerichtet',
   other: () => 'Eine Änderung',
 };

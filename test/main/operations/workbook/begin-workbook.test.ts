@@ -1,6 +1,10 @@
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { listSteps } from '../../../../main/operations/history/list-steps.ts';
+import { undo } from '../../../../main/operations/history/undo.ts';
+import { getSettings } from '../../../../main/operations/settings/get-settings.ts';
 import { beginWorkbook } from '../../../../main/operations/workbook/begin-workbook.ts';
+import { deskOf } from '../../../../main/operations/workbook/lifecycle.ts';
 import { refuse } from '../../../../shared/kernel/result.ts';
 import { mustOk } from '../../../builders/desk.ts';
 import { aComputer, aLifecycle } from '../../../builders/lifecycle.ts';
@@ -22,4 +26,17 @@ test('a name in use and a missing folder are refused beside their fields', () =>
   expect(beginWorkbook(lifecycle, { name: 'Queens', folder })).toEqual(
     refuse({ kind: 'folder-not-found', field: 'folder', folder }),
   );
+});
+
+test('the habits that were shown are in it from the beginning, and no undo takes them out', () => {
+  const lifecycle = aLifecycle({}, aComputer());
+  const habits = { dateOrder: 'month-first', weekStart: 'sunday', temperature: 'fahrenheit', measures: 'us' } as const;
+  mustOk(beginWorkbook(lifecycle, { name: 'Queens', folder: null, habits }));
+  const desk = deskOf(lifecycle);
+  if (!desk) throw new Error('nothing is open');
+  expect(getSettings(desk)).toMatchObject(habits);
+  expect(undo(desk)).toEqual(refuse({ kind: 'nothing-to-undo' }));
+  expect(listSteps(desk, { before: null, limit: 9 }).steps.map(({ words }) => words)).toEqual([
+    { did: 'begin-workbook' },
+  ]);
 });

@@ -40,6 +40,8 @@ describe('the journal', () => {
   test('keeps every column of every table, whatever is in it', () => {
     const { db } = aWatchedDesk();
     db.pragma('foreign_keys = OFF');
+    // Rules between the columns of a row are not what is looked at here.
+    db.pragma('ignore_check_constraints = ON');
     for (const table of dataTables(db)) {
       const columns = columnsOf(db, table);
       const types = db.prepare<[string], string>('SELECT type FROM pragma_table_info(?)').pluck().all(table);

@@ -54,6 +54,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
     { did: 'take-in-workbook', name: 'Queens 2026' },
     'File of everything of “Queens 2026” taken in',
   ],
+  'begin-workbook': [{ did: 'begin-workbook' }, 'The workbook was begun'],
   'build-demo': [{ did: 'build-demo' }, 'The invented yard was set up'],
   other: [{ did: 'other' }, 'A change'],
 };
