@@ -65,6 +65,7 @@ import {
 } from '../../shared/contract/print.ts';
 import { MoveQueen, QueenId, RecordFeedback, SaveQueen } from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage, ExportFigures, PrintSeasonReport } from '../../shared/contract/season.ts';
+import { RemoveWish, SaveWish } from '../../shared/contract/season-plan.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { ListStock, MoveHive, RecordScore, RecordTest, RecordTreatment } from '../../shared/contract/stock.ts';
@@ -175,9 +176,12 @@ import { getBatchExpectation } from '../operations/season/get-batch-expectation.
 import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.ts';
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
 import { getPlanForm } from '../operations/season/get-plan-form.ts';
+import { getSeasonPlan } from '../operations/season/get-season-plan.ts';
 import { previewDrawn } from '../operations/season/preview-drawn.ts';
 import { previewPlan } from '../operations/season/preview-plan.ts';
 import { printSeasonReport } from '../operations/season/print-season-report.ts';
+import { removeWish } from '../operations/season/remove-wish.ts';
+import { saveWish } from '../operations/season/save-wish.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
 import { answerFollowUp } from '../operations/today/answer-follow-up.ts';
@@ -298,6 +302,9 @@ export const appRouter = group({
     compareStage: query(CompareStage, compareStage),
     getBatchesToSettle: query(CompareStage, getBatchesToSettle),
     getPlanForm: plainQuery(getPlanForm),
+    getSeasonPlan: plainQuery(getSeasonPlan),
+    saveWish: command(SaveWish, saveWish),
+    removeWish: command(RemoveWish, removeWish),
     previewPlan: query(PlanChoice, previewPlan),
     previewDrawn: query(DrawnChoice, previewDrawn),
     getBatchExpectation: query(BatchAsked, getBatchExpectation),

@@ -7,6 +7,7 @@ import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
 import type { Desk } from '../operations/operation.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
+import { saveWish } from '../operations/season/save-wish.ts';
 import { saveSettings } from '../operations/settings/save-settings.ts';
 import { saveWeather } from '../operations/weather/save-weather.ts';
 import { Chance } from './chance.ts';
@@ -20,6 +21,7 @@ import {
   RUNNING_BATCHES,
   SEED,
   WEATHER,
+  WISHES,
   YARDS,
 } from './story.ts';
 import { hiveId, need } from './story-needs.ts';
@@ -53,6 +55,7 @@ export function buildDemo(desk: Desk): void {
   tellFeeding(desk);
   need(saveSettings(desk, PERSON));
   for (const day of WEATHER) need(saveWeather(desk, day));
+  for (const wish of WISHES) need(saveWish(desk, { ...wish, settledOn: null }));
 }
 
 /** The desk as it was on another day; the story is told in order. */

@@ -10,6 +10,25 @@ export const PERSON = {
   firstDroneEggsOn: '2026-04-02',
 };
 
+/** Who asked for queens of this year. */
+export const WISHES = [
+  {
+    id: 'demo-wish-own',
+    forWhom: null,
+    queens: 4,
+    wantedOn: '2026-06-14',
+    note: 'To replace queens in their third year.',
+  },
+  { id: 'demo-wish-club', forWhom: 'Club apiary', queens: 5, wantedOn: '2026-06-20', note: null },
+  {
+    id: 'demo-wish-valley',
+    forWhom: 'A neighbour up the valley',
+    queens: 2,
+    wantedOn: '2026-07-04',
+    note: 'Gentle ones, if there is a choice.',
+  },
+] as const;
+
 /** Weather at the boxes while the first queens of the year fly: cold after the ice saints, then warm. */
 export const WEATHER = [
   { day: '2026-05-14', maxCelsius: 17, windKmh: 12, rain: true, flyingHours: 0 },

@@ -21,6 +21,7 @@ import type { QueenFeedback, QueenMove } from '../../shared/model/queen-story.ts
 import type { StockScore, StockTest } from '../../shared/model/stock.ts';
 import type { BatchTally } from '../../shared/model/tally.ts';
 import type { WeatherDay } from '../../shared/model/weather.ts';
+import type { Wish } from '../../shared/model/wish.ts';
 import type { Yard } from '../../shared/model/yard.ts';
 import type { DraftStore } from './drafts.ts';
 import type { ExtractTrouble } from './extract.ts';
@@ -87,6 +88,7 @@ export interface Tables {
   readonly calendarExports: Table<CalendarExport>;
   readonly tallies: TallyTable;
   readonly weather: WeatherTable;
+  readonly wishes: Table<Wish>;
   readonly settings: SettingTable;
 }
 

@@ -13,6 +13,7 @@ import type { MethodsRefusal } from './methods.ts';
 import type { PrintRefusal } from './print.ts';
 import type { QueensRefusal } from './queens.ts';
 import type { SeasonRefusal } from './season.ts';
+import type { WishRefusal } from './season-plan.ts';
 import type { SettingsRefusal } from './settings.ts';
 import type { StockRefusal } from './stock.ts';
 import type { WorkbookRefusal } from './workbook.ts';
@@ -35,6 +36,7 @@ export type Refusal =
   | MethodsRefusal
   | PrintRefusal
   | SeasonRefusal
+  | WishRefusal
   | FilesRefusal
   | ImportRefusal
   | SettingsRefusal

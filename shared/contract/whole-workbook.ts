@@ -16,6 +16,7 @@ import { QueenFeedback, QueenMove } from '../model/queen-story.ts';
 import { StockScore, StockTest } from '../model/stock.ts';
 import { BatchTally } from '../model/tally.ts';
 import { WeatherDay } from '../model/weather.ts';
+import { Wish } from '../model/wish.ts';
 import { Yard } from '../model/yard.ts';
 
 /** Every kind of record in the order in which rows can be put in: none points to a later one. */
@@ -46,6 +47,7 @@ export const WHOLE_TABLES = {
   labelPrints: LabelPrint,
   calendarExports: CalendarExport,
   weather: WeatherDay,
+  wishes: Wish,
 } as const;
 
 export const WHOLE_FORMAT = 'ripecell-workbook';
@@ -96,6 +98,7 @@ export const WholeWorkbook = z.object({
     labelPrints: rowsOf(LabelPrint),
     calendarExports: rowsOf(CalendarExport),
     weather: rowsOf(WeatherDay),
+    wishes: rowsOf(Wish),
     tallies: rowsOf(BatchTally),
   } satisfies { readonly [Key in keyof typeof WHOLE_TABLES | 'tallies']: z.ZodType }),
   /** Settings by name, as the workbook keeps them. */

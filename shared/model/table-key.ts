@@ -19,5 +19,6 @@ export const TABLE_KEYS = [
   'hive-scores',
   'hive-tests',
   'weather',
+  'wishes',
 ] as const;
 export type TableKey = (typeof TABLE_KEYS)[number];

@@ -20,6 +20,7 @@ import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS, QueenFeedback, QueenMove } from '
 import { OBSERVATION_KINDS, STEPS } from '../../shared/model/step.ts';
 import { STOCK_TESTS, STOCK_TRAITS, StockScore, StockTest } from '../../shared/model/stock.ts';
 import { WeatherDay } from '../../shared/model/weather.ts';
+import { Wish } from '../../shared/model/wish.ts';
 import { Yard } from '../../shared/model/yard.ts';
 import { aBar, aBatch } from './batch.ts';
 import { aColony } from './colony.ts';
@@ -225,6 +226,17 @@ export const RECORDS = {
       windKmh: maybe(fc.integer({ min: 0, max: 200 })),
       rain: maybe(fc.boolean()),
       flyingHours: maybe(fc.integer({ min: 0, max: 10 }).map((halves) => halves / 2)),
+    }),
+  ],
+  wishes: [
+    Wish,
+    fc.record({
+      id,
+      forWhom: maybe(name),
+      queens: fc.integer({ min: 1, max: 500 }),
+      wantedOn: isoDay,
+      settledOn: maybe(isoDay),
+      note,
     }),
   ],
   queenMoves: [

@@ -27,6 +27,8 @@ import type { Desk } from '../../main/operations/operation.ts';
 import { moveQueen } from '../../main/operations/queens/move-queen.ts';
 import { recordFeedback } from '../../main/operations/queens/record-feedback.ts';
 import { saveQueen } from '../../main/operations/queens/save-queen.ts';
+import { removeWish } from '../../main/operations/season/remove-wish.ts';
+import { saveWish } from '../../main/operations/season/save-wish.ts';
 import { saveSettings } from '../../main/operations/settings/save-settings.ts';
 import { answerFollowUp } from '../../main/operations/today/answer-follow-up.ts';
 import { saveWeather } from '../../main/operations/weather/save-weather.ts';
@@ -160,7 +162,7 @@ const queen: Act = (desk, draw) => {
 };
 
 const moveHer: Act = (desk, draw) => {
-  const place = draw.happens(0.5) ? 'in-hive' : draw.pick(QUEEN_PLACES);
+  const place = draw.happens(0.8) ? 'in-hive' : draw.pick(QUEEN_PLACES);
   return moveQueen(desk, {
     id: desk.ids.next(),
     queenId: draw.from(desk.workbook.tables.queens.all())?.id ?? 'none',
@@ -194,7 +196,7 @@ export const ACTS: Readonly<Record<string, Act>> = {
     }),
   'answer a check': (desk, draw) =>
     answerFollowUp(desk, {
-      followUpId: draw.from(desk.workbook.tables.followUps.all())?.id ?? 'none',
+      followUpId: draw.from(desk.workbook.tables.followUps.where({ doneOn: null }))?.id ?? 'none',
       doneOn: draw.day('2026-06-24', 9),
       answer: draw.pick(FOLLOW_UP_ANSWERS),
       note: draw.note(),
@@ -207,6 +209,17 @@ export const ACTS: Readonly<Record<string, Act>> = {
       rain: null,
       flyingHours: draw.happens(0.5) ? null : draw.below(10) / 2,
     }),
+  'write a wish down': (desk, draw) =>
+    saveWish(desk, {
+      id: draw.from(desk.workbook.tables.wishes.all())?.id ?? desk.ids.next(),
+      forWhom: draw.note(),
+      queens: 1 + draw.below(20),
+      wantedOn: draw.day('2026-06-20', 30),
+      settledOn: draw.happens(0.3) ? draw.day('2026-06-20', 9) : null,
+      note: null,
+    }),
+  'take a wish out': (desk, draw) =>
+    removeWish(desk, { wishId: draw.from(desk.workbook.tables.wishes.all())?.id ?? 'none' }),
   'say how warm': (desk, draw) =>
     setWarmth(desk, { batchId: batchId(desk, draw), sealedCelsius: draw.happens(0.4) ? null : 30 + draw.below(5) }),
   'add a bar': (desk, draw) => addBar(desk, { batchId: batchId(desk, draw), barId: desk.ids.next() }),

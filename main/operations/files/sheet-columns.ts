@@ -14,6 +14,7 @@ import type { StockScore, StockTest } from '../../../shared/model/stock.ts';
 import type { TableKey } from '../../../shared/model/table-key.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import type { WeatherDay } from '../../../shared/model/weather.ts';
+import type { Wish } from '../../../shared/model/wish.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { hasCalendar, timetableOf } from '../batch-calendar.ts';
@@ -54,6 +55,7 @@ interface RowOf {
   readonly 'hive-scores': StockScore;
   readonly 'hive-tests': StockTest;
   readonly weather: WeatherDay;
+  readonly wishes: Wish;
 }
 
 /** A column without words, or words without a column, does not compile. */
@@ -175,6 +177,14 @@ export const SHEET_COLUMNS: ColumnsOfAll = {
     wind_kmh: number((weather) => weather.windKmh, 'km/h'),
     rain: column('yes-no', (weather) => weather.rain),
     flying_hours: number((weather) => weather.flyingHours, 'hours'),
+  },
+  wishes: {
+    id: text((wish) => wish.id),
+    for_whom: text((wish) => wish.forWhom),
+    queens: number((wish) => wish.queens, 'queens'),
+    wanted_on: day((wish) => wish.wantedOn),
+    settled_on: day((wish) => wish.settledOn),
+    note: text((wish) => wish.note),
   },
 };
 

@@ -27,6 +27,7 @@ export function sheetOf(tables: Tables, key: TableKey, words: Words): Sheet {
     'hive-scores': tables.stockScores.all,
     'hive-tests': tables.stockTests.all,
     weather: tables.weather.all,
+    wishes: tables.wishes.all,
   };
   const columns = Object.values(SHEET_COLUMNS[key]) as readonly ColumnOf<unknown>[];
   return {

@@ -29,6 +29,7 @@ import { stockScoreTable } from './stock-score-table.ts';
 import { stockTestTable } from './stock-test-table.ts';
 import { treatmentTable } from './treatment-table.ts';
 import { weatherTable } from './weather-table.ts';
+import { wishTable } from './wish-table.ts';
 import { yardTable } from './yard-table.ts';
 
 /** All tables of one open file. `guardWrite` is asked before every write. */
@@ -63,6 +64,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     calendarExports: table(calendarExportTable),
     tallies: batchTallyTable(db, guardWrite),
     weather: weatherTable(db, guardWrite),
+    wishes: table(wishTable),
     settings: settingTable(db, guardWrite),
   };
 }

@@ -1,67 +1,34 @@
-import { addDays, dayOfIso } from '../../../shared/kernel/day.ts';
-import { weekNumber } from '../../../shared/text/day-text.ts';
-import { SeasonStrip } from '../../charts/SeasonStrip.tsx';
+import type { SeasonPlan } from '../../../shared/contract/season-plan.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
-import { useDays, useWords } from '../../components/words.ts';
-import { planAxis } from './plan-layout.ts';
+import { Section } from '../../components/Section.tsx';
+import { useWords } from '../../components/words.ts';
+import { SeasonWeeks } from './SeasonWeeks.tsx';
+import { Wishes } from './Wishes.tsx';
 
-/** A week that begins on another day than Monday has the ISO number of its middle. */
-const DAYS_TO_MIDDLE = 3;
-
-/** Running and planned batches on one axis of weeks. */
+/** What is wanted, and what is on: wishes, and all batches that are not over on one axis of weeks. */
 export function Plan() {
-  const { season: words, methods } = useWords();
-  const days = useDays();
-  const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
-  const axis = planAxis(batches.data ?? [], days.weekStart);
-  if (!axis) return <p>{batches.data ? words.planEmpty : ''}</p>;
+  const answer = useAnswer(['season-plan'], () => ask.season.getSeasonPlan.query());
+  if (!answer.data) return null;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
-    <div role="group" className="table-scroll" tabIndex={0} aria-label={words.plan}>
-      <div className="plan-axis">
-        <div
-          style={{
-            display: 'grid',
-            gridTemplateColumns: `150px repeat(${axis.weeks.length}, 1fr)`,
-            borderBottom: '1px solid var(--rule)',
-          }}
-        >
-          <span />
-          {axis.weeks.map((from) => (
-            <span
-              key={from}
-              className="small"
-              style={{ borderInlineStart: '1px solid var(--faint-rule)', paddingInlineStart: 6 }}
-            >
-              {words.week(weekNumber(addDays(dayOfIso(from), DAYS_TO_MIDDLE)))}
-              <br />
-              <span className="soft">{days.short(from)}</span>
-            </span>
-          ))}
-        </div>
-        <ul style={{ listStyle: 'none', padding: 0, margin: 0 }}>
-          {axis.lines.map((line) => (
-            <li
-              key={line.id}
-              style={{
-                display: 'grid',
-                gridTemplateColumns: '150px minmax(0, 1fr)',
-                alignItems: 'center',
-                borderBottom: '1px solid var(--faint-rule)',
-                minHeight: 56,
-              }}
-            >
-              <span>
-                <a href={`#/batches/${line.id}`}>{line.code}</a>
-                <br />
-                <span className="soft small">{line.methodName ?? methods[line.method].name}</span>
-              </span>
-              <SeasonStrip stream={line.stream} axis={axis} />
-            </li>
-          ))}
-        </ul>
+    <>
+      <Weeks plan={answer.data} />
+      <Wishes plan={answer.data} />
+    </>
+  );
+}
+
+function Weeks({ plan }: { plan: SeasonPlan }) {
+  const { planPage: words } = useWords().season;
+  if (plan.weeks.length === 0) return <p style={{ marginBottom: 18 }}>{words.empty}</p>;
+  return (
+    <Section title={words.weeks}>
+      <SeasonWeeks plan={plan} />
+      <div className="soft small" style={{ marginTop: 12 }}>
+        <p>{words.loadLine}</p>
+        <p>{words.expectedLine}</p>
+        {plan.dronesMatureFrom === null ? <p>{words.dronesUnknown}</p> : null}
       </div>
-    </div>
+    </Section>
   );
 }

@@ -1,31 +1,28 @@
 import type { BatchLine } from '../../../shared/contract/batches.ts';
-import { addDays, dayOfIso, type IsoDay, isoOfDay, startOfWeek, type WeekStart } from '../../../shared/kernel/day.ts';
+import type { PlanWeek, SeasonPlan } from '../../../shared/contract/season-plan.ts';
+import { addDays, dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import type { StripAxis } from '../../charts/SeasonStrip.tsx';
 
-/** Batches that are not over, on one axis of whole weeks. */
-export interface PlanAxis {
-  readonly from: IsoDay;
-  readonly days: number;
-  readonly weeks: readonly IsoDay[];
-  readonly lines: readonly BatchLine[];
-}
+const WEEK_DAYS = 7;
 
-/** Null when no batch is planned or running. */
-export function planAxis(batches: readonly BatchLine[], weekStart: WeekStart): PlanAxis | null {
-  const lines = batches
-    .filter((line) => line.state !== 'closed')
-    .toSorted((a, b) => (a.larvaeGivenOn < b.larvaeGivenOn ? -1 : 1));
-  const from = lines.map(({ stream }) => stream.from).toSorted()[0];
-  const to = lines
-    .map(({ stream }) => stream.to)
-    .toSorted()
-    .at(-1);
-  if (from === undefined || to === undefined) return null;
-  const weekFrom = startOfWeek(dayOfIso(from), weekStart);
-  const weeks = Math.ceil((dayOfIso(to) + 1 - weekFrom) / 7);
-  return {
-    from: isoOfDay(weekFrom),
-    days: weeks * 7,
-    weeks: Array.from({ length: weeks }, (_, week) => isoOfDay(addDays(weekFrom, week * 7))),
-    lines,
-  };
+export const axisOf = (weeks: readonly PlanWeek[]): StripAxis | null => {
+  const [first] = weeks;
+  return first ? { from: first.from, days: weeks.length * WEEK_DAYS } : null;
+};
+
+/** Batches that are not over, by the day of their larvae. */
+export const openLines = (batches: readonly BatchLine[]): readonly BatchLine[] =>
+  batches.filter((line) => line.state !== 'closed').toSorted((a, b) => (a.larvaeGivenOn < b.larvaeGivenOn ? -1 : 1));
+
+export const lastDayOf = (week: PlanWeek): IsoDay => isoOfDay(addDays(dayOfIso(week.from), WEEK_DAYS - 1));
+
+export const awayIn = (week: PlanWeek, awayDays: SeasonPlan['awayDays']): number =>
+  awayDays.filter((day) => week.from <= day && day <= lastDayOf(week)).length;
+
+export type DronesIn = 'none' | 'all-week' | { readonly from: IsoDay };
+
+/** Whether mature drones fly in a week: not yet, from one of its days, or all through it. */
+export function dronesIn(week: PlanWeek, matureFrom: IsoDay): DronesIn {
+  if (matureFrom <= week.from) return 'all-week';
+  return matureFrom <= lastDayOf(week) ? { from: matureFrom } : 'none';
 }

@@ -43,6 +43,8 @@ export const CHANGES: Sentences = {
   'set-warmth': ({ batch, celsius }) =>
     celsius === null ? `Sealed cells of ${batch} in a hive` : `Sealed cells of ${batch} at ${celsiusText(celsius)}`,
   'save-weather': ({ on }) => `Weather of ${shortDay(on)}`,
+  'save-wish': ({ forWhom }) => `Wish ${forWhom === null ? 'for own hives' : `of ${forWhom}`}`,
+  'remove-wish': ({ forWhom }) => `Wish ${forWhom === null ? 'for own hives' : `of ${forWhom}`} taken out`,
   'add-boxes': ({ boxes: codes }) => `Add boxes ${codes}`,
   'place-cells': ({ batch, boxes: codes }) => `Cells of ${batch} into ${codes}`,
   'take-errand': ({ from, looks }) => `Take in ${looks === 1 ? '1 look' : `${looks} looks`} from “${from}”`,
@@ -292,6 +294,16 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
       wind_kmh: 'Wind, km/h',
       rain: 'Rain',
       flying_hours: 'Good flying hours',
+    },
+  },
+  wish: {
+    name: 'Wish',
+    fields: {
+      for_whom: 'Who wants them',
+      queens: 'Queens',
+      wanted_on: 'By when',
+      settled_on: 'Settled on',
+      note: 'Note',
     },
   },
   colony_role: { name: 'Role', fields: { colony_id: 'Hive', season: 'Season', role: 'Role' } },

@@ -263,6 +263,17 @@ export const tableWords = {
       flying_hours: 'Hours between 11 and 16 h in which bees flew well.',
     },
   },
+  wishes: {
+    title: 'Queens wanted',
+    columns: {
+      id: ID,
+      for_whom: 'Who wants them; empty = for own hives.',
+      queens: 'Laying queens wanted.',
+      wanted_on: 'Day by which they are wanted.',
+      settled_on: 'Day from which the wish counts as fulfilled or dropped.',
+      note: 'Note.',
+    },
+  },
 } as const satisfies Record<TableKey, { readonly title: string; readonly columns: Readonly<Record<string, string>> }>;
 
 export const dictionaryWords = {

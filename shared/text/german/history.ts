@@ -39,6 +39,8 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
       ? `Verdeckelte Zellen von ${batch} im Volk`
       : `Verdeckelte Zellen von ${batch} bei ${celsiusText(celsius, 'celsius', 'de')}`,
   'save-weather': ({ on }) => `Wetter vom ${shortDay(on, 'day-first', 'de')}`,
+  'save-wish': ({ forWhom }) => `Wunsch ${forWhom === null ? 'für eigene Völker' : `von ${forWhom}`}`,
+  'remove-wish': ({ forWhom }) => `Wunsch ${forWhom === null ? 'für eigene Völker' : `von ${forWhom}`} herausgenommen`,
   'add-boxes': ({ boxes: codes }) => `Kästchen ${codes} hinzugefügt`,
   'place-cells': ({ batch, boxes: codes }) => `Zellen von ${batch} in ${codes}`,
   'record-look': ({ box, result, queen }) =>
@@ -281,6 +283,16 @@ export const ROW_WORDS: Translation<typeof EnglishRows> = {
       wind_kmh: 'Wind, km/h',
       rain: 'Regen',
       flying_hours: 'Gute Flugstunden',
+    },
+  },
+  wish: {
+    name: 'Wunsch',
+    fields: {
+      for_whom: 'Wer sie möchte',
+      queens: 'Königinnen',
+      wanted_on: 'Bis wann',
+      settled_on: 'Erledigt am',
+      ...NOTE,
     },
   },
   colony_role: { name: 'Aufgabe', fields: { colony_id: 'Volk', season: 'Saison', role: 'Aufgabe' } },

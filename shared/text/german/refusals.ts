@@ -223,6 +223,7 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Nummer: ${number} gehört einer anderen Königin. Nehmen Sie die nächste freie Nummer.`,
   'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
     `Erwiesen am: Verdeckelte Brut am ${text(provedOn)} kann nicht vor den ersten Eiern am ${text(firstEggsOn)} liegen. Berichtigen Sie eines von beiden.`,
+  'wish-missing': () => 'Dieser Wunsch steht nicht mehr im Arbeitsbuch. Öffnen Sie den Plan noch einmal.',
   'queen-missing': () => 'Diese Königin steht nicht mehr im Arbeitsbuch. Gehen Sie zurück zur Liste der Königinnen.',
   'queen-own-ancestor': ({ number }) =>
     `Mutter: ${number} stammt von dieser Königin ab, also kann sie nicht ihre Mutter sein. Wählen Sie eine andere, oder lassen Sie es offen.`,

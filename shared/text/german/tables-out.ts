@@ -16,6 +16,7 @@ export const tableTitles: Translation<typeof EnglishTitles> = {
   tallies: 'Was aus jeder Serie wurde',
   weather: 'Flugwetter',
   feedings: 'Fütterung',
+  wishes: 'Gewünschte Königinnen',
   treatments: 'Behandlungen',
   'queen-feedback': 'Was von Königinnen erzählt wurde',
   'hive-looks': 'Kontrollen der Völker',

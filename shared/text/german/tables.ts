@@ -249,4 +249,14 @@ export const tableWords: Translation<typeof english> = {
       flying_hours: 'Stunden zwischen 11 und 16 Uhr, in denen Bienen gut flogen.',
     },
   },
+  wishes: {
+    title: tableTitles.wishes ?? '',
+    columns: {
+      ...ROW,
+      for_whom: 'Wer sie möchte; leer = für eigene Völker.',
+      queens: 'Gewünschte Königinnen in Eilage.',
+      wanted_on: 'Tag, bis zu dem sie gewünscht sind.',
+      settled_on: 'Tag, von dem an der Wunsch als erfüllt oder hinfällig gilt.',
+    },
+  },
 };

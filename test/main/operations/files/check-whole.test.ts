@@ -16,6 +16,7 @@ const NAMES: Readonly<Record<string, string>> = {
   mating_box: 'boxes',
   queen_feedback: 'queenFeedback',
   weather_day: 'weather',
+  wish: 'wishes',
 };
 const keyOf = (table: string): string => NAMES[table] ?? `${camel(table)}s`;
 

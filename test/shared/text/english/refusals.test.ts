@@ -98,6 +98,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
     key: 'L',
     results: ['laying', 'virgin'],
   },
+  'wish-missing': { kind: 'wish-missing', field: 'wishId' },
   'queen-missing': { kind: 'queen-missing' },
   'queen-own-ancestor': { kind: 'queen-own-ancestor', field: 'motherId', number: '25-003' },
   'hive-for-queen-needed': { kind: 'hive-for-queen-needed', field: 'colonyId' },
