@@ -32,19 +32,19 @@ const LATEST = 5;
 function Lines({ feedings, onRemove, busy }: FeedingLinesProps) {
   const { feeding: words } = useWords();
   const days = useDays();
-  const said = useFeedingWords();
+  const { name, howMuch } = useFeedingWords();
   return (
     <dl className="facts" style={{ marginBottom: 10 }}>
       {feedings.map((one) => (
         <div key={one.id} style={{ display: 'contents' }}>
           <dt className="nowrap">{days.dated(one.fedOn)}</dt>
           <dd>
-            {said(one)}{' '}
+            {[name(one), howMuch(one), one.note].filter(Boolean).join(' · ')}{' '}
             <button
               type="button"
               className="as-text small"
               disabled={busy}
-              aria-label={words.removeOf(days.short(one.fedOn), one.ownFeed ?? words.feeds[one.feed])}
+              aria-label={words.removeOf(days.short(one.fedOn), name(one))}
               onClick={() => onRemove(one.id)}
             >
               {words.remove}

@@ -4,13 +4,21 @@ import { useDays, useFeedAmounts, useWords } from './words.ts';
 /** One feeding in a line: day, feed and how much. */
 export function FeedingText({ feeding }: { feeding: Feeding }) {
   const days = useDays();
-  return `${days.dated(feeding.fedOn)}, ${useFeedingWords()(feeding)}`;
+  const { name, howMuch } = useFeedingWords();
+  return (
+    <>
+      <span className="nowrap">{days.dated(feeding.fedOn)}</span>, {name(feeding)},{' '}
+      <span className="nowrap">{howMuch(feeding)}</span>
+    </>
+  );
 }
 
-/** The feed and how much of it, with what was noted. */
-export function useFeedingWords(): (feeding: Feeding) => string {
+/** The name of a feed, and how much was given of it. */
+export function useFeedingWords() {
   const { feeding: words } = useWords();
   const { text } = useFeedAmounts();
-  return ({ feed, ownFeed, note, ...amount }) =>
-    [ownFeed ?? words.feeds[feed], text(amount) || words.unknownAmount, note].filter(Boolean).join(' · ');
+  return {
+    name: ({ feed, ownFeed }: Feeding) => ownFeed ?? words.feeds[feed],
+    howMuch: (feeding: Feeding) => text(feeding) || words.unknownAmount,
+  };
 }

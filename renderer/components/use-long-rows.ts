@@ -22,9 +22,15 @@ export interface LongRows {
  * Of a long list only the rows in the window and a few beyond are drawn; there are no pages to turn. On paper, all are.
  * @param top the element in which the first row begins.
  * @param rowHeight pixels a row has until it is measured.
+ * @param wholeUpTo rows up to which all are drawn.
  */
-export function useLongRows(count: number, rowHeight: number, top: RefObject<HTMLElement | null>): LongRows {
-  const whole = usePrinting() || count <= WHOLE_LIST_ROWS;
+export function useLongRows(
+  count: number,
+  rowHeight: number,
+  top: RefObject<HTMLElement | null>,
+  wholeUpTo = WHOLE_LIST_ROWS,
+): LongRows {
+  const whole = usePrinting() || count <= wholeUpTo;
   const [scrollMargin, setScrollMargin] = useState(0);
   const rows = useWindowVirtualizer({
     count,

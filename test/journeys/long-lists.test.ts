@@ -26,7 +26,7 @@ async function addBoxes(page: Page): Promise<void> {
 
 const rowsDrawn = (page: Page) => page.locator('table.plain tbody tr[data-index]').count();
 
-test('a thousand boxes are one list: the end is reached, counted, steady, and whole on paper', async () => {
+test('a thousand boxes are one board and one list: the end is reached, counted, steady, and whole on paper', async () => {
   const house = await doors(() => browser)[0]?.open();
   if (!house) throw new Error('no door');
   try {
@@ -36,6 +36,24 @@ test('a thousand boxes are one list: the end is reached, counted, steady, and wh
     await page.getByRole('heading', { name: 'Today' }).waitFor();
     await addBoxes(page);
     await page.keyboard.press('Control+4');
+    const tiles = page.locator('.tile');
+    for (const board of ['state', 'place']) {
+      await page.getByLabel('Shown', { exact: true }).selectOption(board);
+      const first = page.locator('.tile', { hasText: 'A001' });
+      await page.evaluate(() => window.scrollTo(0, 0));
+      await first.focus();
+      expect(await tiles.count(), board).toBeLessThan(200);
+      // Tab goes from tile to tile: the next one is always drawn.
+      for (let step = 0; step < 30; step += 1) {
+        await page.keyboard.press('Tab');
+        await page.waitForTimeout(33);
+      }
+      expect(await page.evaluate(() => document.activeElement?.textContent), board).toMatch(/^A031/);
+      await page.emulateMedia({ media: 'print' });
+      await expect.poll(() => tiles.count(), { message: board }).toBe(1000);
+      await page.emulateMedia({ media: 'screen' });
+      await expect.poll(() => tiles.count(), { message: board }).toBeLessThan(200);
+    }
     await page.getByLabel('Shown', { exact: true }).selectOption('list');
     await page.getByRole('button', { name: 'A001', exact: true }).waitFor();
     const table = page.getByRole('table', { name: 'Mating boxes' });

@@ -64,19 +64,17 @@ interface RowProps {
 function Row({ row, typed, said, current, onFocus, onType, onLeave }: RowProps) {
   const { feeding: words } = useWords();
   const field = (key: keyof TypedFeeding, width: string) => (
-    <td>
-      <input
-        className="control"
-        style={{ width, minHeight: 34 }}
-        aria-label={`${row.code}, ${words.columns[key]}`}
-        data-now={key === 'amount' ? '' : undefined}
-        data-note={key === 'note' ? '' : undefined}
-        autoComplete="off"
-        value={typed[key]}
-        onChange={(event) => onType({ [key]: event.target.value })}
-        onBlur={onLeave}
-      />
-    </td>
+    <input
+      className="control"
+      style={{ width, minHeight: 34 }}
+      aria-label={`${row.code}, ${words.columns[key]}`}
+      data-now={key === 'amount' ? '' : undefined}
+      data-note={key === 'note' ? '' : undefined}
+      autoComplete="off"
+      value={typed[key]}
+      onChange={(event) => onType({ [key]: event.target.value })}
+      onBlur={onLeave}
+    />
   );
   // An emptied row says nothing: there is no feeding that could be saved.
   const state = said && (said.state !== 'saved' || !isNoFeeding(typed)) ? said.state : row.typed ? 'saved' : null;
@@ -86,11 +84,10 @@ function Row({ row, typed, said, current, onFocus, onType, onLeave }: RowProps) 
         <th scope="row">{[row.code, row.name].filter(Boolean).join(' ')}</th>
         <td>{row.where.join(', ')}</td>
         <td>{row.last ? <FeedingText feeding={row.last} /> : words.never}</td>
-        {field('amount', '6.4rem')}
-        {field('note', '14rem')}
-        <td>
-          <SavedSign state={state} />
+        <td className="nowrap">
+          {field('amount', '6.4rem')} <SavedSign state={state} />
         </td>
+        <td>{field('note', '11rem')}</td>
       </tr>
       <Beside row={row} said={said} />
     </>
@@ -105,7 +102,7 @@ function Beside({ row, said }: { row: FeedingRow; said: RowSaid | undefined }) {
   if (!told && row.handsOffUntil === null) return null;
   return (
     <tr>
-      <td colSpan={6}>
+      <td colSpan={5}>
         {row.handsOffUntil === null ? null : (
           <p className="hands-off">
             <HandsOffSign /> {words.handsOff(row.code, days.short(row.handsOffUntil))}

@@ -28,7 +28,6 @@ export const feeding = {
     last: 'Fed last',
     amount: 'How much',
     note: 'Note',
-    saved: 'Saved',
   },
   amountIn: (unit: string) => `How much, ${unit}`,
   never: 'never',

@@ -28,7 +28,6 @@ export const feeding: Translation<typeof english> = {
     last: 'Zuletzt gefüttert',
     amount: 'Wie viel',
     note: 'Notiz',
-    saved: 'Gespeichert',
   },
   amountIn: (unit: string) => `Wie viel, ${unit}`,
   never: 'nie',

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { listBoxes } from '../../../../main/operations/boxes/list-boxes.ts';
 import { retireBox } from '../../../../main/operations/boxes/retire-box.ts';
-import { boardColumns } from '../../../../renderer/features/boxes/boxes-of-state.ts';
+import { boardColumns, placeLines } from '../../../../renderer/features/boxes/boxes-of-state.ts';
 import { mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBoxes } from '../../../builders/running-batch.ts';
 
@@ -16,5 +16,26 @@ test('every box in use stands in one column, in walking order, and empty columns
     ['laying', ''],
     ['proved', ''],
     ['failed', ''],
+  ]);
+});
+
+test('as they stand, boxes are cut into lines of as many as fit, under the names of their yard and row', () => {
+  const [first, second, third, fourth] = listBoxes(aDeskWithBoxes());
+  if (!first || !second || !third || !fourth) throw new Error('boxes are missing');
+  const boxes = [
+    { ...first, yard: 'Mill', row: 'fence' },
+    { ...second, yard: 'Mill', row: 'fence' },
+    { ...third, yard: 'Mill', row: 'fence' },
+    { ...fourth, yard: null, row: null },
+  ];
+  const lines = placeLines(boxes, 2, { yard: 'no yard', row: 'no row' });
+  expect(lines.map((line) => (line.kind === 'tiles' ? line.boxes.map(({ code }) => code) : line.name))).toEqual([
+    'Mill',
+    'fence',
+    ['K01', 'K02'],
+    ['K03'],
+    'no yard',
+    'no row',
+    ['K04'],
   ]);
 });
