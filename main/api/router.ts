@@ -6,6 +6,7 @@ import {
   BatchStart,
   CloseBatch,
   EditBatch,
+  GiveAsPlanned,
   MarkStep,
   MoveStep,
   RecordObservation,
@@ -76,6 +77,7 @@ import { closeBatch } from '../operations/batches/close-batch.ts';
 import { editBatch } from '../operations/batches/edit-batch.ts';
 import { getBatch } from '../operations/batches/get-batch.ts';
 import { getBatchForm } from '../operations/batches/get-batch-form.ts';
+import { giveAsPlanned } from '../operations/batches/give-as-planned.ts';
 import { listBatches } from '../operations/batches/list-batches.ts';
 import { listClashes } from '../operations/batches/list-clashes.ts';
 import { listStartDays } from '../operations/batches/list-start-days.ts';
@@ -230,6 +232,7 @@ export const appRouter = group({
     listClashes: query(ListClashes, listClashes),
     startBatch: command(BatchStart, startBatch),
     recordBarCounts: command(BarCounts, recordBarCounts),
+    giveAsPlanned: command(GiveAsPlanned, giveAsPlanned),
     addBar: command(AddBar, addBar),
     markStep: command(MarkStep, markStep),
     unmarkStep: command(UnmarkStep, unmarkStep),

@@ -16,7 +16,7 @@ export const BatchStart = Batch.omit({ closedOn: true, lesson: true, season: tru
   /** Made together with the batch when the person names a hive that is not in the workbook yet. */
   newBreeder: z.object({ id: IdField, code: z.string().trim().min(1).max(12) }).nullable(),
   newBuilder: z.object({ id: IdField, code: z.string().trim().min(1).max(12) }).nullable(),
-  /** How many bars to lay out; cellsPlanned is spread over them. */
+  /** How many bars to lay out. What was planned counts as given only once the person says so. */
   bars: z.int().min(1).max(20),
 });
 export type BatchStart = z.infer<typeof BatchStart>;
@@ -38,6 +38,8 @@ export const BatchPreview = BatchStart.pick({
 export const BatchId = z.object({ batchId: IdField });
 
 /** One typed row of the grid: null clears a count ("not counted"), 0 is a count. */
+export const GiveAsPlanned = z.object({ batchId: IdField });
+
 export const BarCounts = z.object({
   batchId: IdField,
   barId: IdField,
@@ -174,6 +176,7 @@ export interface BatchFormOffer {
 }
 
 export type BatchesRefusal =
+  | { readonly kind: 'no-cells-planned' }
   | { readonly kind: 'batch-not-found' }
   | { readonly kind: 'batch-code-taken'; readonly field: 'code'; readonly code: string }
   | { readonly kind: 'more-taken-than-given'; readonly field: 'taken'; readonly given: number; readonly taken: number }

@@ -48,6 +48,20 @@ export interface TimetableView {
   readonly contradictions: readonly { readonly one: CalendarFactView; readonly other: CalendarFactView }[];
 }
 
+/** What all jobs of a batch ask for together. */
+export interface WorkAhead {
+  readonly minutes: number;
+  /** Days with at least one job. */
+  readonly days: number;
+  readonly longest: { readonly on: IsoDay; readonly minutes: number };
+  readonly materials: readonly string[];
+}
+
+/** A timetable that is only being thought of; null when it has no job. */
+export interface TimetablePreview extends TimetableView {
+  readonly work: WorkAhead | null;
+}
+
 export type CalendarFactView =
   | { readonly kind: 'step'; readonly step: Step; readonly on: IsoDay }
   | { readonly kind: 'larva-age'; readonly fromHours: number; readonly toHours: number; readonly on: IsoDay }

@@ -15,6 +15,7 @@ export type ChangeWords =
       readonly batch: string;
       readonly what: ObservationKind | null;
     }
+  | { readonly did: 'give-as-planned'; readonly batch: string }
   | { readonly did: 'set-warmth'; readonly batch: string; readonly celsius: number | null }
   | { readonly did: 'save-weather'; readonly on: IsoDay }
   | { readonly did: 'save-wish' | 'remove-wish'; readonly forWhom: string | null }

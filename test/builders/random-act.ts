@@ -2,6 +2,7 @@ import { Chance } from '../../main/demo/chance.ts';
 import { addBar } from '../../main/operations/batches/add-bar.ts';
 import { closeBatch } from '../../main/operations/batches/close-batch.ts';
 import { editBatch } from '../../main/operations/batches/edit-batch.ts';
+import { giveAsPlanned } from '../../main/operations/batches/give-as-planned.ts';
 import { markStep } from '../../main/operations/batches/mark-step.ts';
 import { moveStep } from '../../main/operations/batches/move-step.ts';
 import { recordBarCounts } from '../../main/operations/batches/record-bar-counts.ts';
@@ -209,6 +210,7 @@ export const ACTS: Readonly<Record<string, Act>> = {
       rain: null,
       flyingHours: draw.happens(0.5) ? null : draw.below(10) / 2,
     }),
+  'give as planned': (desk, draw) => giveAsPlanned(desk, { batchId: batchId(desk, draw) }),
   'write a wish down': (desk, draw) =>
     saveWish(desk, {
       id: draw.from(desk.workbook.tables.wishes.all())?.id ?? desk.ids.next(),
@@ -367,8 +369,10 @@ export function layGround(desk: Desk): void {
   );
   mustOk(saveQueen(desk, aQueen({ number: '26-099' })));
   const nowhere = { goneTo: null, way: null, price: null, note: null };
-  const home = { place: 'in-hive', colonyId: 'h12' } as const;
-  mustOk(moveQueen(desk, { id: desk.ids.next(), queenId: 'queen-1', movedOn: '2026-06-10', ...home, ...nowhere }));
+  const home = { place: 'in-hive', colonyId: 'h12', way: 'candy-cage' } as const;
+  mustOk(
+    moveQueen(desk, { id: desk.ids.next(), queenId: 'queen-1', movedOn: isoOfDay(desk.today), ...nowhere, ...home }),
+  );
   // What the made-up yard was told with cannot be taken back either.
   mustOk(desk.workbook.change({ did: 'build-demo' }, ({ settings }) => ok(settings.put('heldAt', '2026-06-20'))));
 }

@@ -96,11 +96,14 @@ function aliveByStage(tally: BatchTally, planned: number | null): Record<LifeSta
   return alive;
 }
 
+/** What was lost between two counts; fewer than planned is no loss. */
 function lossesOf(bands: readonly StreamBand[], tally: BatchTally): readonly StreamLoss[] {
+  const counted = aliveByStage(tally, null);
   return bands.flatMap((band, index) => {
     const before = bands[index - 1];
-    if (!before || before.alive === null || band.alive === null || band.forecast) return [];
-    const fewer = before.alive - band.alive;
+    const alive = before ? counted[before.stage].alive : null;
+    if (alive === null || band.alive === null || band.forecast) return [];
+    const fewer = alive - band.alive;
     if (fewer <= 0) return [];
     const setAside = Math.min(fewer, setAsideBefore(band.stage, tally));
     return [{ on: band.from, cells: fewer - setAside, setAside, stage: band.stage }];

@@ -69,10 +69,29 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: string 
         </div>
         {end.finished ? <EveningEnd summary={words.one.countsSaved} changes={end.changes} /> : null}
         {isLowTake(batch) ? <Remedies remedies={LOW_TAKE_REMEDIES} source={LOW_TAKE_SHARE.source} /> : null}
+        <GivenAsPlanned batch={batch} />
         <p className="soft small">{words.one.countsHint}</p>
         <ChangeLines {...addBar.state} />
       </div>
     </Section>
+  );
+}
+
+/** Without the cells given there is no share; what was planned is offered, and only the person says that it was so. */
+function GivenAsPlanned({ batch: { id, tally, batch, larvaeGivenOn, state } }: { batch: BatchDetail }) {
+  const { batches: words } = useWords();
+  const today = useToday();
+  const give = useChange(ask.batches.giveAsPlanned.mutate);
+  const { cellsPlanned } = batch;
+  if (tally.given !== null || cellsPlanned === null || larvaeGivenOn > today || state === 'closed') return null;
+  return (
+    <div>
+      <p className="line-notice">{words.one.givenUnknown}</p>
+      <Button size="small" disabled={give.state.busy} onClick={() => void give.run({ batchId: id })}>
+        {words.one.giveAsPlanned(cellsPlanned)}
+      </Button>
+      <ChangeLines {...give.state} />
+    </div>
   );
 }
 

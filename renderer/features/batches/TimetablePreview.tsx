@@ -1,7 +1,9 @@
 import type { BatchStart } from '../../../shared/contract/batches.ts';
+import type { WorkAhead } from '../../../shared/contract/timetable.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { DataTable } from '../../components/DataTable.tsx';
+import { materialName } from '../../components/material-name.ts';
 import { useDays, useSentences, useWords } from '../../components/words.ts';
 import { DroneLines } from './DroneLines.tsx';
 
@@ -18,7 +20,7 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
         {say.refusal(preview.data.refusal)}
       </p>
     );
-  const { lines, emergence, placeDeadline, drones } = preview.data.value;
+  const { lines, emergence, placeDeadline, drones, work } = preview.data.value;
   return (
     <>
       <p style={{ marginBottom: 10 }}>
@@ -35,6 +37,7 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
       <p className="soft" style={{ marginBottom: 10 }}>
         <DroneLines drones={drones} queens={input.cellsPlanned} />
       </p>
+      {work ? <Work work={work} /> : null}
       <DataTable
         caption={words.form.timetable}
         rows={lines}
@@ -68,5 +71,18 @@ export function TimetablePreview({ input }: { input: BatchStart }) {
         ]}
       />
     </>
+  );
+}
+
+/** How long the jobs take, and what has to be there for them. */
+function Work({ work: { minutes, days: count, longest, materials } }: { work: WorkAhead }) {
+  const { batches: words, today, materials: names } = useWords();
+  const days = useDays();
+  const things = materials.map((material) => materialName(names, material)).join(', ');
+  return (
+    <p className="soft" style={{ marginBottom: 10 }}>
+      {words.form.work(today.minutes(minutes), count, today.minutes(longest.minutes), days.short(longest.on))}{' '}
+      {things === '' ? '' : words.form.needed(things)}
+    </p>
   );
 }

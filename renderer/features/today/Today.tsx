@@ -10,13 +10,13 @@ import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ClashLines } from '../../components/ClashLines.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
+import { materialName } from '../../components/material-name.ts';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { FollowUps } from './FollowUps.tsx';
-import { materialName } from './material-name.ts';
 import { QuietHives } from './QuietHives.tsx';
 import { TodayWeather } from './TodayWeather.tsx';
 import { Week } from './Week.tsx';
@@ -38,6 +38,7 @@ function TodayActs() {
   return (
     <>
       <Button onClick={() => goTo('/today/steps')}>{words.typeSteps}</Button>
+      <Button onClick={() => goTo('/print')}>{words.yardSheet}</Button>
       <Button variant="outlined" onClick={() => goTo('/batches/new')}>
         {words.start}
       </Button>

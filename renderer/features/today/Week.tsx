@@ -1,8 +1,8 @@
 import type { TodayView } from '../../../shared/contract/today.ts';
 import { DataTable } from '../../components/DataTable.tsx';
+import { materialName } from '../../components/material-name.ts';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
-import { materialName } from './material-name.ts';
 
 /** What each day of the coming week asks for: jobs, time, things to bring. */
 export function Week({ days }: { days: TodayView['week'] }) {

@@ -44,6 +44,9 @@ export const batches = {
     celsius: 'Sealed cells kept at',
     celsiusHint: 'Degrees, for cells in an incubator; empty: in a hive',
     timetable: 'The days this gives',
+    work: (all: string, days: number, longest: string, day: string) =>
+      `The jobs take ${all} on ${days === 1 ? '1 day' : `${days} days`}; the longest day is ${day}, ${longest}.`,
+    needed: (things: string) => `Things needed: ${things}.`,
     submit: 'Start the batch',
     noTimetable: 'Fill in method and day to see the days.',
   },
@@ -89,6 +92,8 @@ export const batches = {
     addBar: 'Add a bar',
     countsHint:
       'Enter and Down go to the next bar, Up corrects, Ctrl+Enter is done; each row is saved as you leave it. Empty means not counted, 0 means none.',
+    givenUnknown: 'The cells given are not counted, so no share can be said.',
+    giveAsPlanned: (n: number) => `${n} given in all, as planned`,
     countsSaved: 'Counts saved.',
     boxes: 'Boxes',
     noBoxes: (sealed: string, free: number) => `No cell is in a box yet. Sealed cells: ${sealed}; boxes free: ${free}.`,

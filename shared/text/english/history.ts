@@ -35,6 +35,7 @@ export const CHANGES: Sentences = {
   'print-labels': ({ batch }) => `Labels of ${batch} noted as printed`,
   'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
   'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,
+  'give-as-planned': ({ batch }) => `Cells of ${batch} given as planned`,
   'mark-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” done`,
   'unmark-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” open again`,
   'move-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” moved`,

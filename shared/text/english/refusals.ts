@@ -213,6 +213,7 @@ export const REFUSALS: Sentences<Own> = {
   'queen-number-taken': ({ number }) => `Number: ${number} belongs to another queen. Take the next free number.`,
   'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
     `Proved on: sealed brood on ${text(provedOn)} cannot lie before the first eggs on ${text(firstEggsOn)}. Correct one of the two.`,
+  'no-cells-planned': () => 'No number of cells was planned for this batch. Type the cells given on each bar.',
   'wish-missing': () => 'This wish is no longer in the workbook. Open the plan again.',
   'queen-missing': () => 'This queen is no longer in the workbook. Go back to the list of queens.',
   'queen-own-ancestor': ({ number }) =>

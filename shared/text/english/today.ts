@@ -36,6 +36,7 @@ export const today = {
   /** Beside a late job: it was done in time and only now is written down. */
   doneThen: (day: string) => `Done ${day}`,
   doneToday: 'Done today',
+  yardSheet: 'Print the yard sheet',
   typeSteps: 'Type what was done',
   steps: {
     title: 'Type what was done',

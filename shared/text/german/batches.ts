@@ -47,6 +47,9 @@ export const batches: Translation<typeof english> = {
     celsius: 'Verdeckelte Zellen gehalten bei',
     celsiusHint: 'Grad, für Zellen im Brutschrank; leer: im Volk',
     timetable: 'Die Tage, die sich ergeben',
+    work: (all: string, days: number, longest: string, day: string) =>
+      `Die Arbeiten dauern ${all} an ${days === 1 ? '1 Tag' : `${days} Tagen`}; der längste Tag ist ${day}, ${longest}.`,
+    needed: (things: string) => `Nötig sind: ${things}.`,
     submit: 'Serie beginnen',
     noTimetable: 'Füllen Sie Verfahren und Tag aus, um die Tage zu sehen.',
   },
@@ -100,6 +103,8 @@ export const batches: Translation<typeof english> = {
     addBar: 'Leiste hinzufügen',
     countsHint:
       'Eingabe und Pfeil ab gehen zur nächsten Leiste, Pfeil auf berichtigt, Strg+Eingabe ist fertig; jede Zeile wird gespeichert, wenn Sie sie verlassen. Leer heißt nicht gezählt, 0 heißt keine.',
+    givenUnknown: 'Die gegebenen Zellen sind nicht gezählt, darum lässt sich kein Anteil angeben.',
+    giveAsPlanned: (n: number) => `Zusammen ${n} gegeben, wie geplant`,
     countsSaved: 'Zahlen gespeichert.',
     boxes: 'Kästchen',
     noBoxes: (sealed: string, free: number) =>

@@ -29,6 +29,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'print-labels': ({ batch }) => `Etiketten von ${batch} als gedruckt vermerkt`,
   'add-bar': ({ batch, bar: number }) => `${bar(number)} zu ${batch} hinzugefügt`,
   'record-bar-counts': ({ batch, bar: number }) => `Zahlen von ${batch}, ${bar(number)}`,
+  'give-as-planned': ({ batch }) => `Zellen von ${batch} wie geplant gegeben`,
   'mark-step': ({ batch, step }) => `${batch}, ${title(step)} erledigt`,
   'unmark-step': ({ batch, step }) => `${batch}, ${title(step)} wieder offen`,
   'move-step': ({ batch, step }) => `${batch}, ${title(step)} verlegt`,

@@ -223,6 +223,8 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Nummer: ${number} gehört einer anderen Königin. Nehmen Sie die nächste freie Nummer.`,
   'queen-dates-turned-round': ({ firstEggsOn, provedOn }, text) =>
     `Erwiesen am: Verdeckelte Brut am ${text(provedOn)} kann nicht vor den ersten Eiern am ${text(firstEggsOn)} liegen. Berichtigen Sie eines von beiden.`,
+  'no-cells-planned': () =>
+    'Für diese Serie war keine Zahl von Zellen geplant. Tragen Sie die gegebenen Zellen je Leiste ein.',
   'wish-missing': () => 'Dieser Wunsch steht nicht mehr im Arbeitsbuch. Öffnen Sie den Plan noch einmal.',
   'queen-missing': () => 'Diese Königin steht nicht mehr im Arbeitsbuch. Gehen Sie zurück zur Liste der Königinnen.',
   'queen-own-ancestor': ({ number }) =>

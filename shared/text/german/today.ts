@@ -43,6 +43,7 @@ export const today: Translation<typeof english> = {
   },
   doneThen: (day: string) => `Erledigt am ${day}`,
   doneToday: 'Heute erledigt',
+  yardSheet: 'Standzettel drucken',
   typeSteps: 'Erledigtes eintragen',
   steps: {
     title: 'Erledigtes eintragen',

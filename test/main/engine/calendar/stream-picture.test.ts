@@ -101,6 +101,11 @@ describe('the number alive', () => {
     expect(stream({ given: 20 }, 25).losses).toEqual([]);
   });
 
+  test('fewer than planned is no loss: without the cells given nothing is known to be lost', () => {
+    expect(stream({ taken: 31 }, 40).losses).toEqual([]);
+    expect(stream({ given: 38, taken: 31 }, 40).losses).toMatchObject([{ stage: 'larva', cells: 7 }]);
+  });
+
   test('cells removed on purpose or not put in boxes are set aside, not lost', () => {
     const { losses } = stream({ given: 20, taken: 16, enteredSealing: 13, sealed: 12, placed: 10 });
     expect(losses.map(({ stage, cells, setAside }) => [stage, cells, setAside])).toEqual([

@@ -21,3 +21,13 @@ test('refuses what cannot be dated, by its field', () => {
     kind: 'step-not-in-method',
   });
 });
+
+test('says what the jobs ask of a person: time, days, the longest one, and things', () => {
+  const { work, lines } = mustOk(previewBatch(aDesk({ today: '2026-05-01' }), aStart()));
+  const jobs = lines.filter(({ kind }) => kind === 'job');
+  expect(work?.minutes).toBe(jobs.reduce((sum, { minutes }) => sum + (minutes ?? 0), 0));
+  // Boxes are filled and cells put in on one day, ten days after larvae: the longest.
+  expect(work?.longest.on).toBe('2026-05-14');
+  expect(work?.days).toBe(new Set(jobs.map(({ expected }) => expected)).size);
+  expect(work?.materials).toEqual(expect.arrayContaining(['mating boxes', 'sugar syrup']));
+});

@@ -51,7 +51,7 @@ test('a walk of operations, undos and redos always stands where a stack of diges
       }
       desk.workbook.close();
     }),
-    { numRuns: 30, seed: 20_260_501 },
+    { numRuns: 20, seed: 20_260_501 },
   );
   // The walk is worth something only while it really does all these things.
   expect(Object.keys(ACTS).filter((what) => !made.has(what))).toEqual([]);
@@ -71,6 +71,6 @@ test('a whole walk taken back leaves an empty workbook, and done again the full 
       expect(dataDigest(db)).toBe(full);
       desk.workbook.close();
     }),
-    { numRuns: 30, seed: 20_260_501 },
+    { numRuns: 20, seed: 20_260_501 },
   );
 });

@@ -20,6 +20,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'move-step': [{ did: 'move-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” moved'],
   'set-warmth': [{ did: 'set-warmth', batch, celsius: 33.5 }, 'Sealed cells of 26-07 at 33.5 °C'],
   'save-weather': [{ did: 'save-weather', on: '2026-05-14' }, 'Weather of Thu 14 May'],
+  'give-as-planned': [{ did: 'give-as-planned', batch }, 'Cells of 26-07 given as planned'],
   'save-wish': [{ did: 'save-wish', forWhom: 'the club' }, 'Wish of the club'],
   'remove-wish': [{ did: 'remove-wish', forWhom: null }, 'Wish for own hives taken out'],
   'record-observation': [{ did: 'record-observation', batch, what: 'cells-sealed' }, '26-07, cells sealed'],

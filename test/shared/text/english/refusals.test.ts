@@ -98,6 +98,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
     key: 'L',
     results: ['laying', 'virgin'],
   },
+  'no-cells-planned': { kind: 'no-cells-planned' },
   'wish-missing': { kind: 'wish-missing', field: 'wishId' },
   'queen-missing': { kind: 'queen-missing' },
   'queen-own-ancestor': { kind: 'queen-own-ancestor', field: 'motherId', number: '25-003' },
