@@ -179,6 +179,7 @@ import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.t
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
 import { getPlanForm } from '../operations/season/get-plan-form.ts';
 import { getSeasonPlan } from '../operations/season/get-season-plan.ts';
+import { listComparedBatches } from '../operations/season/list-compared-batches.ts';
 import { previewDrawn } from '../operations/season/preview-drawn.ts';
 import { previewPlan } from '../operations/season/preview-plan.ts';
 import { printSeasonReport } from '../operations/season/print-season-report.ts';
@@ -302,6 +303,7 @@ export const appRouter = group({
     exportFigures: command(ExportFigures, exportFigures),
     printSeasonReport: command(PrintSeasonReport, printSeasonReport),
     compareSeason: query(CompareSeason, compareSeason),
+    listComparedBatches: query(CompareSeason, listComparedBatches),
     compareStage: query(CompareStage, compareStage),
     getBatchesToSettle: query(CompareStage, getBatchesToSettle),
     getPlanForm: plainQuery(getPlanForm),

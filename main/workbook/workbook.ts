@@ -1,5 +1,6 @@
 import type { CopyList, CopyPurpose, Harm, SafetyCopy } from '../../shared/contract/copies.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
+import type { RateStage } from '../../shared/contract/season.ts';
 import type { Packed, ReadOnlyReason, RiskyPlace, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
 import type { IsoDay } from '../../shared/kernel/day.ts';
 import type { Id } from '../../shared/kernel/id.ts';
@@ -44,7 +45,44 @@ export interface Table<Row extends { readonly id: Id }> {
 export interface TallyTable {
   get(batchId: Id): BatchTally | null;
   put(tally: BatchTally): void;
+  ofSeason(season: number): readonly BatchTally[];
   all(): readonly BatchTally[];
+}
+
+/** One stage added up over batches. */
+export interface StageSum {
+  readonly successes: number;
+  readonly of: number;
+  /** Batches in which both ends of the stage were counted. */
+  readonly batches: number;
+}
+
+/** What the batches of one group came to. */
+export interface GroupSum {
+  readonly level: string;
+  /** Level of the second factor; '' where only one was asked for. */
+  readonly other: string;
+  readonly batches: number;
+  readonly stages: Readonly<Record<RateStage, StageSum>>;
+}
+
+/** One group in one season, practice apart. */
+export interface SeasonSum extends GroupSum {
+  readonly season: number;
+  readonly practice: boolean;
+}
+
+/** Sums of whole seasons by question (the factors asked for); a season's are gone as soon as anything in it changes. */
+export interface SeasonSumTable {
+  /** Seasons with batches, earliest first. */
+  seasons(): readonly number[];
+  /** Seasons whose sums for this question are not kept. */
+  missing(question: string): readonly number[];
+  /** Outside a change too: nothing of it is part of the workbook. */
+  keep(question: string, sums: readonly SeasonSum[]): void;
+  sums(question: string, season: number | null, leaveOutPractice: boolean): readonly GroupSum[];
+  /** How many rows are kept for a question: what `sums` reads. */
+  kept(question: string): number;
 }
 
 /** Flight weather, one row a day. */
@@ -87,6 +125,7 @@ export interface Tables {
   readonly labelPrints: Table<LabelPrint>;
   readonly calendarExports: Table<CalendarExport>;
   readonly tallies: TallyTable;
+  readonly seasonSums: SeasonSumTable;
   readonly weather: WeatherTable;
   readonly wishes: Table<Wish>;
   readonly settings: SettingTable;

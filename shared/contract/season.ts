@@ -124,16 +124,16 @@ export interface CompareRow {
   /** What the person calls it: method key, hive code, season, month number or box type key; both with two factors. */
   readonly label: string;
   readonly parts: readonly GroupPart[];
-  readonly batchIds: readonly string[];
+  readonly batches: number;
   readonly rates: Readonly<Record<RateStage, RateFigure>>;
-  /** One point per batch and stage, for the ticks under the bar. */
-  readonly batchPoints: readonly {
-    readonly batchId: string;
-    readonly batch: string;
-    readonly stage: RateStage;
-    readonly successes: number;
-    readonly of: number;
-  }[];
+}
+
+/** One batch behind a comparison, with the stages that were counted in it. */
+export interface ComparedBatch {
+  readonly groupId: string;
+  readonly batchId: string;
+  readonly batch: string;
+  readonly counts: readonly { readonly stage: RateStage; readonly successes: number; readonly of: number }[];
 }
 
 export interface SeasonComparison {

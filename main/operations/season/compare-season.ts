@@ -8,38 +8,30 @@ import {
   type SeasonComparison,
 } from '../../../shared/contract/season.ts';
 import { compareCodes } from '../../../shared/kernel/box-codes.ts';
-import { stageCount, stageRate } from '../../engine/yield/stage-rate.ts';
+import { rateOfTotal } from '../../engine/yield/stage-rate.ts';
+import type { GroupSum } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
-import { type Counted, countedBatches } from './counted-batches.ts';
+import { factorsOf, groupOf } from './counted-batches.ts';
+import { keepSeasonSums } from './keep-season-sums.ts';
 
-/** Take, sealing, emergence, mating and the whole way, group by group, from the kept tallies; no cell is read. */
+/** Take, sealing, emergence, mating and the whole way, group by group, from the kept sums of each season. */
 export function compareSeason({ workbook: { tables } }: Desk, input: z.infer<typeof CompareSeason>): SeasonComparison {
-  const counted = countedBatches(tables, input);
-  const groups = Map.groupBy(counted, (one) => one.group.id);
-  const through = counted.filter(({ tally }) => stageCount(tally, 'through') !== null).length;
+  const factors = factorsOf(input);
+  const question = keepSeasonSums(tables, factors, input.season);
+  const sums = tables.seasonSums.sums(question, input.season, input.leaveOutPractice);
   return {
     factor: input.factor,
     season: input.season,
-    seasons: tables.batches.distinct('season').toReversed(),
-    rows: [...groups.values()].map(compareRow).toSorted((a, b) => compareCodes(a.label, b.label)),
-    runningLeftOut: counted.length - through,
+    seasons: tables.seasonSums.seasons().toReversed(),
+    rows: sums
+      .map((sum): CompareRow => {
+        const { id, label, parts } = groupOf(tables, factors, [sum.level, sum.other]);
+        return { groupId: id, label, parts, batches: sum.batches, rates: ratesOf(sum) };
+      })
+      .toSorted((a, b) => compareCodes(a.label, b.label)),
+    runningLeftOut: sums.reduce((left, { batches, stages }) => left + batches - stages.through.batches, 0),
   };
 }
 
-function compareRow(group: readonly Counted[]): CompareRow {
-  const tallies = group.map((one) => one.tally);
-  const rates = Object.fromEntries(RATE_STAGES.map((stage) => [stage, stageRate(tallies, stage)]));
-  return {
-    groupId: group[0]?.group.id ?? '',
-    label: group[0]?.group.label ?? '',
-    parts: group[0]?.group.parts ?? [],
-    batchIds: group.map((one) => one.batch.id),
-    rates: rates as Record<RateStage, RateFigure>,
-    batchPoints: group.flatMap(({ batch, tally }) =>
-      RATE_STAGES.flatMap((stage) => {
-        const count = stageCount(tally, stage);
-        return count ? [{ batchId: batch.id, batch: batch.code, stage, ...count }] : [];
-      }),
-    ),
-  };
-}
+const ratesOf = ({ stages }: GroupSum): Readonly<Record<RateStage, RateFigure>> =>
+  Object.fromEntries(RATE_STAGES.map((stage) => [stage, rateOfTotal(stages[stage])])) as Record<RateStage, RateFigure>;

@@ -80,7 +80,7 @@ async function allowedFor(
   const [first, second] = lead ? [groups[lead.first], groups[lead.second]] : [];
   if (factor === null || !lead || !first || !second) return null;
   const counted = groups.flatMap((group, level) =>
-    group.counts.map((count) => ({ ...count, level, other: levelOf(tables, count.batch, factor).id })),
+    group.counts.map((count) => ({ ...count, level, other: levelOf(tables, count.batch, factor) })),
   );
   const others = [...new Set(counted.map(({ other }) => other))];
   const allowed = await reckon('allow', {

@@ -3,9 +3,9 @@ import type { CompareFactor, CompareSeason, GroupPart } from '../../../shared/co
 import { dateOfDay } from '../../../shared/kernel/day.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
+import { emptyTally } from '../../engine/yield/batch-tally.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
-import { tallyOf } from '../batch-lines.ts';
 
 /** A batch with its kept sums and the group it falls into. */
 export interface Counted {
@@ -22,63 +22,71 @@ interface Group {
 
 /** The batches a comparison rests on; practice and other seasons left out as asked. */
 export function countedBatches(tables: Tables, input: z.infer<typeof CompareSeason>): readonly Counted[] {
-  const batches = input.season === null ? tables.batches.all() : tables.batches.where({ season: input.season });
-  const tallies = input.season === null ? new Map(tables.tallies.all().map((one) => [one.batchId, one])) : null;
+  const { season } = input;
+  const batches = season === null ? tables.batches.all() : tables.batches.where({ season });
+  const tallies = new Map(
+    (season === null ? tables.tallies.all() : tables.tallies.ofSeason(season)).map((one) => [one.batchId, one]),
+  );
+  const factors = factorsOf(input);
+  const groups = new Map<string, Group>();
   return batches
     .filter((batch) => !(input.leaveOutPractice && batch.practice))
-    .map((batch) => ({
-      batch,
-      tally: tallies?.get(batch.id) ?? tallyOf(tables, batch),
-      group: groupOf(tables, batch, input),
-    }));
+    .map((batch) => {
+      const levels = factors.map((factor) => levelOf(tables, batch, factor));
+      const key = levels.join(' ');
+      const group = groups.get(key) ?? groupOf(tables, factors, levels);
+      groups.set(key, group);
+      return { batch, tally: tallies.get(batch.id) ?? emptyTally(batch.id), group };
+    });
 }
 
-function groupOf(tables: Tables, batch: Batch, { factor, and }: z.infer<typeof CompareSeason>): Group {
-  const factors = and === null || and === factor ? [factor] : [factor, and];
-  const parts = factors.map((one) => ({ factor: one, ...levelOf(tables, batch, one) }));
+/** The factors asked for, each once. */
+export const factorsOf = ({
+  factor,
+  and,
+}: Pick<z.infer<typeof CompareSeason>, 'factor' | 'and'>): readonly CompareFactor[] =>
+  and === null || and === factor ? [factor] : [factor, and];
+
+/** The group of these levels, one for each factor, as the person calls it. */
+export function groupOf(tables: Tables, factors: readonly CompareFactor[], levels: readonly string[]): Group {
+  const parts = factors.map((factor, index) => {
+    const id = levels[index] ?? UNKNOWN;
+    return { factor, id, label: labelOf(tables, factor, id) };
+  });
   return { id: parts.map(({ id }) => id).join(' '), label: parts.map(({ label }) => label).join(' '), parts };
 }
 
-type Level = Omit<GroupPart, 'factor'>;
+const UNKNOWN = 'unknown';
 
-const UNKNOWN: Level = { id: 'unknown', label: '' };
-
-/** Which method, builder, season ... a batch belongs to. */
-export function levelOf(tables: Tables, batch: Batch, factor: CompareFactor): Level {
+/** Which method, builder, season ... a batch belongs to: a key, a hive's id, a year or a month's number. */
+export function levelOf(tables: Tables, batch: Batch, factor: CompareFactor): string {
   switch (factor) {
     case 'method':
-      return methodGroup(tables, batch);
+      return batch.methodCopyId ?? batch.method;
     case 'builder':
-      return hiveGroup(tables, batch.builderId);
+      return batch.builderId ?? UNKNOWN;
     case 'breeder':
-      return hiveGroup(tables, batch.breederId);
+      return batch.breederId ?? UNKNOWN;
     case 'season':
-      return { id: String(batch.season), label: String(batch.season) };
-    case 'month': {
-      const month = String(dateOfDay(timetableOf(tables, batch).larvaeGivenOn).month);
-      return { id: month, label: month };
-    }
+      return String(batch.season);
+    case 'month':
+      return String(dateOfDay(timetableOf(tables, batch).larvaeGivenOn).month);
     case 'boxType':
-      return boxTypeGroup(tables, batch);
+      return mostUsedBoxType(tables, batch);
   }
 }
 
-function methodGroup(tables: Tables, batch: Batch): Level {
-  const copy = batch.methodCopyId === null ? null : tables.methodCopies.get(batch.methodCopyId);
-  return copy ? { id: copy.id, label: copy.name } : { id: batch.method, label: batch.method };
-}
-
-function hiveGroup(tables: Tables, colonyId: string | null): Level {
-  const colony = colonyId === null ? null : tables.colonies.get(colonyId);
-  return colony ? { id: colony.id, label: colony.code } : UNKNOWN;
+function labelOf(tables: Tables, factor: CompareFactor, id: string): string {
+  if (factor === 'method') return tables.methodCopies.get(id)?.name ?? id;
+  if (factor === 'builder' || factor === 'breeder') return tables.colonies.get(id)?.code ?? '';
+  return id === UNKNOWN ? '' : id;
 }
 
 /** A batch goes with the type most of its boxes are of. */
-function boxTypeGroup(tables: Tables, batch: Batch): Level {
+function mostUsedBoxType(tables: Tables, batch: Batch): string {
   const types = tables.placements
     .where({ batchId: batch.id })
     .flatMap((placement) => tables.boxes.get(placement.boxId)?.boxType ?? []);
   const counts = [...Map.groupBy(types, (type) => type)].toSorted(([, a], [, b]) => b.length - a.length);
-  const most = counts[0]?.[0];
-  return most ? { id: most, label: most } : UNKNOWN;
+  return counts[0]?.[0] ?? UNKNOWN;
 }

@@ -58,7 +58,7 @@ export async function getBatchExpectation(
 /** Other batches of the same method, among all methods; practice left out, and never the batch itself. */
 function othersAt({ workbook: { tables } }: Desk, batch: Batch, stage: WeighedStage) {
   const input = { factor: 'method', and: null, season: null, leaveOutPractice: true, stage } as const;
-  const method = levelOf(tables, batch, 'method').id;
+  const method = levelOf(tables, batch, 'method');
   const groups = stageGroups(tables, input)
     .map((group) => ({ ...group, counts: group.counts.filter((count) => count.batch.id !== batch.id) }))
     .filter(({ counts }) => counts.length > 0);

@@ -90,7 +90,7 @@ function figuresTable(factor: CompareFactor, rows: readonly CompareRow[], words:
     ],
     rows: rows.map((row) => [
       groupName(row, words),
-      String(row.batchIds.length),
+      String(row.batches),
       ...RATE_STAGES.map((stage) => figureText(row.rates[stage], words)),
     ]),
   };

@@ -22,6 +22,7 @@ import { placementTable } from './placement-table.ts';
 import { queenFeedbackTable } from './queen-feedback-table.ts';
 import { queenMoveTable } from './queen-move-table.ts';
 import { queenTable } from './queen-table.ts';
+import { seasonSumTable } from './season-sum-table.ts';
 import { settingTable } from './setting-table.ts';
 import { stepDoneTable } from './step-done-table.ts';
 import { stepMoveTable } from './step-move-table.ts';
@@ -63,6 +64,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     labelPrints: table(labelPrintTable),
     calendarExports: table(calendarExportTable),
     tallies: batchTallyTable(db, guardWrite),
+    seasonSums: seasonSumTable(db),
     weather: weatherTable(db, guardWrite),
     wishes: table(wishTable),
     settings: settingTable(db, guardWrite),

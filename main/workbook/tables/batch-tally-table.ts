@@ -9,6 +9,9 @@ const COLUMNS = `batch_id AS batchId, given, taken, entered_sealing AS enteredSe
 /** One derived row per batch, written over whenever anything it sums up has changed. */
 export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGuard): TallyTable {
   const one = db.prepare<[string], BatchTally>(`SELECT ${COLUMNS} FROM batch_tally WHERE batch_id = ?`);
+  const season = db.prepare<[number], BatchTally>(
+    `SELECT ${COLUMNS} FROM batch_tally WHERE batch_id IN (SELECT id FROM batch WHERE season = ?)`,
+  );
   const every = db.prepare<[], BatchTally>(`SELECT ${COLUMNS} FROM batch_tally ORDER BY rowid`);
   const put = db.prepare<BatchTally>(`
     INSERT INTO batch_tally (batch_id, given, taken, entered_sealing, sealed, placed, emergence_known, emerged,
@@ -25,6 +28,7 @@ export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGua
       guardWrite();
       put.run(tally);
     },
+    ofSeason: (year) => season.all(year),
     all: () => every.all(),
   };
 }

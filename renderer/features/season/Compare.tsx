@@ -1,5 +1,6 @@
 import { lazy, Suspense, useState } from 'react';
 import {
+  type ComparedBatch,
   type CompareRow,
   type GroupPart,
   RATE_STAGES,
@@ -17,7 +18,7 @@ import { useDays, useWords } from '../../components/words.ts';
 import { CompareControls, FIRST_ASKED } from './CompareControls.tsx';
 import { FindingText } from './FindingText.tsx';
 import { SaveFigures } from './SaveFigures.tsx';
-import { type Asked, useWeighed } from './weighed.ts';
+import { type Asked, useBatchesBehind, useWeighed } from './weighed.ts';
 
 const CompareChart = lazy(() => import('../../charts/CompareChart.tsx').then((m) => ({ default: m.CompareChart })));
 
@@ -59,13 +60,14 @@ function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonPr
   const { season: words } = useWords();
   const nameOf = useGroupName();
   const weighed = useWeighed({ ...asked, stage });
-  const dots = compareDots(comparison.rows, stage, nameOf, weighed?.groups);
+  const behind = useBatchesBehind(asked);
+  const dots = compareDots(comparison.rows, stage, nameOf, weighed?.groups, behind);
   const row = comparison.rows.find((one) => one.groupId === chosen);
   const title = words.chart(words.stages[stage].name, words.factors[comparison.factor]);
   return (
     <>
       <FigureTable comparison={comparison} asked={asked} nameOf={nameOf} onChoose={onChoose} />
-      {row ? <BatchesBehind row={row} name={nameOf(row)} /> : null}
+      {row ? <BatchesBehind batches={behind.filter(({ groupId }) => groupId === chosen)} name={nameOf(row)} /> : null}
       <Section title={title}>
         <figure>
           {dots.length > 0 ? (
@@ -126,7 +128,7 @@ function FigureTable({
               </button>
             ),
           },
-          { key: 'batches', title: words.columns.batches, numeric: true, cell: (row) => row.batchIds.length },
+          { key: 'batches', title: words.columns.batches, numeric: true, cell: (row) => row.batches },
           ...RATE_STAGES.map((stage) => ({
             key: stage,
             title: (
@@ -148,16 +150,15 @@ function FigureTable({
   );
 }
 
-function BatchesBehind({ row, name }: { row: CompareRow; name: string }) {
+function BatchesBehind({ batches, name }: { batches: readonly ComparedBatch[]; name: string }) {
   const { season: words } = useWords();
-  const codes = new Map(row.batchPoints.map((point) => [point.batchId, point.batch]));
   return (
     <Section title={`${words.behind}: ${name}`} level={3}>
       <p>
-        {row.batchIds.map((batchId, index) => (
+        {batches.map(({ batchId, batch }, index) => (
           <span key={batchId}>
             {index > 0 ? ', ' : ''}
-            <a href={`#/batches/${batchId}`}>{codes.get(batchId) ?? '…'}</a>
+            <a href={`#/batches/${batchId}`}>{batch}</a>
           </span>
         ))}
       </p>

@@ -1,4 +1,5 @@
 import {
+  type ComparedBatch,
   type CompareFactor,
   type RateStage,
   type Settling,
@@ -16,6 +17,12 @@ export interface Asked {
   readonly allowingFor: CompareFactor | null;
   readonly season: number | null;
   readonly leaveOutPractice: boolean;
+}
+
+/** The batches behind the comparison; none while they are being read. */
+export function useBatchesBehind({ allowingFor: _beside, ...plain }: Asked): readonly ComparedBatch[] {
+  const answer = useAnswer(['behind', plain], () => ask.season.listComparedBatches.query(plain));
+  return answer.isPlaceholderData ? [] : (answer.data ?? []);
 }
 
 /** The chosen stage weighed group against group; null while it is being reckoned, and for the whole way. */

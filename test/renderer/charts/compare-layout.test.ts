@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { compareDots } from '../../../renderer/charts/compare-layout.ts';
-import type { CompareRow, RateFigure } from '../../../shared/contract/season.ts';
+import type { ComparedBatch, CompareRow, RateFigure } from '../../../shared/contract/season.ts';
 
 const NONE: RateFigure = { successes: 0, of: 0, batches: 0, rate: null, interval: null };
 const figure = (successes: number, of: number, lower: number, upper: number): RateFigure => ({
@@ -14,14 +14,22 @@ const aRow = (label: string, take: RateFigure): CompareRow => ({
   groupId: label,
   label,
   parts: [{ factor: 'builder', id: label, label }],
-  batchIds: ['a', 'b'],
+  batches: 2,
   rates: { take, sealing: NONE, emergence: NONE, mating: NONE, through: NONE },
-  batchPoints: [
-    { batchId: 'a', batch: '26-01', stage: 'take', successes: 5, of: 10 },
-    { batchId: 'a', batch: '26-01', stage: 'mating', successes: 1, of: 2 },
-  ],
 });
-const dots = (...rows: readonly CompareRow[]) => compareDots(rows, 'take', (row) => row.label);
+const BEHIND: readonly ComparedBatch[] = [
+  {
+    groupId: 'B',
+    batchId: 'a',
+    batch: '26-01',
+    counts: [
+      { stage: 'take', successes: 5, of: 10 },
+      { stage: 'mating', successes: 1, of: 2 },
+    ],
+  },
+  { groupId: 'B', batchId: 'b', batch: '26-02', counts: [] },
+];
+const dots = (...rows: readonly CompareRow[]) => compareDots(rows, 'take', (row) => row.label, [], BEHIND);
 
 test('draws the best first, in per cent, with its own batches as ticks; a group without figures is not drawn', () => {
   const drawn = dots(aRow('A', figure(6, 10, 0.4, 0.8)), aRow('B', figure(9, 10, 0.7, 0.98)), aRow('C', NONE));
@@ -29,7 +37,7 @@ test('draws the best first, in per cent, with its own batches as ticks; a group 
     ['B', 90, 10, 2],
     ['A', 60, 10, 2],
   ]);
-  expect(drawn[0]?.ticks).toEqual([{ batch: '26-01', percent: 50, of: 10 }]);
+  expect(drawn.map(({ ticks }) => ticks)).toEqual([[{ batch: '26-01', percent: 50, of: 10 }], []]);
 });
 
 test('takes dot and range from the weighed stage where there is one, and keeps the counts', () => {

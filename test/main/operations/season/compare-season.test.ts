@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { editBatch } from '../../../../main/operations/batches/edit-batch.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { compareSeason } from '../../../../main/operations/season/compare-season.ts';
+import { countingReads } from '../../../builders/counting-reads.ts';
 import { aDesk, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBoxes, aStart } from '../../../builders/running-batch.ts';
 
@@ -43,4 +44,18 @@ test('leaves out practice and other seasons when asked', () => {
   mustOk(editBatch(desk, { batchId: 'batch-1', note: null, practice: true, lesson: null }));
   expect(compareSeason(desk, by('season', { leaveOutPractice: true })).rows.map((row) => row.label)).toEqual(['2025']);
   expect(compareSeason(aDesk(), by('method'))).toMatchObject({ rows: [], seasons: [], runningLeftOut: 0 });
+});
+
+test('a second look reads no batch and no tally; after a save only the season that was touched is added up anew', () => {
+  const desk = aDeskWithBoxes();
+  mustOk(startBatch(desk, aStart({ id: 'batch-2', newBreeder: null, newBuilder: null, anchorOn: '2025-05-04' })));
+  const first = compareSeason(desk, by('builder'));
+  const { reading, rowsRead } = countingReads(desk);
+  expect(compareSeason(reading, by('builder'))).toEqual(first);
+  expect(rowsRead()).toEqual({ colonies: 1, seasonSums: 2 });
+  mustOk(editBatch(desk, { batchId: 'batch-2', note: null, practice: true, lesson: null }));
+  expect(compareSeason(reading, by('builder', { leaveOutPractice: true })).rows.map(({ batches }) => batches)).toEqual([
+    1,
+  ]);
+  expect(rowsRead()).toMatchObject({ batches: 1 });
 });

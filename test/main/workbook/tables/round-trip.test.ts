@@ -32,7 +32,9 @@ describe('a record comes back from its table as it went in', () => {
 
   test('every table of records is among them', () => {
     const { workbook } = aDesk();
-    expect([...Object.keys(RECORDS), 'tallies', 'settings'].sort()).toEqual(Object.keys(workbook.tables).sort());
+    expect([...Object.keys(RECORDS), 'tallies', 'seasonSums', 'settings'].sort()).toEqual(
+      Object.keys(workbook.tables).sort(),
+    );
   });
 
   test('a tally, written over as often as its batch changes', () => {
