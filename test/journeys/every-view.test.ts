@@ -1,16 +1,16 @@
 // Every view on the demo, in light and dark and both densities: no accessibility violation (axe-core, WCAG 2.2 A and AA
 // rules), no console error, no sideways scroll at 200 % zoom of a 1366 x 768 screen (683 CSS pixels; WCAG 2.2, 1.4.10)
 // outside tables; all of it reached by Tab alone with the focus in sight (2.1.1, 2.1.2, 2.4.7, 2.4.11); and on paper.
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
+import { axeTroubles, pagesOf, type Shown } from './pages.ts';
 import { readPaper } from './read-paper.ts';
 import { walkByTab } from './walk-by-tab.ts';
 
 let browser: Browser;
 let house: OpenDoor;
-let views: readonly (readonly [string, string])[];
+let views: readonly Shown[];
 
 beforeAll(async () => {
   setDay('2026-06-01');
@@ -20,7 +20,7 @@ beforeAll(async () => {
   house = await loopback.open();
   await house.page.getByRole('button', { name: 'Look at the demo' }).click();
   await house.page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 30_000 });
-  views = await viewsOf(house.page);
+  views = await pagesOf(house.page);
 }, 600_000);
 
 afterAll(async () => {
@@ -29,49 +29,7 @@ afterAll(async () => {
   vi.useRealTimers();
 });
 
-async function viewsOf(page: Page): Promise<readonly (readonly [string, string])[]> {
-  const ask = (path: string) =>
-    page.evaluate(async (asked) => {
-      const headers = { 'content-type': 'application/json' };
-      const body = JSON.stringify({ kind: 'query', path: asked });
-      return (await fetch('/call', { method: 'POST', headers, body })).json();
-    }, path);
-  const batches: { id: string; code: string }[] = (await ask('batches.listBatches')).data;
-  const hives: { id: string; code: string }[] = (await ask('hives.listHives')).data.hives;
-  const queens: { queen: { id: string; number: string } }[] = (await ask('queens.listQueens')).data;
-  const queen = (number: string) => queens.find((one) => one.queen.number === number)?.queen.id;
-  const batch = (code: string) => batches.find((one) => one.code === code)?.id;
-  return [
-    ['Today', '/today'],
-    ['Batches', '/batches'],
-    ['26-01', `/batches/${batch('26-01')}`],
-    ['25-06', `/batches/${batch('25-06')}`],
-    ['Start a batch', '/batches/new'],
-    ['Type what was done', '/today/steps'],
-    ['Hives', '/hives'],
-    ['Choose a breeder', '/hives/stock'],
-    ['Type looks at hives', '/hives/looks'],
-    ['H04', `/hives/${hives.find((hive) => hive.code === 'H04')?.id}`],
-    ['Mating boxes', '/boxes'],
-    ['Type looks', `/boxes/looks?batch=${batch('26-01')}&step=first-look`],
-    ['Search the notes', '/notes?text=the'],
-    ['Queens', '/queens'],
-    ['Queen 25-008', `/queens/${queen('25-008')}`],
-    ['Season', '/season'],
-    ['Season', '/season?tab=queens'],
-    ['Season', '/season?tab=plan'],
-    ['Season', '/season?tab=report'],
-    ['Season', '/season?tab=weather'],
-    ['Print', `/print?batch=${batch('26-01')}`],
-    ['Files', '/files'],
-    ['Class', '/class'],
-    ['History', '/history'],
-    ['Settings', '/settings'],
-    ['Help and glossary', '/help'],
-  ];
-}
-
-async function goTo(page: Page, [title, address]: readonly [string, string]): Promise<void> {
+async function goTo(page: Page, [title, address]: Shown): Promise<void> {
   await page.evaluate((hash) => {
     window.location.hash = hash;
   }, address);
@@ -93,11 +51,7 @@ test.each([
     const found: string[] = [];
     for (const view of views) {
       await goTo(house.page, view);
-      const { violations } = await new AxeBuilder({ page: house.page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
-      for (const { id, nodes } of violations)
-        found.push(`${view[0]}: ${id}: ${nodes[0]?.html.slice(0, 160)} ${nodes[0]?.failureSummary?.slice(0, 160)}`);
+      found.push(...(await axeTroubles(house.page, view[0])));
     }
     expect(found).toEqual([]);
     expect(house.problems).toEqual([]);

@@ -1,0 +1,69 @@
+// Every page of the program as the demo fills it, and what axe finds on one.
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright';
+
+/** A page by its English title and its address. */
+export type Shown = readonly [title: string, address: string];
+
+async function asked(page: Page, path: string): Promise<unknown> {
+  const reply = await page.evaluate(async (wanted) => {
+    const headers = { 'content-type': 'application/json' };
+    const body = JSON.stringify({ kind: 'query', path: wanted });
+    return (await fetch('/call', { method: 'POST', headers, body })).json();
+  }, path);
+  return (reply as { data: unknown }).data;
+}
+
+/** All pages, those of single batches, hives, boxes and queens included; the demo must be open. */
+export async function pagesOf(page: Page): Promise<readonly Shown[]> {
+  type Coded = readonly { readonly id: string; readonly code: string }[];
+  const batches = (await asked(page, 'batches.listBatches')) as Coded;
+  const { hives } = (await asked(page, 'hives.listHives')) as { hives: Coded };
+  const boxes = (await asked(page, 'boxes.listBoxes')) as Coded;
+  const queens = (await asked(page, 'queens.listQueens')) as { queen: { id: string; number: string } }[];
+  const queen = (number: string) => queens.find((one) => one.queen.number === number)?.queen.id;
+  const id = (list: Coded, code: string) => list.find((one) => one.code === code)?.id;
+  return [
+    ['Today', '/today'],
+    ['Batches', '/batches'],
+    ['26-01', `/batches/${id(batches, '26-01')}`],
+    ['25-06', `/batches/${id(batches, '25-06')}`],
+    ['Start a batch', '/batches/new'],
+    ['Type what was done', '/today/steps'],
+    ['Hives', '/hives'],
+    ['Choose a breeder', '/hives/stock'],
+    ['Type looks at hives', '/hives/looks'],
+    ['Type feeding', '/hives/feeding'],
+    ['H04', `/hives/${id(hives, 'H04')}`],
+    ['Mating boxes', '/boxes'],
+    ['Mating boxes', `/boxes?box=${id(boxes, 'K03')}`],
+    ['Type looks', `/boxes/looks?batch=${id(batches, '26-01')}&step=first-look`],
+    ['Type feeding', '/boxes/feeding'],
+    ['Search the notes', '/notes?text=the'],
+    ['Queens', '/queens'],
+    ['Queen 25-008', `/queens/${queen('25-008')}`],
+    ['Season', '/season'],
+    ['Season', '/season?tab=queens'],
+    ['Season', '/season?tab=plan'],
+    ['Season', '/season?tab=report'],
+    ['Season', '/season?tab=weather'],
+    ['Print', `/print?batch=${id(batches, '26-01')}`],
+    ['Files', '/files'],
+    ['Class', '/class'],
+    ['History', '/history'],
+    ['Settings', '/settings'],
+    ['Help and glossary', '/help'],
+  ];
+}
+
+const AXE_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+
+/** Violations on the page as it is shown now, each with the first place it was found in. */
+export async function axeTroubles(page: Page, name: string): Promise<readonly string[]> {
+  // There are no frames, so a second page to gather what each of them says is not needed.
+  const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).withTags(AXE_TAGS).analyze();
+  return violations.map(
+    ({ id, nodes }) =>
+      `${name}: ${id}: ${nodes[0]?.html.slice(0, 160)} ${nodes[0]?.failureSummary?.slice(0, 160) ?? ''}`,
+  );
+}
