@@ -1,5 +1,6 @@
 import { dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
-import type { Queen } from '../../shared/model/queen.ts';
+import type { Placement, PlacementEnd } from '../../shared/model/mating-box.ts';
+import type { Queen, QueenPlace } from '../../shared/model/queen.ts';
 import type { QueenMove } from '../../shared/model/queen-story.ts';
 import { type DatedCheck, introductionChecks } from '../engine/queens/introduction-checks.ts';
 import type { Ids } from '../ports/ports.ts';
@@ -54,4 +55,27 @@ export function addChecks(
       answer: null,
       note: null,
     });
+}
+
+const QUEEN_GOES: Readonly<Record<PlacementEnd, QueenPlace | null>> = {
+  caught: 'caged',
+  failed: 'lost',
+  united: 'in-hive',
+  'shaken-out': 'lost',
+  'cell-taken-back': null,
+  other: null,
+};
+
+/** A queen with a number leaves the box when her placement ends; where she goes next is the person's to say. */
+export function leaveEndedBox(tables: Tables, ids: Ids, { id, endedOn, endReason }: Placement): void {
+  const place = endReason && QUEEN_GOES[endReason];
+  const queen = tables.queens.where({ placementId: id, place: 'in-box' })[0];
+  if (!queen || !place || endedOn === null) return;
+  const nowhere = { colonyId: null, goneTo: null, way: null, price: null, note: null };
+  writeQueenMove(tables, ids, queen, { id: ids.next(), queenId: queen.id, movedOn: endedOn, place, ...nowhere });
+}
+
+/** A free box waits for no look. */
+export function dropLooksAgain(tables: Tables, boxId: string): void {
+  for (const look of tables.followUps.where({ boxId, doneOn: null })) tables.followUps.remove(look.id);
 }

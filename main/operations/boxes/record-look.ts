@@ -8,6 +8,7 @@ import type { MatingBox, Placement } from '../../../shared/model/mating-box.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { BoxReader, daysSince } from '../box-lines.ts';
 import type { Desk } from '../operation.ts';
+import { leaveEndedBox } from '../queen-moves.ts';
 import { keepTally } from '../tally-keeping.ts';
 import { lookRow } from './look-rows.ts';
 import { markQueen } from './mark-queen.ts';
@@ -30,18 +31,24 @@ export function recordLook(desk: Desk, typed: TypedLook): Result<LookSaved, Refu
 }
 
 /** Writes one look inside a change that is under way. */
-export function applyLook(desk: Pick<Desk, 'today'>, tables: Tables, typed: TypedLook): Result<LookSaved, Refusal> {
+export function applyLook(
+  desk: Pick<Desk, 'today' | 'ids'>,
+  tables: Tables,
+  typed: TypedLook,
+): Result<LookSaved, Refusal> {
   const box = tables.boxes.get(typed.boxId);
   if (!box) return refuse({ kind: 'box-not-found', field: 'boxId', code: typed.boxId });
   const placement = placementOn(tables, box, typed.lookedOn);
   if (placement && typed.lookedOn < placement.placedOn)
     return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
+  const isNews = isNewest(tables, typed);
   const before = writeLook(tables, typed, placement);
   if (typed.queen) {
     const refusal = markQueen(tables, typed.queen, { box, placement, typed });
     if (refusal) return refuse(refusal);
+    if (placement) leaveEndedBox(tables, desk.ids, placement);
   }
-  closeLooksAgain(tables, typed);
+  if (isNews) closeLooksAgain(tables, typed);
   for (const batchId of batchesOf(tables, [before, placement?.id ?? null])) keepTally(tables, batchId);
   const reader = new BoxReader(tables, desk.today);
   return ok({
@@ -50,9 +57,19 @@ export function applyLook(desk: Pick<Desk, 'today'>, tables: Tables, typed: Type
   });
 }
 
-/** A look that said something answers the one that was wanted again. */
-function closeLooksAgain(tables: Tables, { boxId, lookedOn, result }: TypedLook): void {
-  if (result === 'not-looked') return;
+/**
+ * Whether a look says something that was not known when another one was wanted: it is no correction, and none of a later
+ * day was typed already.
+ */
+function isNewest(tables: Tables, { boxId, lookedOn, result }: TypedLook): boolean {
+  const saidAlready = tables.boxLooks
+    .where({ boxId })
+    .some((look) => look.lookedOn >= lookedOn && look.result !== 'not-looked');
+  return result !== 'not-looked' && !saidAlready;
+}
+
+/** The newest look answers the one that was wanted again. */
+function closeLooksAgain(tables: Tables, { boxId, lookedOn }: TypedLook): void {
   for (const wanted of tables.followUps.where({ boxId, doneOn: null }))
     tables.followUps.update({ ...wanted, doneOn: lookedOn, answer: 'well' });
 }

@@ -8,7 +8,7 @@ import type { Queen } from '../../../shared/model/queen.ts';
 import { headOn } from '../../engine/pedigree/hive-stays.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
-import { writeQueenMove } from '../queen-moves.ts';
+import { dropLooksAgain, writeQueenMove } from '../queen-moves.ts';
 import { staysOf } from '../queen-pedigree.ts';
 import { keepTally } from '../tally-keeping.ts';
 import { QueenReader } from './queen-lines.ts';
@@ -50,6 +50,7 @@ function freeHerBox(tables: Tables, queen: Queen, { place, movedOn }: Move): voi
   if (!placement || placement.endedOn !== null || movedOn < placement.placedOn) return;
   const endReason = place === 'dead' || place === 'lost' ? 'failed' : 'caught';
   tables.placements.update({ ...placement, endedOn: movedOn, endReason });
+  dropLooksAgain(tables, placement.boxId);
   keepTally(tables, placement.batchId);
 }
 

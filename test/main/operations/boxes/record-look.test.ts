@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
+import { acceptProposal } from '../../../../main/operations/boxes/accept-proposal.ts';
 import { endPlacement } from '../../../../main/operations/boxes/end-placement.ts';
+import { listBoxes } from '../../../../main/operations/boxes/list-boxes.ts';
 import { placeCells } from '../../../../main/operations/boxes/place-cells.ts';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
@@ -28,6 +30,14 @@ function aSecondCell(desk: Desk, placedOn: string): void {
   const hives = { newBreeder: null, newBuilder: null };
   mustOk(startBatch(desk, aStart({ id: 'batch-2', ...hives, anchorOn: '2026-05-22' })));
   mustOk(placeCells(desk, { batchId: 'batch-2', boxes: 'K01', ids: ['second'], placedOn, barId: null }));
+}
+
+/** Accepts the proposal to look into K01 again. */
+function wantedAgain(desk: Desk) {
+  const proposal = listBoxes(desk).find((line) => line.id === 'box-1')?.proposal;
+  if (proposal?.kind !== 'look-again') throw new Error(`proposed is ${proposal?.kind}`);
+  mustOk(acceptProposal(desk, { boxId: 'box-1', placementId: 'placement-1', kind: 'look-again', on: proposal.on }));
+  return { dueOn: proposal.on };
 }
 
 describe('typing a look', () => {
@@ -105,6 +115,35 @@ describe('typing a look', () => {
     mustOk(recordLook(desk, look({ id: 'late', lookedOn: '2026-06-10', result: 'proved' })));
     mustOk(recordLook(desk, look({ result: 'queen', queen: { id: 'q1', number: '26-001' } })));
     expect(desk.workbook.tables.queens.get('q1')).toMatchObject({ firstEggsOn: null, provedOn: null });
+  });
+
+  test('a queen numbered by a look of an old day is where she went when her box was emptied', () => {
+    const desk = aDeskWithBoxes('2026-06-20');
+    mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-08', reason: 'caught' }));
+    const numbered = look({ lookedOn: '2026-06-06', result: 'proved', queen: { id: 'q1', number: '26-001' } });
+    mustOk(recordLook(desk, numbered));
+    mustOk(recordLook(desk, { ...numbered, note: 'typed again' }));
+    expect(desk.workbook.tables.queens.get('q1')).toMatchObject({
+      place: 'caged',
+      boxId: null,
+      provedOn: '2026-06-06',
+    });
+    expect(desk.workbook.tables.queenMoves.all().map(({ movedOn, place }) => [movedOn, place])).toEqual([
+      ['2026-06-08', 'caged'],
+    ]);
+  });
+
+  test('only the newest look answers one that was wanted again', () => {
+    const desk = aDeskWithBoxes('2026-06-04');
+    mustOk(recordLook(desk, look({ result: 'virgin' })));
+    const { dueOn } = wantedAgain(desk);
+    const open = () => desk.workbook.tables.followUps.where({ doneOn: null }).map((one) => one.dueOn);
+    mustOk(recordLook(desk, look({ result: 'virgin', note: 'corrected' })));
+    mustOk(recordLook(desk, look({ id: 'old', lookedOn: '2026-05-18', result: 'out' })));
+    mustOk(recordLook(desk, look({ id: 'none', lookedOn: '2026-06-03', result: 'not-looked' })));
+    expect(open()).toEqual([dueOn]);
+    mustOk(recordLook(desk, look({ id: 'none', lookedOn: '2026-06-03', result: 'laying' })));
+    expect(open()).toEqual([]);
   });
 
   test('a box without a cell takes a look too, and a queen born in the year she was found', () => {

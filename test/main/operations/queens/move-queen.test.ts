@@ -3,7 +3,7 @@ import { listBoxes } from '../../../../main/operations/boxes/list-boxes.ts';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import { moveQueen } from '../../../../main/operations/queens/move-queen.ts';
 import type { QueenMove } from '../../../../shared/model/queen-story.ts';
-import { mustOk } from '../../../builders/desk.ts';
+import { fill, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
 
 /** Cells went into boxes on 14 May, queens emerge on 16 May; 26-001 was proved in K01 on 6 June. */
@@ -40,6 +40,21 @@ describe('a queen brought to a hive', () => {
       ['check-eggs', '2026-06-17', 'h12'],
       ['check-queen', '2026-07-08', 'h12'],
     ]);
+  });
+
+  test('a look that was wanted into her box again is dropped with her going', () => {
+    const desk = aDeskWithQueen();
+    const wanted = {
+      id: 'f',
+      what: 'look-again',
+      dueOn: '2026-06-12',
+      latestOn: '2026-06-15',
+      boxId: 'box-1',
+    } as const;
+    const open = { queenId: null, colonyId: null, doneOn: null, answer: null, note: null };
+    fill(desk, (tables) => tables.followUps.insert({ ...wanted, ...open }));
+    mustOk(moveQueen(desk, aMove({ place: 'sold', colonyId: null, way: null })));
+    expect(desk.workbook.tables.followUps.all()).toEqual([]);
   });
 
   test('her open checks go when she moves on; an answered one stays', () => {
