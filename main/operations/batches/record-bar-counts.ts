@@ -4,7 +4,7 @@ import type { BarCounts, BatchChanged } from '../../../shared/contract/batches.t
 import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
 import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import { type Batch, COUNTED_STAGES } from '../../../shared/model/batch.ts';
+import { type Batch, COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.ts';
 import type { Step } from '../../../shared/model/step.ts';
 import type { Ids } from '../../ports/ports.ts';
 import type { Tables } from '../../workbook/workbook.ts';
@@ -24,7 +24,8 @@ export function recordBarCounts(desk: Desk, row: Row): Result<BatchChanged, Refu
   return changeBatch(desk, naming, row.batchId, (tables, batch) => {
     const refusal = rowRefusal(tables, batch, row);
     if (refusal) return refuse(refusal);
-    for (const stage of COUNTED_STAGES) writeCount(tables, desk.ids, row, stage);
+    const cleared = COUNTED_STAGES.filter((stage) => writeCount(tables, desk.ids, row, stage) === 'cleared');
+    reopenCounting(tables, batch, cleared);
     markCountedSteps(tables, desk.ids, batch, row);
     const placed = tables.placements.where({ batchId: batch.id }).length;
     const sealed = sealedIfKnown(tables, batch);
@@ -55,17 +56,27 @@ function rowRefusal(
   return null;
 }
 
-function writeCount(tables: Tables, ids: Ids, row: Row, stage: (typeof COUNTED_STAGES)[number]): void {
+function writeCount(tables: Tables, ids: Ids, row: Row, stage: CountedStage): 'written' | 'cleared' | 'as-before' {
   const known = tables.counts.where({ barId: row.barId, stage })[0];
   const cells = row[stage];
+  if (cells === (known?.cells ?? null)) return 'as-before';
   if (cells === null) {
     if (known) tables.counts.remove(known.id);
-    return;
+    return 'cleared';
   }
-  if (known?.cells === cells) return;
   const count = { batchId: row.batchId, barId: row.barId, stage, cells, countedOn: row.countedOn };
   if (known) tables.counts.update({ ...count, id: known.id });
   else tables.counts.insert({ ...count, id: ids.next() });
+  return 'written';
+}
+
+/** A count taken back leaves its job open again. Larvae stay given, and a job with a note was marked by the person. */
+function reopenCounting(tables: Tables, { id: batchId }: Batch, cleared: readonly CountedStage[]): void {
+  for (const stage of cleared) {
+    if (stage !== 'taken' && stage !== 'sealed') continue;
+    for (const mark of tables.stepsDone.where({ batchId, step: `count-${stage}` }))
+      if (mark.note === null) tables.stepsDone.remove(mark.id);
+  }
 }
 
 /** Once every bar has a count, the job of counting is done; the person does not mark it a second time. */

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { addBar } from '../../../../main/operations/batches/add-bar.ts';
+import { markStep } from '../../../../main/operations/batches/mark-step.ts';
 import { recordBarCounts } from '../../../../main/operations/batches/record-bar-counts.ts';
 import { mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, aDeskWithBoxes, aRow, refusalOf } from '../../../builders/running-batch.ts';
@@ -34,6 +35,17 @@ describe('typing a row of counts', () => {
     const line = (step: string) => batch.timetable.lines.find((one) => one.step === step);
     expect(line('count-taken')).toMatchObject({ state: 'done', doneOn: '2026-05-05' });
     expect(line('count-sealed')?.state).not.toBe('done');
+  });
+
+  test('a count taken back leaves its job open, the larvae given, and what the person marked with a note', () => {
+    const desk = aDeskWithBatch();
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 9, sealed: 8 })));
+    const mark = desk.workbook.tables.stepsDone.where({ step: 'count-sealed' })[0];
+    if (mark) mustOk(markStep(desk, { ...mark, note: 'two looks' }));
+    mustOk(recordBarCounts(desk, aRow(desk)));
+    expect(desk.workbook.tables.stepsDone.all().map(({ step }) => step)).toEqual(['give-larvae', 'count-sealed']);
+    mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 7, countedOn: '2026-05-06' })));
+    expect(desk.workbook.tables.stepsDone.where({ step: 'count-taken' })).toMatchObject([{ doneOn: '2026-05-06' }]);
   });
 
   test.each([
