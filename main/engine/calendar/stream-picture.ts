@@ -58,15 +58,17 @@ export function streamDays(timetable: Timetable, tally: BatchTally, planned: num
   const end = laterOf(dayOf('sealed-brood-look') ?? addDays(outOn, 21), layingOn);
   const counts = aliveByStage(tally, planned);
   const band = (stage: LifeStage, from: Day, to: Day): StreamBand => ({ stage, from, to, ...counts[stage] });
-  const bands = [
+  const stages = [
     band('egg', earlierOf(first, larvaeGivenOn), larvaeGivenOn),
     band('larva', larvaeGivenOn, sealedOn),
     band('sealed', sealedOn, placedOn),
     band('ready', placedOn, outOn),
     band('virgin', outOn, layingOn),
     band('laying', layingOn, end),
-  ].filter((one) => one.to > one.from);
-  return { from: bands[0]?.from ?? first, to: end, bands, losses: lossesOf(bands, tally), flags: flagsOf(timetable) };
+  ];
+  // A stage that is passed on one day has no band, but what was lost in it was lost.
+  const bands = stages.filter((one) => one.to > one.from);
+  return { from: bands[0]?.from ?? first, to: end, bands, losses: lossesOf(stages, tally), flags: flagsOf(timetable) };
 }
 
 interface Alive {
@@ -97,10 +99,10 @@ function aliveByStage(tally: BatchTally, planned: number | null): Record<LifeSta
 }
 
 /** What was lost between two counts; fewer than planned is no loss. */
-function lossesOf(bands: readonly StreamBand[], tally: BatchTally): readonly StreamLoss[] {
+function lossesOf(stages: readonly StreamBand[], tally: BatchTally): readonly StreamLoss[] {
   const counted = aliveByStage(tally, null);
-  return bands.flatMap((band, index) => {
-    const before = bands[index - 1];
+  return stages.flatMap((band, index) => {
+    const before = stages[index - 1];
     const alive = before ? counted[before.stage].alive : null;
     if (alive === null || band.alive === null || band.forecast) return [];
     const fewer = alive - band.alive;

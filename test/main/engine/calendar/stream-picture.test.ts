@@ -114,6 +114,25 @@ describe('the number alive', () => {
       ['ready', 0, 2],
     ]);
   });
+
+  test('cells moved on the day they were sealed keep their losses apart from those removed on purpose', () => {
+    const sealedOn = timetable.steps.find((step) => step.step === 'count-sealed')?.expected ?? day('2026-05-15');
+    const of = timetableOf({ done: [{ step: 'place-cells', on: sealedOn }] });
+    const { bands, losses } = stream({ given: 20, taken: 16, enteredSealing: 13, sealed: 12, placed: 12 }, null, of);
+    expect(bands.map((band) => band.stage)).not.toContain('sealed');
+    expect(losses.map(({ stage, cells, setAside }) => [stage, cells, setAside])).toEqual([
+      ['larva', 4, 0],
+      ['sealed', 1, 3],
+    ]);
+  });
+
+  test('fewer sealed cells than were placed set none aside', () => {
+    const { losses } = stream({ given: 20, taken: 16, enteredSealing: 16, sealed: 12, placed: 13 });
+    expect(losses.map(({ stage, cells, setAside }) => [stage, cells, setAside])).toEqual([
+      ['larva', 4, 0],
+      ['sealed', 4, 0],
+    ]);
+  });
 });
 
 test('flags mark the six days on which something is counted or looked at', () => {
