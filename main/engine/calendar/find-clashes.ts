@@ -21,10 +21,9 @@ export function findClashes(
 type Check = (batches: readonly PlannedBatch[], boxes: readonly PlannedBox[], rules: PlanningRules) => readonly Clash[];
 
 /** Days on which a builder holds the cells of a batch, and until when it then rests. */
-export function builderUse({ timetable }: PlannedBatch, restDays: number) {
-  const ready = openingDay(timetable);
+export function builderUse({ timetable }: Pick<PlannedBatch, 'timetable'>, restDays: number) {
   const holdsUntil = dayOf(timetable, 'place-cells') ?? timetable.placeDeadline;
-  return { from: ready, holdsUntil, freeFrom: addDays(holdsUntil, restDays + 1) };
+  return { from: openingDay(timetable), holdsUntil, freeFrom: addDays(holdsUntil, restDays + 1) };
 }
 
 /** A builder is taken from the day it is made queenless, or gets its larvae, whichever comes first. */
@@ -46,8 +45,12 @@ const busyBuilders: Check = (batches, _boxes, { builderRestDays }) =>
     ];
   });
 
-const crowdedBuilders: Check = (batches, _boxes, { cellsPerBuilder, seasonFactor }) => {
-  const usualMost = Math.max(1, Math.floor(cellsPerBuilder * seasonFactor));
+/** How many cells a builder is given at the most now; in a dearth fewer than usual. */
+export const usualMostCells = ({ cellsPerBuilder, seasonFactor }: PlanningRules): number =>
+  Math.max(1, Math.floor(cellsPerBuilder * seasonFactor));
+
+const crowdedBuilders: Check = (batches, _boxes, rules) => {
+  const usualMost = usualMostCells(rules);
   return batches.flatMap(({ id, builderId, cells }): readonly Clash[] =>
     builderId !== null && cells !== null && cells > usualMost
       ? [{ kind: 'too-many-cells', batch: id, builderId, cells, usualMost, builders: Math.ceil(cells / usualMost) }]

@@ -4,7 +4,7 @@ import type { PlannedBox, PlanningRules, StartDay, StartTrouble } from '../../..
 import type { DatedStep, Step } from '../../../shared/model/step.ts';
 import type { CalendarInput, CalendarRefusal } from '../../../shared/model/timetable.ts';
 import { suitingDays } from './day-suits.ts';
-import { firstFlights, isOpenMust } from './find-clashes.ts';
+import { builderUse, firstFlights, isOpenMust } from './find-clashes.ts';
 import { planTimetable } from './plan-timetable.ts';
 
 /** What a start is looked for. The first day tried is `from`. */
@@ -42,7 +42,7 @@ export function findStartDays(search: StartSearch): Result<readonly StartDay[], 
   const timetable = planned.value;
   const first: FirstStart = {
     musts: timetable.steps.filter(isOpenMust),
-    builderFrom: timetable.steps.find((step) => step.step === 'make-queenless')?.earliest ?? timetable.larvaeGivenOn,
+    builder: builderUse({ timetable }, search.rules.builderRestDays),
     placing: timetable.steps.find((step) => step.step === 'place-cells') ?? null,
     fliesFrom: firstFlights(timetable),
   };
@@ -53,7 +53,7 @@ export function findStartDays(search: StartSearch): Result<readonly StartDay[], 
 /** The timetable that starts on the first day of the search; every other start is this one shifted. */
 interface FirstStart {
   readonly musts: readonly DatedStep[];
-  readonly builderFrom: Day;
+  readonly builder: ReturnType<typeof builderUse>;
   readonly placing: DatedStep | null;
   readonly fliesFrom: Day;
 }
@@ -83,10 +83,10 @@ function judgeStart(search: StartSearch, first: FirstStart, shift: number): Star
 
 function builderTrouble(search: StartSearch, first: FirstStart, shift: number): readonly StartTrouble[] {
   if (!first.placing) return [];
-  const from = addDays(first.builderFrom, shift);
-  const to = addDays(first.placing.expected, shift);
+  const from = addDays(first.builder.from, shift);
+  const freeFrom = addDays(first.builder.freeFrom, shift);
   return search.builderTaken
-    .filter((taken) => taken.from <= to && from <= taken.to)
+    .filter((taken) => taken.from < freeFrom && from <= taken.to)
     .map((taken) => ({ kind: 'builder-taken', batch: taken.batch, until: taken.to }));
 }
 

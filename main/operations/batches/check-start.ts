@@ -1,7 +1,8 @@
 import type { BatchStart } from '../../../shared/contract/batches.ts';
 import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
-import { addDays, type Day, isoOfDay } from '../../../shared/kernel/day.ts';
+import { addDays, isoOfDay } from '../../../shared/kernel/day.ts';
 import type { Timetable } from '../../../shared/model/timetable.ts';
+import { builderUse } from '../../engine/calendar/find-clashes.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { builderHolds, holdOf } from '../builder-holds.ts';
 
@@ -39,10 +40,16 @@ export function builderRefusal(tables: Tables, builderId: string, timetable: Tim
   return { kind: 'builder-in-use', field: 'builderId', builder, batch: clash.batch, until: isoOfDay(clash.until) };
 }
 
-/** A builder that has just given up cells should rest first; said, not forbidden. */
-export function restNotice(tables: Tables, builderId: string, from: Day, restDays: number): readonly Notice[] {
+/** A builder that has just given up cells should rest through all its days first; said, not forbidden. */
+export function restNotice(
+  tables: Tables,
+  builderId: string,
+  timetable: Timetable,
+  restDays: number,
+): readonly Notice[] {
+  const { from } = builderUse({ timetable }, restDays);
   const resting = builderHolds(tables, builderId).find(
-    (hold) => hold.until <= from && addDays(hold.until, restDays) > from,
+    (hold) => hold.until <= timetable.larvaeGivenOn && from <= addDays(hold.until, restDays),
   );
   if (!resting) return [];
   const builder = tables.colonies.get(builderId)?.code ?? '';

@@ -5,6 +5,7 @@ import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { Role } from '../../../shared/model/colony.ts';
 import type { Timetable } from '../../../shared/model/timetable.ts';
+import { usualMostCells } from '../../engine/calendar/find-clashes.ts';
 import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
 import type { Ids } from '../../ports/ports.ts';
 import type { Tables } from '../../workbook/workbook.ts';
@@ -36,13 +37,13 @@ export function startBatch(desk: Desk, input: BatchStart): Result<BatchChanged, 
 }
 
 function startNotices(tables: Tables, input: BatchStart, timetable: Timetable): readonly Notice[] {
-  const { cellsPerBuilder, builderRestDays } = planningRules(tables);
-  const cells = input.cellsPlanned ?? 0;
+  const rules = planningRules(tables);
+  const { builderRestDays } = rules;
+  const usualMost = usualMostCells(rules);
+  const cells = input.cellsPlanned;
   return [
-    ...(cells > cellsPerBuilder
-      ? [{ kind: 'many-cells-for-builder', cells, usualMost: cellsPerBuilder } as const]
-      : []),
-    ...(input.builderId === null ? [] : restNotice(tables, input.builderId, timetable.larvaeGivenOn, builderRestDays)),
+    ...(cells !== null && cells > usualMost ? [{ kind: 'many-cells-for-builder', cells, usualMost } as const] : []),
+    ...(input.builderId === null ? [] : restNotice(tables, input.builderId, timetable, builderRestDays)),
   ];
 }
 

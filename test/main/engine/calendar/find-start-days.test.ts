@@ -64,6 +64,14 @@ describe('findStartDays', () => {
     ]);
   });
 
+  it('leaves the builder its rest on both sides', () => {
+    // Queenless the day before the larvae, cells out ten days after them, then four days of rest.
+    const builderTaken = [{ from: day('2026-05-25'), to: day('2026-06-10'), batch: '26-01' }];
+    const good = startsOf(aSearch({ builderTaken })).filter((start) => start.troubles.length === 0);
+    expect(good.filter(({ on }) => on < day('2026-05-25')).at(-1)?.on).toBe(day('2026-05-10'));
+    expect(good.find(({ on }) => on > day('2026-05-25'))?.on).toBe(day('2026-06-12'));
+  });
+
   it('refuses what no timetable can be made of', () => {
     expect(findStartDays(aSearch({ startStep: 'cage-queen' }))).toMatchObject({
       ok: false,
@@ -124,10 +132,11 @@ function bruteForce(search: StartSearch): readonly Day[] {
       if (!home(step.expected)) shifted += 1;
     }
     const placing = steps.find((step) => step.step === 'place-cells');
-    const begins = steps.find((step) => step.step === 'make-queenless')?.earliest ?? planned.value.larvaeGivenOn;
+    const queenless = steps.find((step) => step.step === 'make-queenless')?.expected ?? planned.value.larvaeGivenOn;
+    const begins = Math.min(queenless, planned.value.larvaeGivenOn);
     if (placing) {
       for (const taken of search.builderTaken) {
-        for (let inUse: number = begins; inUse <= placing.expected; inUse += 1)
+        for (let inUse = begins; inUse <= placing.expected + search.rules.builderRestDays; inUse += 1)
           if (inUse >= taken.from && inUse <= taken.to) works = false;
       }
       const free = search.boxes.filter((box) => box.freeFrom !== null && box.freeFrom <= placing.expected).length;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { listStartDays } from '../../../../main/operations/batches/list-start-days.ts';
+import { previewClashes } from '../../../../main/operations/batches/preview-clashes.ts';
 import { addBoxes } from '../../../../main/operations/boxes/add-boxes.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import { saveSettings } from '../../../../main/operations/settings/save-settings.ts';
@@ -47,12 +48,16 @@ describe('start days', () => {
 
   test('the builder must be free and rested', () => {
     const desk = aDeskWithBatch('2026-05-06');
-    // 26-01 holds H12 until 14 May and five days of rest follow: it may be made queenless, two days before the larvae
-    // at the earliest, from 20 May.
+    // 26-01 holds H12 until 14 May and five days of rest follow: it may be made queenless, the day before the larvae,
+    // from 20 May.
     const withH12 = fromComb({ builderId: 'h12' });
-    expect(troubles(desk, '2026-05-17', withH12)).toContain('builder-taken');
-    expect(troubles(desk, '2026-05-18', withH12)).toEqual([]);
+    expect(troubles(desk, '2026-05-16', withH12)).toContain('builder-taken');
+    expect(troubles(desk, '2026-05-17', withH12)).toEqual([]);
     expect(troubles(desk, '2026-05-16')).toEqual([]);
+    // Days offered as good have no clash over the builder, and the last taken one has.
+    const clashes = (anchorOn: string) => mustOk(previewClashes(desk, { ...withH12, anchorOn })).clashes;
+    expect(clashes('2026-05-17').map(({ kind }) => kind)).not.toContain('builder-busy');
+    expect(clashes('2026-05-16').map(({ kind }) => kind)).toContain('builder-busy');
     expect(mustOk(listStartDays(desk, withH12)).names).toEqual({ 'batch-1': '26-01' });
   });
 

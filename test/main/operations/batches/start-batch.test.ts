@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { recordBarCounts } from '../../../../main/operations/batches/record-bar-counts.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
+import { saveSettings } from '../../../../main/operations/settings/save-settings.ts';
 import { aDesk, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, aRow, aStart, refusalOf } from '../../../builders/running-batch.ts';
 
@@ -86,8 +87,12 @@ describe('starting a batch', () => {
   });
 
   test('has nothing to say of a builder that has had its rest, nor of the usual number of cells', () => {
-    const rested = aStart({ ...second, builderId: 'h12', anchorOn: '2026-05-19', cellsPlanned: 20 });
-    expect(mustOk(startBatch(aDeskWithBatch(), rested)).notices).toEqual([]);
+    // Cells out on 14 May, rest until the 19th; queenless on the 20th for larvae on the 21st.
+    const on = (anchorOn: string) => aStart({ ...second, builderId: 'h12', anchorOn, cellsPlanned: 20 });
+    expect(mustOk(startBatch(aDeskWithBatch(), on('2026-05-21'))).notices).toEqual([]);
+    expect(mustOk(startBatch(aDeskWithBatch(), on('2026-05-20'))).notices).toEqual([
+      { kind: 'builder-resting', builder: 'H12', until: '2026-05-19' },
+    ]);
   });
 
   test('takes a code of the person’s own', () => {
@@ -98,6 +103,10 @@ describe('starting a batch', () => {
     const desk = aDesk({ today: '2026-05-04' });
     expect(mustOk(startBatch(desk, aStart({ cellsPlanned: 40 }))).notices).toEqual([
       { kind: 'many-cells-for-builder', cells: 40, usualMost: 20 },
+    ]);
+    mustOk(saveSettings(desk, { seasonFactorPercent: 50 }));
+    expect(mustOk(startBatch(desk, aStart({ ...second, cellsPlanned: 11 }))).notices).toEqual([
+      { kind: 'many-cells-for-builder', cells: 11, usualMost: 10 },
     ]);
   });
 
