@@ -90,7 +90,10 @@ function meanOf(tests: readonly StockTest[], kind: StockTestKind, fewest: number
   return { n: figures.length, value, enough: figures.length >= fewest };
 }
 
-/** The latest season in which this hive's honey was weighed, beside the other hives that stand in its yard. */
+/**
+ * The latest season in which this hive's honey was weighed, beside the other hives that stand in its yard. Where its
+ * yard is not known there is nothing to set it beside.
+ */
 function honeyOf(tables: Tables, colony: Colony, tests: readonly StockTest[]): StockLine['honey'] {
   const last = tests.findLast((test) => test.kind === 'honey');
   if (!last) return null;
@@ -100,6 +103,7 @@ function honeyOf(tables: Tables, colony: Colony, tests: readonly StockTest[]): S
       .where({ colonyId, kind: 'honey' })
       .filter((test) => test.testedOn.startsWith(year))
       .reduce<number | null>((sum, test) => (sum ?? 0) + test.counted, null);
-  const all = tables.colonies.where({ yardId: colony.yardId }).flatMap((one) => kilogramsOf(one.id) ?? []);
+  const inYard = colony.yardId === null ? [colony] : tables.colonies.where({ yardId: colony.yardId });
+  const all = inYard.flatMap((one) => kilogramsOf(one.id) ?? []);
   return { season: Number(year), ...honeyStanding(kilogramsOf(colony.id) ?? 0, all) };
 }

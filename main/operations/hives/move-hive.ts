@@ -1,9 +1,10 @@
 import type { z } from 'zod';
 import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
 import type { HiveMoved, MoveHive } from '../../../shared/contract/stock.ts';
-import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import { dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
+import type { ColonyMove } from '../../../shared/model/hive-record.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { handsOffOn, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
@@ -20,13 +21,23 @@ export function moveHive(desk: Desk, input: z.infer<typeof MoveHive>): Result<Hi
     if (input.toYardId !== null && !tables.yards.get(input.toYardId))
       return refuse({ kind: 'yard-not-found', field: 'yardId' });
     const known = tables.colonyMoves.get(input.id);
-    const move = { ...input, fromYardId: known ? known.fromYardId : colony.yardId };
+    const others = tables.colonyMoves.where({ colonyId: colony.id }).filter(({ id }) => id !== input.id);
+    const move = { ...input, fromYardId: known ? known.fromYardId : cameFrom(colony, others, input.movedOn) };
     if (known) tables.colonyMoves.update(move);
     else tables.colonyMoves.insert(move);
-    const later = tables.colonyMoves.where({ colonyId: colony.id }).some((one) => one.movedOn > move.movedOn);
-    if (!later) tables.colonies.update({ ...colony, yardId: move.toYardId, place: move.place });
+    const isLast = others.every((one) => one.movedOn <= move.movedOn);
+    if (isLast) tables.colonies.update({ ...colony, yardId: move.toYardId, place: move.place });
     return ok({ move, notices: moveNotices(desk, tables, colony, move.movedOn) });
   });
+}
+
+/** Where the hive stood before a day: where it was brought last, else where the next move took it from. */
+function cameFrom(colony: Colony, moves: readonly ColonyMove[], on: IsoDay): string | null {
+  const inOrder = moves.toSorted((a, b) => (a.movedOn < b.movedOn ? -1 : 1));
+  const before = inOrder.findLast(({ movedOn }) => movedOn <= on);
+  if (before) return before.toYardId;
+  const next = inOrder.find(({ movedOn }) => movedOn > on);
+  return next ? next.fromYardId : colony.yardId;
 }
 
 function moveNotices({ today }: Desk, tables: Tables, colony: Colony, movedOn: string): readonly Notice[] {

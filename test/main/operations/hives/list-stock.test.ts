@@ -56,6 +56,14 @@ test('lists living hives by code, with scores of the asked seasons and what stan
   expect(second).toMatchObject({ code: 'H10', breeder: false, queen: null, pin: { n: 0, value: null, enough: false } });
 });
 
+test('honey of hives whose yard is not known is set beside no other', () => {
+  const desk = aDeskWithStock();
+  fill(desk, ({ colonies }) => {
+    for (const colony of colonies.all()) colonies.update({ ...colony, yardId: null });
+  });
+  expect(listStock(desk, { seasons: 2 })[0]?.honey).toMatchObject({ kilograms: 30, mean: 30, colonies: 1 });
+});
+
 test('the present season alone leaves out what was scored before', () => {
   const [first] = listStock(aDeskWithStock(), { seasons: 1 });
   expect(first?.traits.gentleness).toEqual({ n: 2, value: 3.5, enough: false });

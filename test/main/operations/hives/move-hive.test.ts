@@ -27,6 +27,9 @@ test('keeps where it came from, and the hive stands where it was brought last', 
   expect(colonies.get('h12')).toMatchObject({ yardId: 'yard-2', place: 'hedge' });
   mustOk(moveHive(desk, { id: 'c', movedOn: '2026-05-22', toYardId: 'yard-1', ...move }));
   expect(colonies.get('h12')?.yardId).toBe('yard-2');
+  expect(colonyMoves.get('c')?.fromYardId).toBe('yard-1');
+  mustOk(moveHive(desk, { id: 'd', movedOn: '2026-05-01', toYardId: 'yard-2', ...move }));
+  expect(colonyMoves.get('d')?.fromYardId).toBeNull();
   mustOk(moveHive(desk, { id: 'b', movedOn: '2026-05-26', toYardId: 'yard-2', ...move, note: 'rain' }));
   expect(colonyMoves.get('b')).toMatchObject({ fromYardId: 'yard-1', note: 'rain' });
 });
