@@ -2,11 +2,12 @@ import type { z } from 'zod';
 import { BOX_TURNAROUND } from '../../../shared/biology/box-turnaround.ts';
 import type { MoveQueen, QueenMoved } from '../../../shared/contract/queens.ts';
 import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
-import { dayOfIso } from '../../../shared/kernel/day.ts';
+import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Queen } from '../../../shared/model/queen.ts';
 import { headOn } from '../../engine/pedigree/hive-stays.ts';
 import type { Tables } from '../../workbook/workbook.ts';
+import { timetableOf } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
 import { dropLooksAgain, writeQueenMove } from '../queen-moves.ts';
 import { staysOf } from '../queen-pedigree.ts';
@@ -25,7 +26,7 @@ export function moveQueen(desk: Desk, move: Move): Result<QueenMoved, Refusal> {
     const queen = tables.queens.get(move.queenId);
     if (!queen) return refuse({ kind: 'queen-missing' });
     const bornOn = new QueenReader(tables).line(queen).bornOn;
-    const refusal = placeRefusal(tables, move) ?? dayRefusal(move, bornOn);
+    const refusal = placeRefusal(tables, move) ?? dayRefusal(tables, queen, move);
     if (refusal) return refuse(refusal);
     const notices = moveNotices(desk, tables, queen, move, bornOn);
     freeHerBox(tables, queen, move);
@@ -40,8 +41,13 @@ function placeRefusal(tables: Tables, { place, colonyId }: Move): Refusal | null
   return tables.colonies.get(colonyId) ? null : { kind: 'hive-missing', field: 'colonyId' };
 }
 
-const dayRefusal = ({ movedOn }: Move, bornOn: string | null): Refusal | null =>
-  bornOn !== null && movedOn < bornOn ? { kind: 'queen-moved-before-birth', field: 'movedOn', bornOn } : null;
+/** A queen may come out sooner than expected, but not before the first day on which any can. */
+function dayRefusal(tables: Tables, { batchId }: Queen, { movedOn }: Move): Refusal | null {
+  const batch = batchId === null ? null : tables.batches.get(batchId);
+  if (!batch) return null;
+  const bornOn = isoOfDay(timetableOf(tables, batch).emergence.earliest);
+  return movedOn < bornOn ? { kind: 'queen-moved-before-birth', field: 'movedOn', bornOn } : null;
+}
 
 /** Leaving her box completes the cell's story: caught, or failed where she is dead or lost. */
 function freeHerBox(tables: Tables, queen: Queen, { place, movedOn }: Move): void {

@@ -220,7 +220,7 @@ export const REFUSALS: Sentences<Own> = {
     `Mother: ${number} descends from this queen, so she cannot be her mother. Choose another one, or leave it open.`,
   'hive-for-queen-needed': () => 'Hive: say which hive she was brought to. Choose one of the list.',
   'queen-moved-before-birth': ({ bornOn }, text) =>
-    `Day: she came out of her cell about ${text(bornOn)}. Type that day or a later one.`,
+    `Day: she came out of her cell on ${text(bornOn)} at the soonest. Type that day or a later one.`,
   'follow-up-missing': () => 'This check is no longer in the workbook. Reload the page.',
   'answered-before-move': ({ movedOn }, text) =>
     `Day: she was brought there on ${text(movedOn)}. Type that day or a later one.`,

@@ -231,7 +231,7 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Mutter: ${number} stammt von dieser Königin ab, also kann sie nicht ihre Mutter sein. Wählen Sie eine andere, oder lassen Sie es offen.`,
   'hive-for-queen-needed': () => 'Volk: Sagen Sie, in welches Volk sie gebracht wurde. Wählen Sie eines aus der Liste.',
   'queen-moved-before-birth': ({ bornOn }, text) =>
-    `Tag: Sie kam um ${text(bornOn)} aus ihrer Zelle. Geben Sie diesen Tag oder einen späteren ein.`,
+    `Tag: Sie kam frühestens ${text(bornOn)} aus ihrer Zelle. Geben Sie diesen Tag oder einen späteren ein.`,
   'follow-up-missing': () => 'Diese Prüfung steht nicht mehr im Arbeitsbuch. Laden Sie die Seite neu.',
   'answered-before-move': ({ movedOn }, text) =>
     `Tag: Sie wurde am ${text(movedOn)} dorthin gebracht. Geben Sie diesen Tag oder einen späteren ein.`,

@@ -100,15 +100,22 @@ test('says what is odd and keeps it: young, not proved, a hive with a queen, a d
   ]);
 });
 
-test('refuses a hive left out or gone, a day before she was born, and a queen that is gone', () => {
+test('a queen that came out a day before she was expected may be given away that day', () => {
+  const desk = aDeskWithQueen('2026-05-15');
+  const away = aMove({ movedOn: '2026-05-15', place: 'given', colonyId: null, way: null });
+  expect(mustOk(moveQueen(desk, away)).line.queen.place).toBe('given');
+});
+
+test('refuses a hive left out or gone, a day before any queen can be out, and a queen that is gone', () => {
   const desk = aDeskWithQueen();
   const refused = (changes: Partial<QueenMove>) => refusalOf(moveQueen(desk, aMove(changes)));
   expect(refused({ colonyId: null })).toEqual({ kind: 'hive-for-queen-needed', field: 'colonyId' });
   expect(refused({ colonyId: 'gone' })).toEqual({ kind: 'hive-missing', field: 'colonyId' });
-  expect(refused({ movedOn: '2026-05-15' })).toEqual({
+  // Expected on 16 May, on the 15th at the soonest: the oldest larva and 15 days.
+  expect(refused({ movedOn: '2026-05-14' })).toEqual({
     kind: 'queen-moved-before-birth',
     field: 'movedOn',
-    bornOn: '2026-05-16',
+    bornOn: '2026-05-15',
   });
   expect(refused({ queenId: 'gone' })).toEqual({ kind: 'queen-missing' });
   expect(desk.workbook.tables.queenMoves.all()).toEqual([]);
