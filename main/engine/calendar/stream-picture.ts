@@ -115,7 +115,7 @@ function lossesOf(stages: readonly StreamBand[], tally: BatchTally): readonly St
 /** Taken cells removed on purpose, and sealed cells not put in boxes: no loss, as in the stage rates. */
 function setAsideBefore(stage: LifeStage, { taken, enteredSealing, sealed, placed }: BatchTally): number {
   if (stage === 'sealed') return taken === null || enteredSealing === null ? 0 : taken - enteredSealing;
-  if (stage === 'ready') return sealed === null ? 0 : Math.max(0, sealed - placed);
+  if (stage === 'ready') return sealed === null ? 0 : sealed - placed;
   return 0;
 }
 
