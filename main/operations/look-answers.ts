@@ -1,6 +1,9 @@
 import type { LookResult } from '../../shared/model/look.ts';
 import type { Step } from '../../shared/model/step.ts';
 
+/** Looks into mating boxes that a timetable asks for. */
+export const LOOK_STEPS: readonly Step[] = ['emergence-check', 'first-look', 'sealed-brood-look'];
+
 const SETTLED: readonly LookResult[] = ['proved', 'none', 'gone', 'drone-layer', 'cell-failed'];
 const EMERGED: readonly LookResult[] = [...SETTLED, 'out', 'virgin', 'queen', 'laying'];
 

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { PROPOSAL_KINDS, type ProposalKind, type ProposalReason } from '../model/box-proposal.ts';
 import { IdField, IsoDayField } from '../model/fields.ts';
-import { BoxLook, LOOK_RESULTS, type LookResult } from '../model/look.ts';
+import { BoxLook, type LookResult } from '../model/look.ts';
 import { MatingBox, PLACEMENT_ENDS } from '../model/mating-box.ts';
 import { BOX_TYPES, type BoxType } from '../model/method.ts';
 import type { Notice } from './refusal.ts';
@@ -109,8 +109,6 @@ export interface LookSheetView {
   readonly rows: readonly LookRow[];
   readonly nextQueenNumber: string;
 }
-
-export const LOOK_RESULT_LIST = LOOK_RESULTS;
 
 export type BoxesRefusal =
   | { readonly kind: 'box-codes-unreadable'; readonly field: 'codes' | 'boxes' | 'places'; readonly text: string }

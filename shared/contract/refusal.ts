@@ -51,7 +51,6 @@ export type Refusal =
 export type Notice =
   | { readonly kind: 'low-take'; readonly field: string; readonly given: number; readonly taken: number }
   | { readonly kind: 'many-cells-for-builder'; readonly cells: number; readonly usualMost: number }
-  | { readonly kind: 'look-in-flight-hours'; readonly box: string }
   | { readonly kind: 'look-during-hands-off'; readonly box: string; readonly until: string }
   | { readonly kind: 'late-for-mating'; readonly box: string; readonly daysSinceEmergence: number }
   | { readonly kind: 'early-result'; readonly box: string; readonly result: string; readonly daysSincePlaced: number }

@@ -7,6 +7,7 @@ import type { Batch } from '../../../shared/model/batch.ts';
 import type { DatedStep, Step } from '../../../shared/model/step.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { planBatch, timetableOf } from '../batch-calendar.ts';
+import { LOOK_STEPS } from '../look-answers.ts';
 
 /** The step as dated now, or why there is none. */
 function stepOf(tables: Tables, batch: Batch, step: Step): Result<DatedStep, Refusal> {
@@ -30,13 +31,10 @@ function beforeStart(tables: Tables, batch: Batch, step: DatedStep, doneOn: stri
   return { kind: 'day-before-start', field: 'doneOn', day: doneOn, start: isoOfDay(start) };
 }
 
-/** Looks that presuppose a queen that has come out. */
-const LOOKS_AFTER_EMERGENCE: readonly Step[] = ['emergence-check', 'first-look', 'sealed-brood-look'];
-
 /** A look marked before any queen can be out is kept, for it may have been made, and named. */
 export function earlyLookNotice(tables: Tables, batch: Batch, step: Step, doneOn: string): readonly Notice[] {
   const { emergence } = timetableOf(tables, batch);
-  if (!LOOKS_AFTER_EMERGENCE.includes(step) || dayOfIso(doneOn) >= emergence.earliest) return [];
+  if (!LOOK_STEPS.includes(step) || dayOfIso(doneOn) >= emergence.earliest) return [];
   return [{ kind: 'look-before-emergence', step, earliest: isoOfDay(emergence.earliest) }];
 }
 

@@ -3,10 +3,8 @@ import type { Batch } from '../../../shared/model/batch.ts';
 import type { DatedStep } from '../../../shared/model/step.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { lastLook } from '../batch-lines.ts';
-import { answersLook } from '../look-answers.ts';
+import { answersLook, LOOK_STEPS } from '../look-answers.ts';
 import { hiveOfJob } from './shut-hives.ts';
-
-const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'];
 
 /** Where a job is done; null when there is nothing left to do it on, so that it is no job at all. */
 export function placeOf(tables: Tables, batch: Batch, step: DatedStep): Pick<Job, 'where' | 'yard'> | null {

@@ -266,7 +266,6 @@ export const NOTICES: Sentences<Notice> = {
     `Only ${taken} of ${given} taken. Look for a queen or cells in the builder, and think of giving new larvae as a batch of its own.`,
   'many-cells-for-builder': ({ cells: many, usualMost }) =>
     `${cells(many)} are more than the ${usualMost} one builder usually finishes well. Think of sharing them between two.`,
-  'look-in-flight-hours': ({ box }) => `${box} was opened in the hours when queens fly, 11 to 16.`,
   'look-during-hands-off': ({ box, until }, text) => `${box} was to be left alone until ${text(until)}.`,
   'late-for-mating': ({ box, daysSinceEmergence }) =>
     `${box}: still a virgin ${daysSinceEmergence} days after emergence. Mating is late now; look again in a few days, then decide.`,

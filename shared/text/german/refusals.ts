@@ -283,8 +283,6 @@ export const NOTICES: Translation<typeof EnglishNotices> = {
     `Nur ${taken} von ${given} angenommen. Suchen Sie im Pflegevolk nach einer Königin oder nach Zellen, und denken Sie daran, neue Larven als eigene Serie zu geben.`,
   'many-cells-for-builder': ({ cells: many, usualMost }) =>
     `${cells(many)} sind mehr als die ${usualMost}, die ein Pflegevolk gewöhnlich gut zu Ende pflegt. Denken Sie daran, sie auf zwei zu verteilen.`,
-  'look-in-flight-hours': ({ box }) =>
-    `${box} wurde in den Stunden geöffnet, in denen Königinnen fliegen, 11 bis 16 Uhr.`,
   'look-during-hands-off': ({ box, until }, text: DayText) => `${box} sollte bis ${text(until)} in Ruhe bleiben.`,
   'late-for-mating': ({ box, daysSinceEmergence }) =>
     `${box}: ${daysSinceEmergence} Tage nach dem Schlupf noch unbegattet. Für die Begattung ist es jetzt spät; kontrollieren Sie in einigen Tagen noch einmal, und entscheiden Sie dann.`,

@@ -177,7 +177,6 @@ test('a value that does not fit names its field by the word on screen', () => {
 const NOTICES: { readonly [Kind in Notice['kind']]: Extract<Notice, { kind: Kind }> } = {
   'low-take': { kind: 'low-take', field: 'taken', given: 12, taken: 3 },
   'many-cells-for-builder': { kind: 'many-cells-for-builder', cells: 40, usualMost: 20 },
-  'look-in-flight-hours': { kind: 'look-in-flight-hours', box: 'K01' },
   'look-during-hands-off': { kind: 'look-during-hands-off', box: 'K01', until: '2026-05-26' },
   'late-for-mating': { kind: 'late-for-mating', box: 'K01', daysSinceEmergence: 23 },
   'early-result': { kind: 'early-result', box: 'K01', result: 'proved', daysSincePlaced: 5 },
