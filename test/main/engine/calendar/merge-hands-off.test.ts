@@ -92,6 +92,14 @@ describe('mergeHandsOff', () => {
     );
   });
 
+  it('offers the earlier of two days equally near first', () => {
+    const merged = mergeHandsOff([span('H12', 'a', '2026-05-16', '2026-05-18')]);
+    expect(findForbiddenDay(merged, 'H12', day('2026-05-17'))?.alternatives).toEqual([
+      day('2026-05-15'),
+      day('2026-05-19'),
+    ]);
+  });
+
   it('finds nothing to flag on a free day', () => {
     expect(
       findForbiddenDay(mergeHandsOff([span('H12', 'a', '2026-05-16', '2026-05-18')]), 'H12', day('2026-05-15')),

@@ -35,6 +35,15 @@ describe('methodDays', () => {
     ).toEqual([['first-look', 24, 22]]);
   });
 
+  it.each([
+    [21, 24, 26],
+    [22, 23, 26],
+    [22, 24, 27],
+  ])('marks a window of %i, %i, %i as changed where one day differs', (earliestDay, expectedDay, latestDay) => {
+    const lines = methodDays(GRAFTING, [{ step: 'first-look', earliestDay, expectedDay, latestDay }]);
+    expect(lines.find(({ row }) => row.step === 'first-look')?.changed).toBe(true);
+  });
+
   it('shows that a copy cannot move the deadline', () => {
     const lines = methodDays(GRAFTING, [{ step: 'place-cells', earliestDay: 11, expectedDay: 11, latestDay: 12 }]);
     expect(lines.find(({ row }) => row.step === 'place-cells')?.own.latest).toBe(10);

@@ -88,7 +88,9 @@ describe('clashes', () => {
     // H12 builds the cells of 26-01: hands off from 10 to 12 May. The comb of 26-02 would go into it on the 11th.
     const mother = { newBreeder: null, newBuilder: null, breederId: 'h12', anchorStep: 'insert-frame' } as const;
     mustOk(startBatch(desk, aStart({ id: 'batch-2', ...mother, anchorOn: '2026-05-11', cellsPlanned: null })));
-    expect(listClashes(desk, { batchId: 'batch-2' }).clashes).toEqual([
+    const { clashes, names } = listClashes(desk, { batchId: 'batch-2' });
+    expect(names).toEqual({ 'batch-1': '26-01', 'batch-2': '26-02', h12: 'H12' });
+    expect(clashes).toEqual([
       {
         kind: 'job-in-hands-off',
         batch: 'batch-2',

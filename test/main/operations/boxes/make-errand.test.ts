@@ -27,6 +27,19 @@ test('holds the named boxes, their cells, batch and looks, and opens as a workbo
   });
 });
 
+test('takes along the queens that sit in the named boxes, and no other', () => {
+  const desk = home();
+  for (const box of [1, 5]) {
+    const queen = { id: `queen-${box}`, number: `26-00${box}` };
+    look(desk, aTypedLook(box, 'laying', { id: `marked-${box}`, lookedOn: '2026-05-28', queen }));
+  }
+  let numbers: readonly string[] = [];
+  errandTypedInto(desk, 'K01-K03', ({ workbook: { tables } }) => {
+    numbers = tables.queens.all().map(({ number }) => number);
+  });
+  expect(numbers).toEqual(['26-001']);
+});
+
 test('keeps notes about hives and batches, and all other hives, at home', () => {
   const desk = home();
   const h03 = desk.workbook.tables.colonies.where({ code: 'H03' })[0];

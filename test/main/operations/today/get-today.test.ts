@@ -38,6 +38,19 @@ describe('the day', () => {
     expect(builder).toMatchObject({ what: 'H12', hours: null, until: '2026-05-12', step: 'hands-off-cells' });
   });
 
+  test('a job without a named hive, and one on boxes without a yard, are done nobody knows where', () => {
+    const desk = aDesk({ today: '2026-05-05' });
+    mustOk(startBatch(desk, aStart({ newBreeder: null, newBuilder: null })));
+    const count = getToday(desk).due.find((job) => job.step === 'count-taken');
+    expect(count).toMatchObject({ where: { kind: 'unknown' }, yard: null });
+    const placing = getToday(onDay(desk, '2026-05-14')).due.find((job) => job.step === 'place-cells');
+    expect(placing).toMatchObject({ where: { kind: 'unknown' }, yard: null });
+    const look = getToday(aDeskWithBoxes('2026-05-28')).due.find((job) => job.step === 'first-look');
+    expect(look).toMatchObject({ where: { kind: 'boxes' }, yard: null });
+    // Without a cell in a box there is nothing to look into.
+    expect(steps(getToday(onDay(desk, '2026-05-28')).due)).not.toContain('first-look');
+  });
+
   test('asks a look only of boxes that have not answered it', () => {
     const desk = aDeskWithBoxes('2026-05-28');
     for (const [box, result] of [
