@@ -117,6 +117,10 @@ export const DrawnChoice = z.object({
     .max(18),
 });
 
+/** Ways to draw the range of one share: the score interval, quantiles of a belief, and one that is never too narrow. */
+export const OTHER_RANGES = ['wilson', 'jeffreys', 'exact'] as const;
+export type OtherRange = (typeof OTHER_RANGES)[number];
+
 export interface DrawnAnswer {
   readonly rows: readonly {
     readonly plain: number;
@@ -125,6 +129,8 @@ export interface DrawnAnswer {
     readonly byHandEvened: number | null;
     /** By this workbook's own model, with its range about 9 times in 10. */
     readonly model: { readonly mean: number; readonly lower: number; readonly upper: number };
+    /** The range of this batch alone, about 9 times in 10, drawn in other ways. */
+    readonly others: Readonly<Record<OtherRange, { readonly lower: number; readonly upper: number }>>;
   }[];
   /** Part of each one's distance from the mean that the pocket-calculator rule keeps; null where it does not hold. */
   readonly kept: number | null;

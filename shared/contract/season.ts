@@ -31,10 +31,14 @@ export const ExportFigures = CompareSeason.extend({ separator: z.enum(['comma', 
 /** The stages in which batches have a rate of their own; the whole way is their product. */
 export const WEIGHED_STAGES = ['take', 'sealing', 'emergence', 'mating'] as const;
 export type WeighedStage = (typeof WEIGHED_STAGES)[number];
+/** The farthest look ahead; the doubt about the rate is shared by all of them. */
+export const MOST_AHEAD = 3;
 export const CompareStage = CompareSeason.extend({
   stage: z.enum(WEIGHED_STAGES),
   /** The factor whose mix is allowed for beside the plain comparison; null = none. */
   allowingFor: z.enum(COMPARE_FACTORS).nullable(),
+  /** How many next batches of the best group to look ahead. */
+  ahead: z.int().min(1).max(MOST_AHEAD),
 });
 
 /** How sure it is that one group is better than another; the words are in shared/text. */
@@ -70,8 +74,13 @@ export interface StageComparison {
     readonly noMatter: boolean;
     /** How far single batches of the better one lie from its mean, as a share; 0 = no sign that they differ, null = too few. */
     readonly swing: number | null;
-    /** What the next batch of the better one should come to, of its usual size: 9 times in 10 between these. */
-    readonly next: { readonly of: number; readonly lower: number; readonly upper: number };
+    /** What the next batches of the better one, of its usual size, should come to together: 9 times in 10 between these. */
+    readonly next: {
+      readonly batches: number;
+      readonly of: number;
+      readonly lower: number;
+      readonly upper: number;
+    };
     /** The same two allowing for another factor; null when none was asked for. */
     readonly allowing: AllowedComparison | null;
   } | null;

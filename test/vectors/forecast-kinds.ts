@@ -3,10 +3,11 @@ import { chanceOfAtLeast, summariseCount } from '../../main/engine/yield/count-s
 import { type FunnelStage, funnel, funnelSum, stageTable } from '../../main/engine/yield/funnel.ts';
 import { boxesNeeded, larvaeNeeded } from '../../main/engine/yield/how-many.ts';
 import { nextBatches } from '../../main/engine/yield/next-batch.ts';
-import { nodesOfBeta, nodesOfFixed } from '../../main/engine/yield/rate-nodes.ts';
+import { nodesOfFixed } from '../../main/engine/yield/rate-nodes.ts';
 import { sharedFunnel } from '../../main/engine/yield/shared-funnel.ts';
 import { COUNT_STAGES, type CountStage, checkStageCounts, usablePairs } from '../../main/engine/yield/stage-counts.ts';
 import { stageLosses } from '../../main/engine/yield/stage-losses.ts';
+import { nodesOfBeta } from '../builders/beta-nodes.ts';
 import { compareNumber } from './compare-number.ts';
 import type { Failure, KindTable, Vector } from './vector.ts';
 

@@ -4,7 +4,8 @@ import { betaBinomial } from '../../main/engine/yield/beta-binomial.ts';
 import { clopperPearsonInterval, jeffreysInterval } from '../../main/engine/yield/beta-intervals.ts';
 import { countQuantile } from '../../main/engine/yield/count-summary.ts';
 import { type BatchCount, groupRates } from '../../main/engine/yield/group-rates.ts';
-import { nextBatch } from '../../main/engine/yield/next-batch.ts';
+import { nextBatches } from '../../main/engine/yield/next-batch.ts';
+import { nodesOfJoint } from '../../main/engine/yield/rate-nodes.ts';
 import type { RateSummary } from '../../main/engine/yield/rate-summary.ts';
 import { wilsonInterval } from '../../main/engine/yield/wilson-interval.ts';
 import { compareNumber } from './compare-number.ts';
@@ -102,7 +103,7 @@ function checkHier3(vector: Vector): readonly Failure[] {
     ...compareNumber(`${what} q95`, got?.upper, want.q95, tolerance.rates),
   ];
   const count = (what: string, joint: readonly Float64Array[], want: ExpectedCount) => {
-    const chances = nextBatch(joint, input.predict_n);
+    const chances = nextBatches(nodesOfJoint(joint), input.predict_n, 1);
     const total = chances.reduce((sum, chance) => sum + chance, 0);
     const mean = chances.reduce((sum, chance, k) => sum + k * chance, 0) / total;
     const atLeast = chances.slice(input.predict_k).reduce((sum, chance) => sum + chance, 0) / total;

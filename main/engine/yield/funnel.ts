@@ -33,16 +33,21 @@ export function funnel(given: number, stages: readonly FunnelStage[]): Float64Ar
   return chances;
 }
 
-/** Several batches at once. With shared boxes the emerged are added up, cut, and mated as one lot. */
+/**
+ * Several batches whose rates are known. What goes into shared boxes is added up, cut, and goes on as one lot.
+ * @param stagesInBoxes how many of the last stages happen in the boxes: 1 = queens put in, 2 = ripe cells put in.
+ */
 export function funnelSum(
   given: readonly number[],
   stages: readonly FunnelStage[],
   sharedBoxes: number | null,
+  stagesInBoxes = 1,
 ): Float64Array {
-  const parted = sharedBoxes === null ? stages.length : stages.length - 1;
+  const parted = sharedBoxes === null ? stages.length : stages.length - stagesInBoxes;
   let total = certain(0);
   for (const n of given) total = convolve(total, funnel(n, stages.slice(0, parted)));
-  for (const { table } of stages.slice(parted)) total = throughStage(cutAt(total, sharedBoxes), table);
+  total = cutAt(total, sharedBoxes);
+  for (const { table } of stages.slice(parted)) total = throughStage(total, table);
   return total;
 }
 

@@ -1,10 +1,6 @@
 import { betaBinomial } from './beta-binomial.ts';
 import { convolve } from './convolve.ts';
-import { nodesOfJoint, type RateNode } from './rate-nodes.ts';
-
-/** Probabilities of 0 to n successes in the next batch, averaged over all that is not known about the group. */
-export const nextBatch = (joint: readonly Float64Array[], n: number): Float64Array =>
-  nextBatches(nodesOfJoint(joint), n, 1);
+import type { RateNode } from './rate-nodes.ts';
 
 /**
  * Successes in several batches of n each that share one unknown rate: for each possible rate the batches are added up,

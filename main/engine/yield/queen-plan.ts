@@ -1,6 +1,6 @@
 import { type CountSummary, chanceOfAtLeast, summariseCount } from './count-summary.ts';
-import { funnel, type StageTable, stageTable } from './funnel.ts';
-import { MOST_LARVAE } from './how-many.ts';
+import { type FunnelStage, funnel, funnelSum, type StageTable, stageTable } from './funnel.ts';
+import { boxesNeeded, larvaeNeeded, MOST_LARVAE } from './how-many.ts';
 import { meanRate, type RateNode } from './rate-nodes.ts';
 import { sharedFunnel } from './shared-funnel.ts';
 
@@ -49,15 +49,20 @@ const MOST_EACH = 150;
 const NOISE = 1e-9;
 const MORE_LARVAE = [1.1, 1.2, 1.3] as const;
 
-/** How many larvae and boxes it takes. The chance never falls as larvae or boxes rise, so both are found by halving. */
+/**
+ * How many larvae and boxes it takes. The chance never falls as larvae or boxes rise. For one batch a single pass back from
+ * the queens finds the larvae; several batches, and boxes, are found by halving.
+ */
 export function queenPlan(ask: QueenPlanAsk): QueenPlan {
   const most = Math.min(MOST_EACH, Math.floor(MOST_LARVAE / ask.batches));
   const reach = reachOf(ask);
   const enough = (each: number, boxes: number | null) => reach(each, boxes) >= ask.chance - NOISE;
-  const settled = ask.larvaeEach ?? fewest(Math.ceil(ask.wanted / ask.batches), most, (n) => enough(n, ask.boxes));
+  const settled = ask.larvaeEach ?? fewestLarvae(ask, most, (n) => enough(n, ask.boxes));
   const each = settled ?? most;
   const boxesFor = (larvae: number) =>
-    enough(larvae, ask.boxes) ? fewest(ask.wanted, ask.batches * larvae, (boxes) => enough(larvae, boxes)) : null;
+    enough(larvae, ask.boxes)
+      ? fewest(fewestBoxes(ask, larvae), ask.batches * larvae, (boxes) => enough(larvae, boxes))
+      : null;
   const means = ask.stages.map(meanRate);
   return {
     larvaeEach: settled,
@@ -79,6 +84,22 @@ export function queenPlan(ask: QueenPlanAsk): QueenPlan {
 }
 
 const productOf = (values: readonly number[]): number => values.reduce((product, value) => product * value, 1);
+
+/** Most plans need fewer larvae than this; tables are only made larger when they must be. */
+const USUAL_LARVAE = 50;
+
+function fewestLarvae(ask: QueenPlanAsk, most: number, enough: (larvae: number) => boolean): number | null {
+  if (ask.batches > 1) return fewest(Math.ceil(ask.wanted / ask.batches), most, enough);
+  for (let within = Math.min(USUAL_LARVAE, most); ; within = Math.min(2 * within, most)) {
+    const answer = larvaeNeeded(ask.wanted, ask.chance - NOISE, stagesOf(ask, within, ask.boxes), within);
+    if (answer.kind === 'enough') return answer.larvae;
+    if (within === most) return null;
+  }
+}
+
+/** No fewer boxes can do than if a queen emerged in each of them. Several batches are reckoned by points, where that may not hold. */
+const fewestBoxes = ({ batches, wanted, chance, stages: [, , , mating] }: QueenPlanAsk, larvae: number): number =>
+  (batches > 1 ? null : boxesNeeded(wanted, chance - NOISE, tableFor(mating, larvae))) ?? wanted;
 
 /** Smallest number in the range for which the rule holds, given that it then holds for all larger ones; null = none. */
 function fewest(from: number, to: number, holds: (value: number) => boolean): number | null {
@@ -121,21 +142,30 @@ function reachOf(ask: QueenPlanAsk): (each: number, boxes: number | null) => num
   };
 }
 
-/** Ripe cells go into the boxes, so the boxes cut what was sealed; emergence and mating happen in them. */
 function layingOf(ask: QueenPlanAsk, each: number, boxes: number | null): Float64Array {
-  const limits = [ask.cellsPerBuilder, null, null, null];
-  const stages = ask.stages.map((nodes, stage) => ({ nodes, mostGoOn: limits[stage] ?? null }));
+  if (ask.batches === 1) return funnel(each, stagesOf(ask, each, boxes));
+  const given = new Array<number>(ask.batches).fill(each);
   // What stands in the boxes at one time shares its weather and its care: one lot, whether boxes are short or not.
-  if (ask.batches > 1)
-    return sharedFunnel(new Array<number>(ask.batches).fill(each), stages, boxes ?? each * ask.batches, 2);
-  return funnel(
-    each,
-    stages.map(({ nodes, mostGoOn }, stage) => ({
-      table: tableFor(nodes, each),
-      mostGoOn: stage === 1 ? boxes : mostGoOn,
-    })),
-  );
+  const lot = boxes ?? each * ask.batches;
+  if (ask.stages.every((nodes) => nodes.length === 1))
+    return funnelSum(given, stagesOf(ask, each * ask.batches, null), lot, STAGES_IN_BOXES);
+  const stages = ask.stages.map((nodes, stage) => ({ nodes, mostGoOn: stage === 0 ? ask.cellsPerBuilder : null }));
+  return sharedFunnel(given, stages, lot, STAGES_IN_BOXES);
 }
+
+/** Emergence and mating. */
+const STAGES_IN_BOXES = 2;
+
+/** Ripe cells go into the boxes, so the boxes cut what was sealed; emergence and mating happen in them. */
+const stagesOf = (
+  { stages, cellsPerBuilder }: QueenPlanAsk,
+  most: number,
+  boxes: number | null,
+): readonly FunnelStage[] =>
+  stages.map((nodes, stage) => ({
+    table: tableFor(nodes, most),
+    mostGoOn: [cellsPerBuilder, boxes][stage] ?? null,
+  }));
 
 /** Tables by what is believed of the stage: the same belief is asked about many times, and a table holds all smaller numbers. */
 const kept = new WeakMap<readonly RateNode[], StageTable>();

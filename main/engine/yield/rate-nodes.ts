@@ -1,4 +1,4 @@
-import { concentrationOf, normalised, rateGrid, spreadNodes } from './rate-grid.ts';
+import { concentrationOf, rateGrid, spreadNodes } from './rate-grid.ts';
 
 /** One possible truth about a stage: its rate, how alike batches are, and how likely that is (weights sum to 1). */
 export interface RateNode {
@@ -7,7 +7,6 @@ export interface RateNode {
   readonly weight: number;
 }
 
-const STEP = 0.05;
 const NEGLIGIBLE = 1e-9;
 
 /** Nodes lighter than this change no forecast by a queen. */
@@ -33,23 +32,6 @@ export function nodesOfJoint(joint: readonly Float64Array[]): readonly RateNode[
   });
   const total = kept.reduce((sum, { weight }) => sum + weight, 0) || 1;
   return kept.map((node) => ({ ...node, weight: node.weight / total }));
-}
-
-/** Reach of the logit and its step for a beta belief; beyond it lies less than 1e-16 of Beta(1, 1). */
-const REACH = 40;
-
-/**
- * A rate known as Beta(a, b), batches differing with one concentration. The trapezoid rule on the logit converges
- * faster than any power of the step for such smooth densities (Trefethen & Weideman 2014, SIAM Review 56:385).
- */
-export function nodesOfBeta(a: number, b: number, concentration: number): readonly RateNode[] {
-  const logits = Float64Array.from({ length: (2 * REACH) / STEP + 1 }, (_, node) => node * STEP - REACH);
-  const weights = normalised(
-    logits.map((logit) => -a * Math.log1p(Math.exp(-logit)) - b * Math.log1p(Math.exp(logit))),
-  );
-  return [...weights].flatMap((weight, node): readonly RateNode[] =>
-    weight < NEGLIGIBLE * NEGLIGIBLE ? [] : [{ rate: 1 / (1 + Math.exp(-(logits[node] ?? 0))), concentration, weight }],
-  );
 }
 
 /** A rate taken as known. */

@@ -20,7 +20,13 @@ type Groups = readonly (readonly BatchCount[])[];
 /** The questions that take a while to answer. All of them, and their answers, are plain data, so they can travel. */
 export interface YieldQuestions {
   /** Groups against each other at one stage. */
-  readonly weigh: { readonly ask: { readonly groups: Groups }; readonly answer: WeighedGroups };
+  readonly weigh: {
+    readonly ask: {
+      readonly groups: Groups /** How many next batches of the best to look ahead. */;
+      readonly ahead?: number;
+    };
+    readonly answer: WeighedGroups;
+  };
   /** How many more batches would settle which of two is better. */
   readonly settle: {
     readonly ask: { readonly groups: Groups; readonly first: number; readonly second: number };
@@ -70,7 +76,7 @@ export function startReckoning(): <Kind extends YieldKind>(
     return belief;
   };
   const answers: Answers = {
-    weigh: ({ groups }) => weighGroups(groups),
+    weigh: ({ groups, ahead }) => weighGroups(groups, ahead),
     settle: ({ groups, first, second }) => moreBatchesToSettle(groups, first, second),
     allow: ({ batches, levels, first, second }) => allowFor(batches, levels, first, second),
     expect: (ask) => expectBatch(ask, beliefOf),

@@ -2,7 +2,8 @@ import { batchSwing, betaBinomialFit } from './beta-binomial-fit.ts';
 import { summariseCount } from './count-summary.ts';
 import { type GroupDifference, groupDifference } from './group-difference.ts';
 import { type BatchCount, type GroupRates, ratesOf, solveGroups } from './group-rates.ts';
-import { nextBatch } from './next-batch.ts';
+import { nextBatches } from './next-batch.ts';
+import { nodesOfJoint } from './rate-nodes.ts';
 
 /** Groups weighed against each other, and the best of them against the second. */
 export interface WeighedGroups {
@@ -14,13 +15,16 @@ export interface WeighedGroups {
     readonly difference: GroupDifference;
     /** How far single batches of the first lie from its mean, as a share; 0 = no sign that they differ, null = too few. */
     readonly swing: number | null;
-    /** Of the next batch of the first, of its usual size: 9 times in 10 between these. */
+    /** Of the next batches of the first, each of its usual size, taken together: 9 times in 10 between these. */
     readonly next: { readonly of: number; readonly lower: number; readonly upper: number };
   } | null;
 }
 
-/** What is said about one stage: rates of all groups, and the difference between the leading two. */
-export function weighGroups(groups: readonly (readonly BatchCount[])[]): WeighedGroups {
+/**
+ * What is said about one stage: rates of all groups, and the difference between the leading two.
+ * @param ahead how many next batches are asked about.
+ */
+export function weighGroups(groups: readonly (readonly BatchCount[])[], ahead = 1): WeighedGroups {
   const solved = solveGroups(groups);
   const { groups: rates, probabilityBetter, jointByGroup } = ratesOf(solved);
   const [first, second] = rates
@@ -35,7 +39,7 @@ export function weighGroups(groups: readonly (readonly BatchCount[])[]): Weighed
           second,
           difference: groupDifference(solved, first, second),
           swing: swingOf(groups[first] ?? []),
-          next: nextOf(jointByGroup[first] ?? [], groups[first] ?? []),
+          next: nextOf(jointByGroup[first] ?? [], groups[first] ?? [], ahead),
         };
   return { rates: { groups: rates, probabilityBetter }, lead };
 }
@@ -49,9 +53,9 @@ function swingOf(batches: readonly BatchCount[]): number | null {
   return fit && batchSwing(fit);
 }
 
-function nextOf(joint: readonly Float64Array[], batches: readonly BatchCount[]) {
+function nextOf(joint: readonly Float64Array[], batches: readonly BatchCount[], ahead: number) {
   const total = batches.reduce((sum, { of }) => sum + of, 0);
   const of = Math.max(1, Math.round(total / Math.max(1, batches.length)));
-  const { q05, q95 } = summariseCount(nextBatch(joint, of));
-  return { of, lower: q05, upper: q95 };
+  const { q05, q95 } = summariseCount(nextBatches(nodesOfJoint(joint), of, ahead));
+  return { of: of * ahead, lower: q05, upper: q95 };
 }

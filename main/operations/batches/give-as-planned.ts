@@ -3,12 +3,13 @@ import type { BatchChanged, GiveAsPlanned } from '../../../shared/contract/batch
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import type { Bar } from '../../../shared/model/batch.ts';
+import type { Bar, CountedStage } from '../../../shared/model/batch.ts';
 import { spreadCells } from '../../engine/calendar/spread-cells.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
 import { changeBatch } from './change-batch.ts';
+import { countRefusal } from './count-refusal.ts';
 
 /** The person says that as many cells were given as planned: bars whose given cells are not counted get their part of the rest. */
 export function giveAsPlanned(desk: Desk, { batchId }: z.infer<typeof GiveAsPlanned>): Result<BatchChanged, Refusal> {
@@ -47,9 +48,6 @@ export function giveAsPlanned(desk: Desk, { batchId }: z.infer<typeof GiveAsPlan
 }
 
 function contradiction(tables: Tables, bar: Bar, given: number): Refusal | null {
-  const cells = (stage: 'taken' | 'sealed') => tables.counts.where({ barId: bar.id, stage })[0]?.cells ?? 0;
-  if (cells('taken') > given) return { kind: 'more-taken-than-given', field: 'taken', given, taken: cells('taken') };
-  if (cells('sealed') > given)
-    return { kind: 'more-sealed-than-given', field: 'sealed', given, sealed: cells('sealed') };
-  return null;
+  const cells = (stage: CountedStage) => tables.counts.where({ barId: bar.id, stage })[0]?.cells ?? null;
+  return countRefusal({ given, taken: cells('taken'), removed: cells('removed'), sealed: cells('sealed') });
 }

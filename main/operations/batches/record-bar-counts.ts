@@ -11,6 +11,7 @@ import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
 import { changeBatch } from './change-batch.ts';
+import { countRefusal } from './count-refusal.ts';
 
 type Row = z.infer<typeof BarCounts>;
 
@@ -44,16 +45,9 @@ function rowRefusal(
   const start = timetableOf(tables, batch).larvaeGivenOn;
   if (dayOfIso(countedOn) < start)
     return { kind: 'day-before-start', field: 'countedOn', day: countedOn, start: isoOfDay(start) };
-  if (given !== null && taken !== null && taken > given)
-    return { kind: 'more-taken-than-given', field: 'taken', given, taken };
-  if (removed !== null && removed > (taken ?? given ?? removed))
-    return { kind: 'more-removed-than-taken', field: 'removed', taken: taken ?? given ?? 0, removed };
-  const entered = taken === null ? null : taken - (removed ?? 0);
-  if (sealed !== null && entered !== null && sealed > entered)
-    return { kind: 'more-sealed-than-taken', field: 'sealed', taken: entered, sealed };
-  if (sealed !== null && entered === null && given !== null && sealed > given)
-    return { kind: 'more-sealed-than-given', field: 'sealed', given, sealed };
-  return null;
+  if (taken === null && removed !== null && removed > (given ?? removed))
+    return { kind: 'more-removed-than-taken', field: 'removed', taken: given ?? 0, removed };
+  return countRefusal({ given, taken, removed, sealed });
 }
 
 function writeCount(tables: Tables, ids: Ids, row: Row, stage: CountedStage): 'written' | 'cleared' | 'as-before' {

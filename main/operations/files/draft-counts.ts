@@ -1,6 +1,7 @@
 import { dayOfIso, type IsoDay, yearOfDay } from '../../../shared/kernel/day.ts';
 import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
 import { CELLS_LIMIT } from '../../../shared/model/fields.ts';
+import { checkStageCounts } from '../../engine/yield/stage-counts.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { keepTally } from '../tally-keeping.ts';
 import { checkFree, type Draft, type DraftSetting, SIGNS } from './draft.ts';
@@ -50,10 +51,12 @@ function countsOf(row: RowReader): Counted {
   const cells = (stage: CountedStage) => row.wholeNumber(stage, 0, CELLS_LIMIT);
   const counted = { given: cells('given'), taken: cells('taken'), removed: cells('removed'), sealed: cells('sealed') };
   const { given, taken, removed, sealed } = counted;
-  if (given !== null && taken !== null && taken > given) row.note('taken', 'more-than-before', given);
-  if (taken !== null && removed !== null && removed > taken) row.note('removed', 'more-than-before', taken);
-  const most = taken === null ? given : taken - (removed ?? 0);
-  if (sealed !== null && most !== null && sealed > most) row.note('sealed', 'more-than-before', Math.max(0, most));
+  const entered = taken === null ? null : taken - (removed ?? 0);
+  for (const { field, kind } of checkStageCounts({ given, taken, sealed }, { sealed: entered })) {
+    if (field === 'taken') row.note('taken', 'more-than-before', given ?? 0);
+    else if (kind === 'enteredNotAWholeNumber') row.note('removed', 'more-than-before', taken ?? 0);
+    else row.note('sealed', 'more-than-before', Math.max(0, entered ?? given ?? 0));
+  }
   return counted;
 }
 

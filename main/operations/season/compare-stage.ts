@@ -16,7 +16,7 @@ import { bareCounts, type StageGroup, stageGroups } from './stage-groups.ts';
 export async function compareStage(desk: Desk, input: z.infer<typeof CompareStage>): Promise<StageComparison> {
   const groups = stageGroups(desk.workbook.tables, input);
   if (groups.length === 0) return { stage: input.stage, groups: [], lead: null };
-  const weighed = await desk.reckon('weigh', { groups: bareCounts(groups) });
+  const weighed = await desk.reckon('weigh', { groups: bareCounts(groups), ahead: input.ahead });
   const allowing = await allowedFor(desk, input, groups, weighed);
   return {
     stage: input.stage,
@@ -34,7 +34,7 @@ export async function compareStage(desk: Desk, input: z.infer<typeof CompareStag
         };
       })
       .toSorted((a, b) => b.mean - a.mean),
-    lead: leadOf(groups, weighed, allowing),
+    lead: leadOf(groups, weighed, allowing, input.ahead),
   };
 }
 
@@ -42,6 +42,7 @@ function leadOf(
   groups: readonly StageGroup[],
   { rates, lead }: WeighedGroups,
   allowing: AllowedComparison | null,
+  batches: number,
 ): StageComparison['lead'] {
   const [better, other] = lead ? [groups[lead.first], groups[lead.second]] : [];
   if (!lead || !better || !other) return null;
@@ -56,7 +57,7 @@ function leadOf(
     difference: { mean, lower, upper },
     noMatter: probabilityNoMatter > SURE_NO_MATTER,
     swing: lead.swing,
-    next: lead.next,
+    next: { batches, ...lead.next },
     allowing:
       allowing?.kind === 'weighed' ? { ...allowing, disagrees: disagrees(allowing, better.id, probability) } : allowing,
   };

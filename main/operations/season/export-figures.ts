@@ -21,7 +21,7 @@ export async function exportFigures(
   const words = workbookWords(desk);
   const { rows } = compareSeason(desk, asked);
   const weighed = await Promise.all(
-    WEIGHED_STAGES.map((stage) => compareStage(desk, { ...asked, stage, allowingFor: null })),
+    WEIGHED_STAGES.map((stage) => compareStage(desk, { ...asked, stage, allowingFor: null, ahead: 1 })),
   );
   const lines = rows.flatMap((row) =>
     RATE_STAGES.map((stage): readonly Cell[] => {

@@ -11,7 +11,7 @@ export async function getBatchesToSettle(
 ): Promise<Settling | null> {
   const groups = bareCounts(stageGroups(tables, input));
   if (groups.length < 2) return null;
-  const { rates, lead } = await reckon('weigh', { groups });
+  const { rates, lead } = await reckon('weigh', { groups, ahead: input.ahead });
   if (!lead || (rates.probabilityBetter[lead.first]?.[lead.second] ?? 0) >= SETTLED) return null;
   return { more: await reckon('settle', { groups, first: lead.first, second: lead.second }), most: MOST_MORE };
 }

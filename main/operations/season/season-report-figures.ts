@@ -60,7 +60,9 @@ export async function factorReport(
   const { rows } = compareSeason(desk, asked);
   // One group alone has nothing to be weighed against.
   const stages = WEIGHED_STAGES.filter((stage) => rows.filter((row) => row.rates[stage].of > 0).length > 1);
-  const weighed = await Promise.all(stages.map((stage) => compareStage(desk, { ...asked, stage, allowingFor: null })));
+  const weighed = await Promise.all(
+    stages.map((stage) => compareStage(desk, { ...asked, stage, allowingFor: null, ahead: 1 })),
+  );
   const names = new Map(rows.map((row) => [row.groupId, groupName(row, words)]));
   const name = (groupId: string): string => names.get(groupId) ?? '';
   const said = weighed.flatMap((one) => saidOf(one, name, words));

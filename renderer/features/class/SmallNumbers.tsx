@@ -1,5 +1,6 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
+import { type DrawnAnswer, OTHER_RANGES } from '../../../shared/contract/forecast.ts';
 import { perCent, perCentRange } from '../../../shared/text/share-text.ts';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
@@ -73,15 +74,51 @@ export function SmallNumbers() {
         </Button>
       </div>
       <p style={{ marginTop: 10 }}>{drawn ? words.lesson(drawn.kept) : ''}</p>
+      {drawn ? <OtherRanges rows={drawn.rows} taken={taken} of={of} /> : null}
     </Section>
   );
 }
 
-interface DrawnRow {
-  readonly plain: number;
-  readonly byHand: number | null;
-  readonly byHandEvened: number | null;
-  readonly model: { readonly mean: number; readonly lower: number; readonly upper: number };
+type DrawnRow = DrawnAnswer['rows'][number];
+
+/** The same batches, each with its range in the ways other tools draw it. */
+function OtherRanges({ rows, taken, of }: { rows: readonly DrawnRow[]; taken: readonly string[]; of: string }) {
+  const { classroom } = useWords();
+  const words = classroom.smallNumbers.ranges;
+  return (
+    <Section title={words.title} level={3}>
+      <div className="table-scroll">
+        <table className="plain">
+          <caption className="visually-hidden">{words.title}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.batch}</th>
+              <th scope="col">{words.model}</th>
+              {OTHER_RANGES.map((way) => (
+                <th key={way} scope="col">
+                  {words.ways[way]}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ model, others }, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: rows have no name but their place
+              <tr key={index}>
+                <th scope="row">{words.takenOf(taken[index]?.trim() ?? '', of.trim())}</th>
+                {[model, ...OTHER_RANGES.map((way) => others[way])].map(({ lower, upper }, way) => (
+                  <td key={['model', ...OTHER_RANGES][way]} className="nowrap">
+                    {perCentRange(lower, upper)}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p style={{ marginTop: 10 }}>{words.why}</p>
+    </Section>
+  );
 }
 
 function DrawnCells({ row }: { row: DrawnRow | undefined }) {

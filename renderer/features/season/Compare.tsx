@@ -28,7 +28,7 @@ export function Compare() {
   const [asked, setAsked] = useState<Asked>(FIRST_ASKED);
   const [stage, setStage] = useState<RateStage>('take');
   const [chosen, setChosen] = useState<string | null>(null);
-  const { allowingFor: _beside, ...plain } = asked;
+  const { allowingFor: _beside, ahead: _later, ...plain } = asked;
   const answer = useAnswer(['compare', plain], () => ask.season.compareSeason.query(plain));
   const comparison = answer.data;
   return (

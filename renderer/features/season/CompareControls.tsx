@@ -1,4 +1,10 @@
-import { COMPARE_FACTORS, type CompareFactor, RATE_STAGES, type RateStage } from '../../../shared/contract/season.ts';
+import {
+  COMPARE_FACTORS,
+  type CompareFactor,
+  MOST_AHEAD,
+  RATE_STAGES,
+  type RateStage,
+} from '../../../shared/contract/season.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { useWords } from '../../components/words.ts';
 import type { Asked } from './weighed.ts';
@@ -10,6 +16,7 @@ export const FIRST_ASKED: Asked = {
   allowingFor: 'builder',
   season: null,
   leaveOutPractice: true,
+  ahead: 1,
 };
 
 /** Of two factors that are often mixed up with each other, the other one. */
@@ -72,6 +79,15 @@ export function CompareControls({ asked, onAsk, stage, onStage, seasons }: Contr
           text: `${words.stages[value].name}: ${words.stages[value].line}`,
         }))}
         onChange={onStage}
+      />
+      <ChoiceField
+        label={words.ahead}
+        value={String(asked.ahead)}
+        choices={Array.from({ length: MOST_AHEAD }, (_, index) => ({
+          value: String(index + 1),
+          text: words.aheadOf(index + 1),
+        }))}
+        onChange={(ahead) => onAsk({ ...asked, ahead: Number(ahead) })}
       />
       <label className="check" style={{ minHeight: 40 }}>
         <input

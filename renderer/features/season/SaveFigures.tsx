@@ -15,7 +15,7 @@ export function SaveFigures({ asked }: { asked: Asked }) {
   const { season: words } = useWords();
   const made = useChange(ask.season.exportFigures.mutate);
   const [outcome, setOutcome] = useState<string | null>(null);
-  const { allowingFor: _beside, ...plain } = asked;
+  const { allowingFor: _beside, ahead: _later, ...plain } = asked;
   const save = async () => {
     setOutcome(null);
     const file = await made.run({ ...plain, separator: separator() });

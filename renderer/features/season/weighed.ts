@@ -17,10 +17,12 @@ export interface Asked {
   readonly allowingFor: CompareFactor | null;
   readonly season: number | null;
   readonly leaveOutPractice: boolean;
+  /** Next batches of the best to look ahead. */
+  readonly ahead: number;
 }
 
 /** The batches behind the comparison; none while they are being read. */
-export function useBatchesBehind({ allowingFor: _beside, ...plain }: Asked): readonly ComparedBatch[] {
+export function useBatchesBehind({ allowingFor: _beside, ahead: _later, ...plain }: Asked): readonly ComparedBatch[] {
   const answer = useAnswer(['behind', plain], () => ask.season.listComparedBatches.query(plain));
   return answer.isPlaceholderData ? [] : (answer.data ?? []);
 }

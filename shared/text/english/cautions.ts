@@ -112,5 +112,13 @@ export const classroom = {
       kept === null
         ? 'The rule by hand needs at least four batches of the same size.'
         : `By hand: take the mean of all shares, and keep only ${Math.round(100 * kept)} of 100 of each one's distance from it (James and Stein's rule). The best batch was lucky too, and the worst unlucky; the next ones will lie nearer the middle.`,
+    ranges: {
+      title: 'Other ways to draw the range',
+      batch: 'Taken',
+      model: 'This workbook',
+      ways: { wilson: 'Wilson', jeffreys: 'Jeffreys', exact: 'Exact' },
+      takenOf: (taken: string, of: string) => `${taken} of ${of}`,
+      why: 'Wilson, Jeffreys and the exact way look at one batch alone and count every cell as a throw of the same coin. Wilson and Jeffreys hold the true share 9 times in 10 on average; the exact way holds it at least that often and is wider for it. This workbook also allows for batches that differ, which makes a range wider, and lets the other batches speak, which moves it towards them and makes it narrower.',
+    },
   },
 } as const;

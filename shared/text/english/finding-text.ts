@@ -31,7 +31,11 @@ export function findingSentences(
         ? finding.noMatter
         : finding.difference(hundred(mean), hundred(lower), hundred(upper), ofHundred[stage]),
       ...(lead.swing === null ? [] : [finding.swing(better, hundred(lead.swing))]),
-      finding.next[stage](better, lead.next.of, finding.span(lead.next.lower, lead.next.upper)),
+      finding.next[stage](
+        finding.inBatches(better, lead.next.batches),
+        lead.next.of,
+        finding.span(lead.next.lower, lead.next.upper),
+      ),
       ...alone.map((group) => finding.guesswork(name(group.groupId))),
     ],
   };

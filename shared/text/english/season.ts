@@ -20,6 +20,8 @@ export const season = {
   in: 'In',
   allSeasons: 'all seasons',
   leaveOut: 'Leave out practice',
+  ahead: 'Look ahead',
+  aheadOf: (batches: number) => (batches === 1 ? 'the next batch' : `the next ${batches} batches`),
   stage: 'Chart shows',
   factors: {
     method: 'method',
@@ -114,6 +116,7 @@ export const season = {
       mating: (group: string, of: number, span: string) =>
         `Of the next ${of} queens by ${group}, ${span} would be proved 9 times in 10.`,
     } satisfies Record<WeighedStage, (group: string, of: number, span: string) => string>,
+    inBatches: (group: string, batches: number) => (batches === 1 ? group : `${group} in ${batches} batches`),
     span: (lower: number, upper: number) => (lower === upper ? String(lower) : `${lower} to ${upper}`),
     guesswork: (group: string) => `${group} rests on one batch only: mostly guesswork.`,
     allowing: (factor: string, sentence: string) => `Allowing for the ${factor}: ${sentence}`,

@@ -133,5 +133,13 @@ export const classroom: Translation<typeof EnglishClassroom> = {
       kept === null
         ? 'Die Regel von Hand braucht mindestens vier gleich große Serien.'
         : `Von Hand: Nehmen Sie das Mittel aller Anteile, und behalten Sie vom Abstand jedes einzelnen nur ${Math.round(100 * kept)} von 100 (Regel von James und Stein). Die beste Serie hatte auch Glück, die schlechteste Pech; die nächsten werden näher an der Mitte liegen.`,
+    ranges: {
+      title: 'Andere Wege, die Spanne zu ziehen',
+      batch: 'Angenommen',
+      model: 'Dieses Arbeitsbuch',
+      ways: { wilson: 'Wilson', jeffreys: 'Jeffreys', exact: 'Exakt' },
+      takenOf: (taken: string, of: string) => `${taken} von ${of}`,
+      why: 'Wilson, Jeffreys und der exakte Weg sehen nur eine Serie an und zählen jede Zelle wie einen Wurf derselben Münze. Wilson und Jeffreys enthalten den wahren Anteil im Mittel 9-mal in 10; der exakte Weg enthält ihn mindestens so oft und ist deshalb breiter. Dieses Arbeitsbuch rechnet auch damit, dass Serien sich unterscheiden, was eine Spanne breiter macht, und lässt die anderen Serien mitreden, was sie zu ihnen hinzieht und schmaler macht.',
+    },
   },
 };

@@ -20,6 +20,8 @@ export const season: Translation<typeof english> = {
   in: 'In',
   allSeasons: 'allen Saisons',
   leaveOut: 'Übung weglassen',
+  ahead: 'Vorausschauen auf',
+  aheadOf: (batches: number) => (batches === 1 ? 'die nächste Serie' : `die nächsten ${batches} Serien`),
   stage: 'Bild zeigt',
   factors: {
     method: 'Verfahren',
@@ -113,6 +115,7 @@ export const season: Translation<typeof english> = {
       mating: (group: string, of: number, span: string) =>
         `Von den nächsten ${of} Königinnen mit ${group} würden 9-mal in 10 ${span} erwiesen.`,
     },
+    inBatches: (group: string, batches: number) => (batches === 1 ? group : `${group} in ${batches} Serien`),
     span: (lower: number, upper: number) => (lower === upper ? String(lower) : `${lower} bis ${upper}`),
     allowing: (factor: string, sentence: string) => `Unter Berücksichtigung von ${factor}: ${sentence}`,
     tooFew: (factor: string) => `Es sind zu wenige Serien, um ${factor} zu berücksichtigen.`,

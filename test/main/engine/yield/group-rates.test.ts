@@ -5,7 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { betaBinomial } from '../../../../main/engine/yield/beta-binomial.ts';
 import { countQuantile } from '../../../../main/engine/yield/count-summary.ts';
 import { type BatchCount, groupRates } from '../../../../main/engine/yield/group-rates.ts';
-import { nextBatch } from '../../../../main/engine/yield/next-batch.ts';
+import { nextBatches } from '../../../../main/engine/yield/next-batch.ts';
+import { nodesOfJoint } from '../../../../main/engine/yield/rate-nodes.ts';
 
 const anyBatch: fc.Arbitrary<BatchCount> = fc
   .tuple(fc.integer({ min: 0, max: 30 }), fc.double({ min: 0, max: 1, noNaN: true }))
@@ -75,7 +76,7 @@ describe('the next batch', () => {
         { of: 30, successes: 21 },
       ],
     ]);
-    const chances = nextBatch(rates.jointByGroup[0] ?? [], 20);
+    const chances = nextBatches(nodesOfJoint(rates.jointByGroup[0] ?? []), 20, 1);
     expect(chances.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 4);
     expect(countQuantile(chances, 0.5)).toBeGreaterThanOrEqual(13);
     expect(countQuantile(chances, 0.5)).toBeLessThanOrEqual(16);

@@ -10,6 +10,7 @@ const ask = {
   factor: 'method',
   and: null,
   allowingFor: null,
+  ahead: 1,
   season: null,
   leaveOutPractice: false,
   stage: 'take',
@@ -163,4 +164,14 @@ test('parts the groups by two factors', async () => {
     'cut-comb-edge B2',
     'larva-grafting B2',
   ]);
+});
+
+test('several next batches share the doubt about the rate: their span is wider than luck alone would make it', async () => {
+  const desk = aDeskWithTakes({ 'larva-grafting': [24, 20, 25], 'cut-comb-edge': [15, 17, 12] });
+  const one = (await compareStage(desk, ask)).lead?.next;
+  const three = (await compareStage(desk, { ...ask, ahead: 3 })).lead?.next;
+  expect(three).toMatchObject({ batches: 3, of: 3 * (one?.of ?? 0) });
+  const width = (next: typeof one) => (next ? next.upper - next.lower : 0);
+  expect(width(three)).toBeGreaterThan(Math.sqrt(3) * width(one));
+  expect(width(three)).toBeLessThan(3 * width(one));
 });

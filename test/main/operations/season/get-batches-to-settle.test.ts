@@ -6,6 +6,7 @@ const ask = {
   factor: 'method',
   and: null,
   allowingFor: null,
+  ahead: 1,
   season: null,
   leaveOutPractice: false,
   stage: 'take',

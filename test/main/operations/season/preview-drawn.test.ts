@@ -33,3 +33,16 @@ test('has no rule by hand for batches of different size or fewer than four, but 
   const two = await previewDrawn(aDesk(), { rows: HITS.slice(0, 3).map((successes) => ({ successes, of: 45 })) });
   expect(two.kept).toBeNull();
 });
+
+// None of 20 at 9 in 10: the exact upper end is 1 - 0.05^(1/20), Wilson's z²/(20 + z²) with z = 1.644854 (closed forms; the
+// ways: Wilson 1927, Clopper & Pearson 1934, Brown, Cai & DasGupta 2001).
+test('beside the model, the range of one batch in three other ways; the exact one is the widest', async () => {
+  const { rows } = await previewDrawn(aDesk(), { rows: [0, 9].map((successes) => ({ successes, of: 20 })) });
+  const [none, some] = rows.map(({ others }) => others);
+  expect(none?.exact.upper).toBeCloseTo(1 - 0.05 ** (1 / 20), 10);
+  expect(none?.wilson.upper).toBeCloseTo(1.6448536 ** 2 / (20 + 1.6448536 ** 2), 6);
+  expect([none?.exact.lower, none?.wilson.lower, none?.jeffreys.lower]).toEqual([0, 0, 0]);
+  const width = (way: 'wilson' | 'jeffreys' | 'exact') => (some ? some[way].upper - some[way].lower : 0);
+  expect(width('exact')).toBeGreaterThan(width('jeffreys'));
+  expect(width('jeffreys')).toBeGreaterThan(width('wilson'));
+});
