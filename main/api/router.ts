@@ -195,6 +195,7 @@ import { saveWeather } from '../operations/weather/save-weather.ts';
 import { beginWorkbook } from '../operations/workbook/begin-workbook.ts';
 import { closeWorkbook } from '../operations/workbook/close-workbook.ts';
 import { getWorkbookState } from '../operations/workbook/get-workbook-state.ts';
+import { lookAtWorkbook } from '../operations/workbook/look-at-workbook.ts';
 import { openDemo } from '../operations/workbook/open-demo.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
 import { packWorkbook } from '../operations/workbook/pack-workbook.ts';
@@ -217,6 +218,7 @@ export const appRouter = group({
     getWorkbookState: lifecycleQuery(getWorkbookState),
     beginWorkbook: lifecycleCommand(BeginWorkbook, beginWorkbook),
     openWorkbook: lifecycleCommand(OpenWorkbook, openWorkbook),
+    lookAtWorkbook: lifecycleCommand(OpenWorkbook, lookAtWorkbook),
     saveElsewhere: lifecycleCommand(SaveElsewhere, saveElsewhere),
     packWorkbook: lifecycleCommand(PackWorkbook, packWorkbook),
     openDemo: plainLifecycleCommand(openDemo),

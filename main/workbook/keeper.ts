@@ -14,7 +14,7 @@ import { removeLookingCopies } from './looking-copy.ts';
 import type { Migration } from './migrations.ts';
 import { packForMoving, unpackMoved } from './moving.ts';
 import { isPackage } from './open-package.ts';
-import { type OpenSetting, openWorkbookFile } from './open-workbook.ts';
+import { lookAtWorkbookFile, type OpenSetting, openWorkbookFile } from './open-workbook.ts';
 import { finishRestore } from './restore-copy.ts';
 import { freeName, removeUnfinishedCopies } from './safety-copy.ts';
 import { notSavedReason } from './save-trouble.ts';
@@ -103,7 +103,7 @@ class OneKeeper implements Keeper {
   }
 
   open(file: string): Result<Workbook, Refusal> {
-    if (this.#present !== null && isSameFile(this.#present.file, file)) {
+    if (this.#present !== null && !this.#looksOnly && isSameFile(this.#present.file, file)) {
       this.copies.leave();
       return ok(this.#present);
     }
@@ -113,6 +113,16 @@ class OneKeeper implements Keeper {
       this.#notOpened = { name: this.#nameOf(file), file, refusal: opened.refusal };
     }
     return opened;
+  }
+
+  lookAt(file: string): Result<Workbook, Refusal> {
+    if (this.#present !== null && !this.#looksOnly && isSameFile(this.#present.file, file)) return this.open(file);
+    return this.#changeTo(lookAtWorkbookFile(file, this.#setting));
+  }
+
+  /** What is shown is another program's workbook, as it was a moment ago. */
+  get #looksOnly(): boolean {
+    return this.#present?.readOnlyBecause === 'open-elsewhere';
   }
 
   pack(folder: string | null): Result<Packed, Refusal> {

@@ -217,6 +217,8 @@ export interface Keeper {
   begin(name: WorkbookRef['name'], folder: string | null): Result<Workbook, Refusal>;
   /** Opens a file, or unpacks and opens a package; the workbook open until now stays open when that is refused. */
   open(file: WorkbookRef['file']): Result<Workbook, Refusal>;
+  /** Shows a workbook that another program is writing in, as it is at this moment; asked again, anew. Nothing can be changed. */
+  lookAt(file: WorkbookRef['file']): Result<Workbook, Refusal>;
   /** Writes all rows of what is shown into a new file in another folder, and opens that. The first file stays as it is. */
   saveElsewhere(folder: string): Result<Workbook, Refusal>;
   /** One zip with the workbook and its safety copies, for another computer; null = the usual folder. */

@@ -59,14 +59,20 @@ function MissingWorkbook({ missing }: { missing: NonNullable<WorkbookState['miss
 }
 
 /** Why a workbook that is there could not be opened; the ways on stand below. */
-function NotOpened({ name, refusal }: NonNullable<WorkbookState['notOpened']>) {
+function NotOpened({ name, file, refusal }: NonNullable<WorkbookState['notOpened']>) {
   const { copies } = useWords();
+  const look = useOtherWorkbook(ask.workbook.lookAtWorkbook.mutate);
   return (
     <div className="section">
       <p className="bad">
         <strong>{copies.notOpened(name)}</strong>
       </p>
-      <ChangeLines refusal={refusal} />
+      <ChangeLines {...(look.state.refusal ? look.state : { refusal })} />
+      {refusal.kind === 'workbook-open-elsewhere' ? (
+        <Button variant="contained" onClick={() => void look.run({ file })} disabled={look.state.busy}>
+          {copies.lookWithout}
+        </Button>
+      ) : null}
       <p>{copies.comeBack}</p>
     </div>
   );

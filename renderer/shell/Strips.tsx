@@ -3,6 +3,7 @@ import { useState } from 'react';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask } from '../client/client.ts';
 import { useOtherWorkbook } from '../client/hooks.ts';
+import { ChangeLines } from '../components/ChangeLines.tsx';
 import { useMoment } from '../components/moments.ts';
 import { goTo } from '../components/routes.ts';
 import { useDays, useWords } from '../components/words.ts';
@@ -14,6 +15,7 @@ type Open = NonNullable<WorkbookState['open']>;
 export function Strips({ open }: { open: Open }) {
   if (open.kind === 'demo') return <DemoStrip today={open.today} />;
   if (open.lookingAt) return <CopyStrip at={open.lookingAt.at} />;
+  if (open.readOnlyBecause === 'open-elsewhere') return <ElsewhereStrip file={open.file} />;
   if (open.readOnlyBecause) return <ReadOnlyStrip because={open.readOnlyBecause} />;
   if (open.harm) return <HarmStrip harm={open.harm} />;
   return open.riskyPlace ? <RiskyStrip key={open.file} file={open.file} place={open.riskyPlace} /> : null;
@@ -68,6 +70,27 @@ function ReadOnlyStrip({ because }: { because: NonNullable<Open['readOnlyBecause
     <aside className="strip" aria-label={frame.readOnly}>
       <span style={{ maxWidth: '90ch' }}>{words.readOnly[because]}</span>
       {because === 'newer' ? null : <SaveElsewhere />}
+    </aside>
+  );
+}
+
+/** Another program writes in it: one looks again at what it has saved since, or takes it over once it is closed there. */
+function ElsewhereStrip({ file }: { file: string }) {
+  const { copies: words, frame } = useWords();
+  const look = useOtherWorkbook(ask.workbook.lookAtWorkbook.mutate);
+  const write = useOtherWorkbook(ask.workbook.openWorkbook.mutate);
+  return (
+    <aside className="strip" aria-label={frame.readOnly}>
+      <span style={{ maxWidth: '90ch' }}>
+        {words.readOnly['open-elsewhere']}
+        <ChangeLines {...(write.state.refusal ? write.state : look.state)} />
+      </span>
+      <Button variant="outlined" size="small" onClick={() => void look.run({ file })}>
+        {words.lookAgain}
+      </Button>
+      <Button variant="outlined" size="small" onClick={() => void write.run({ file })}>
+        {words.openToWrite}
+      </Button>
     </aside>
   );
 }

@@ -32,9 +32,9 @@ export interface WorkbookRef {
 /**
  * Why a workbook can only be read: it is a safety copy one looks into; it was made by a newer version of the program;
  * it is of an older format, in a place where it cannot be brought up to date; the file or its folder may not be
- * written; or the file has a second name in another folder.
+ * written; the file has a second name in another folder; or another window or program is writing in it.
  */
-export type ReadOnlyReason = 'copy' | 'newer' | 'older' | 'place' | 'two-names';
+export type ReadOnlyReason = 'copy' | 'newer' | 'older' | 'place' | 'two-names' | 'open-elsewhere';
 
 /** A place in which a workbook can come to harm through no fault of the program. */
 export interface RiskyPlace {

@@ -1,6 +1,6 @@
 /**
  * Runs in a process of its own and is killed in the middle of a save.
- * Arguments: workbook, migrations folder, safety folder, 'honest' or 'boasting'.
+ * Arguments: workbook, migrations folder, safety folder, 'honest' or 'boasting', milliseconds between two saves (none).
  * Prints `B <change>` at the beginning of each change, inside its transaction, and `A <change>` once it is acknowledged. A boasting
  * child acknowledges too early: the control that shows whether the parent would notice a loss.
  */
@@ -13,7 +13,7 @@ import { aBar, aBatch } from '../builders/batch.ts';
 /** Rows of one save: a mark, an evening's form, an import. */
 const ROWS_PER_CHANGE = [1, 20, 400];
 
-const [file = '', migrations = '', safetyFolder = '', manner = ''] = process.argv.slice(2);
+const [file = '', migrations = '', safetyFolder = '', manner = '', pause = '0'] = process.argv.slice(2);
 const opened = openWorkbookFile(file, {
   migrations: readMigrations(migrations),
   safetyFolder,
@@ -39,4 +39,5 @@ for (let change = workbook.tables.batches.all().length + 1; ; change += 1) {
   });
   if (!saved.ok) throw new Error(saved.refusal.kind);
   if (manner === 'honest') say(`A ${change}`);
+  if (Number(pause) > 0) Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, Number(pause));
 }

@@ -7,6 +7,7 @@ import { faults as fullDrive } from './full.fault.ts';
 import { faults as harmedFiles } from './import.fault.ts';
 import { faults as kill } from './kill.fault.ts';
 import { faults as lock } from './lock.fault.ts';
+import { faults as looking } from './looking.fault.ts';
 import { faults as hostileCallers } from './loopback.fault.ts';
 import { faults as phases } from './phases.fault.ts';
 import { faults as power } from './power.fault.ts';
@@ -29,6 +30,7 @@ const HARNESSES: Readonly<Record<string, (options: { readonly short: boolean }) 
   'a power cut': power,
   'an operation and its lock': lock,
   'another time zone': zones,
+  'looking at what another program writes': looking,
   'two processes at one workbook': twoProcesses,
   'taking everything back, and doing it again': undoWalks,
 };

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { inAnotherProcess } from '../builders/another-process.ts';
 import { doors, launchBrowser, setDay } from './doors.ts';
 
 let browser: Browser;
@@ -24,6 +25,10 @@ async function addHive(page: Page, code: string): Promise<void> {
   await page.getByRole('button', { name: 'Add a hive' }).click();
   await page.getByRole('link', { name: code }).waitFor();
 }
+
+/** A yard without hives is only to be seen where one may be chosen. */
+const yardOffered = (page: Page, name: string) =>
+  page.locator('option', { hasText: name }).first().waitFor({ state: 'attached' });
 
 describe.each(doors(() => browser))('safety copies in the $name', (door) => {
   test('one looks inside a copy, goes back to it, and back again', async () => {
@@ -115,6 +120,43 @@ test('a workbook another program replaced: what is typed stays, and is saved in 
     await house.close();
   }
 }, 60_000);
+
+test('a workbook another program writes in: looked at without changing it, looked at again, taken over once closed', async () => {
+  setDay('2026-05-04');
+  const folder = mkdtempSync(join(tmpdir(), 'ripecell-held-'));
+  const holder = await inAnotherProcess(join(folder, 'Held.ripecell'));
+  await holder.addYard('Orchard');
+  const house = await doors(() => browser)[0]?.open();
+  if (!house) throw new Error('no door');
+  try {
+    const { page } = house;
+    await page.getByLabel('File', { exact: true }).fill(holder.file);
+    await page.getByRole('button', { name: 'Open one' }).click();
+    await page.getByRole('button', { name: 'Look at it without changing it' }).click();
+    const strip = page.getByRole('complementary', { name: 'Reading only' });
+    await strip.getByText('open in another window or program').waitFor();
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Hives' }).click();
+    await yardOffered(page, 'Orchard');
+    await holder.addYard('Meadow');
+    await strip.getByRole('button', { name: 'Look again' }).click();
+    await yardOffered(page, 'Meadow');
+
+    await page.getByLabel('Code', { exact: true }).fill('H01');
+    await page.getByRole('button', { name: 'Add a hive' }).click();
+    await page.getByText('open for reading only').first().waitFor();
+    await strip.getByRole('button', { name: 'Open it to write' }).click();
+    await strip.getByRole('alert').getByText('Go on there, close it there first').waitFor();
+    await holder.close();
+    await strip.getByRole('button', { name: 'Open it to write' }).click();
+    await strip.waitFor({ state: 'detached' });
+    await addHive(page, 'H02');
+    expect(house.problems).toEqual([]);
+  } finally {
+    await house.close();
+    rmSync(folder, { recursive: true });
+  }
+}, 90_000);
 
 /** Closes the workbook, cuts its file in half, and tries to open it. */
 async function damageWorkbook(page: Page): Promise<void> {

@@ -20,6 +20,8 @@ const READ_ONLY: Readonly<Record<ReadOnlyReason, string>> = {
     'This file or its folder may not be written to, so the workbook is shown for reading only. Copy the file to your documents and open it there to write in it.',
   'two-names':
     'This file has a second name in another folder, so the workbook is shown for reading only: what is saved under one name could be lost under the other. Remove one of the two names, then open it again.',
+  'open-elsewhere':
+    'This workbook is open in another window or program, so you see it as it was saved when you looked. Nothing can be changed here.',
 };
 
 const RISKY: Readonly<Record<RiskyPlace['kind'], (sign: string) => string>> = {
@@ -95,6 +97,9 @@ export const copies = {
   strip: (moment: string) => `You are looking into the safety copy of ${moment}. Nothing can be saved in it.`,
   leave: 'Back to my workbook',
   readOnly: READ_ONLY,
+  lookWithout: 'Look at it without changing it',
+  lookAgain: 'Look again',
+  openToWrite: 'Open it to write',
   risky: (place: RiskyPlace) => RISKY[place.kind](place.sign),
   understood: 'I understand',
   harm: {

@@ -141,7 +141,7 @@ export const REFUSALS: Sentences<Own> = {
   'workbook-damaged': ({ file }) =>
     `File: ${file} is damaged. It was left as it is. Open the latest safety copy instead.`,
   'workbook-open-elsewhere': () =>
-    'File: this workbook is open in another window. Close it there, or go on in that window.',
+    'File: this workbook is open in another window or program. Go on there, close it there first, or look at it here without changing it.',
   'place-not-writable': ({ folder }) =>
     `Folder: nothing can be written in ${folder}. Choose another folder, such as your documents.`,
   'no-workbook-to-copy': () => 'There is no workbook of your own open to make a copy of. Open it first.',

@@ -12,6 +12,8 @@ const READ_ONLY: Readonly<Record<ReadOnlyReason, string>> = {
     'Diese Datei oder ihr Ordner darf nicht beschrieben werden, darum wird das Arbeitsbuch nur zum Lesen gezeigt. Kopieren Sie die Datei in Ihre Dokumente, und öffnen Sie sie dort, um darin zu schreiben.',
   'two-names':
     'Diese Datei hat einen zweiten Namen in einem anderen Ordner, darum wird das Arbeitsbuch nur zum Lesen gezeigt: Was unter dem einen Namen gespeichert wird, könnte unter dem anderen verloren gehen. Entfernen Sie einen der beiden Namen, und öffnen Sie es dann noch einmal.',
+  'open-elsewhere':
+    'Dieses Arbeitsbuch ist in einem anderen Fenster oder Programm geöffnet, darum sehen Sie es, wie es gespeichert war, als Sie nachsahen. Hier kann nichts geändert werden.',
 };
 
 const RISKY: Readonly<Record<RiskyPlace['kind'], (sign: string) => string>> = {
@@ -94,6 +96,9 @@ export const copies: Translation<typeof english> = {
   strip: (moment: string) => `Sie sehen in die Sicherung von ${moment}. Darin kann nichts gespeichert werden.`,
   leave: 'Zurück zu meinem Arbeitsbuch',
   readOnly: READ_ONLY,
+  lookWithout: 'Ansehen, ohne etwas zu ändern',
+  lookAgain: 'Noch einmal nachsehen',
+  openToWrite: 'Zum Schreiben öffnen',
   risky: (place: RiskyPlace) => RISKY[place.kind](place.sign),
   understood: 'Verstanden',
   harm: {

@@ -143,7 +143,7 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
   'workbook-damaged': ({ file }) =>
     `Datei: ${file} ist beschädigt. Sie wurde gelassen, wie sie ist. Öffnen Sie stattdessen die neueste Sicherung.`,
   'workbook-open-elsewhere': () =>
-    'Datei: Dieses Arbeitsbuch ist in einem anderen Fenster geöffnet. Schließen Sie es dort, oder machen Sie in jenem Fenster weiter.',
+    'Datei: Dieses Arbeitsbuch ist in einem anderen Fenster oder Programm geöffnet. Machen Sie dort weiter, schließen Sie es dort zuerst, oder sehen Sie es hier an, ohne etwas zu ändern.',
   'place-not-writable': ({ folder }) =>
     `Ordner: In ${folder} kann nichts geschrieben werden. Wählen Sie einen anderen Ordner, etwa Ihre Dokumente.`,
   'no-workbook-to-copy': () =>
