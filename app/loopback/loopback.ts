@@ -43,7 +43,8 @@ const LIMITS = {
   keepAliveTimeout: 5_000,
   connectionsCheckingInterval: 500,
 } as const;
-const MOST_CONNECTIONS = 64;
+/** A browser keeps six lines to one address: enough for five windows, few enough that silent callers cost nothing. */
+const MOST_CONNECTIONS = 32;
 
 export async function startLoopback(setting: LoopbackSetting): Promise<Loopback> {
   const thread = startReckoningThread(join(setting.out, 'main/reckoning-worker.js'));

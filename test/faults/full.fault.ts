@@ -16,6 +16,7 @@ const DRIVE_KILOBYTES = 3072;
 const LEFT_FREE = { least: 16, most: 900 };
 /** Far above what fits; only reached when the harness is blind. */
 const SAVES_MOST = 5000;
+const CONTROL_LEVELS = 5;
 
 interface Findings {
   levels: number;
@@ -39,14 +40,36 @@ export function faults({ short }: { readonly short: boolean }): Promise<readonly
     ]);
   }
   try {
-    return Promise.resolve(fillLevels(drive, short ? 20 : 200));
+    return Promise.resolve([fillReport(drive, short ? 20 : 200), controlReport(drive)]);
   } finally {
     spawnSync('umount', [drive]);
     rmSync(drive, { recursive: true, force: true });
   }
 }
 
-function fillLevels(drive: string, levels: number): readonly FaultReport[] {
+function fillReport(drive: string, levels: number): FaultReport {
+  const found = fillLevels(drive, levels, 'honest');
+  const good = found.refusedAsFull === levels && found.wentOnOnceFreed === levels && found.lost + found.leftovers === 0;
+  return {
+    harness: 'full drive',
+    outcome: good && found.otherwise + found.createdWhileFull === 0 ? 'passed' : 'failed',
+    figures: Object.entries(found).map(([what, times]) => `full ${what} ${times}`),
+  };
+}
+
+function controlReport(drive: string): FaultReport {
+  const { lost, acknowledged } = fillLevels(drive, CONTROL_LEVELS, 'boasting');
+  return {
+    harness: 'full drive control: saves acknowledged although the drive is full must be found missing',
+    outcome: lost === CONTROL_LEVELS ? 'passed' : 'failed',
+    figures: [`full control lost ${lost} of ${acknowledged}`],
+  };
+}
+
+/** The boasting manner acknowledges the save that was refused. */
+type Manner = 'honest' | 'boasting';
+
+function fillLevels(drive: string, levels: number, manner: Manner): Findings {
   const found: Findings = {
     levels: 0,
     refusedAsFull: 0,
@@ -59,20 +82,13 @@ function fillLevels(drive: string, levels: number): readonly FaultReport[] {
   };
   for (let level = 0; level < levels; level += 1) {
     const free = LEFT_FREE.least + ((LEFT_FREE.most - LEFT_FREE.least) * level) / Math.max(1, levels - 1);
-    oneLevel(drive, Math.round(free), found);
+    oneLevel(drive, Math.round(free), manner, found);
     for (const name of readdirSync(drive)) rmSync(join(drive, name), { recursive: true });
   }
-  const good = found.refusedAsFull === levels && found.wentOnOnceFreed === levels && found.lost + found.leftovers === 0;
-  return [
-    {
-      harness: 'full drive',
-      outcome: good && found.otherwise + found.createdWhileFull === 0 ? 'passed' : 'failed',
-      figures: Object.entries(found).map(([what, times]) => `full ${what} ${times}`),
-    },
-  ];
+  return found;
 }
 
-function oneLevel(drive: string, freeKilobytes: number, found: Findings): void {
+function oneLevel(drive: string, freeKilobytes: number, manner: Manner, found: Findings): void {
   const setting: OpenSetting = {
     migrations: readMigrations(MIGRATIONS),
     safetyFolder: drive,
@@ -86,7 +102,7 @@ function oneLevel(drive: string, freeKilobytes: number, found: Findings): void {
   writeFileSync(balloon, Buffer.alloc(Math.max(0, bavail * bsize - freeKilobytes * 1024)));
 
   found.levels += 1;
-  const { acknowledged, refusal } = saveUntilRefused(workbook);
+  const { acknowledged, refusal } = saveUntilRefused(workbook, manner);
   found.acknowledged += acknowledged.length;
   if (refusal === 'disk-full') found.refusedAsFull += 1;
   else found.otherwise += 1;
@@ -108,12 +124,12 @@ function oneLevel(drive: string, freeKilobytes: number, found: Findings): void {
   again.value.close();
 }
 
-function saveUntilRefused(workbook: Workbook): { acknowledged: string[]; refusal: string | null } {
+function saveUntilRefused(workbook: Workbook, manner: Manner): { acknowledged: string[]; refusal: string | null } {
   const acknowledged: string[] = [];
   for (let number = 0; number < SAVES_MOST; number += 1) {
     const refusal = save(workbook, `yard-${number}`);
+    if (refusal === null || manner === 'boasting') acknowledged.push(`yard-${number}`);
     if (refusal !== null) return { acknowledged, refusal };
-    acknowledged.push(`yard-${number}`);
   }
   return { acknowledged, refusal: null };
 }

@@ -19,10 +19,10 @@ const ZONES = [
   ],
   ...[
     'Africa/Casablanca',
-    'Europe/London',
+    'Pacific/Chatham',
     'America/St_Johns',
     'America/Havana',
-    'America/Santiago',
+    'Africa/Cairo',
     'Pacific/Pago_Pago',
   ],
 ];
@@ -31,6 +31,7 @@ const [FIRST, LAST] = [dayOfIso('2024-01-01'), dayOfIso('2032-12-31')];
 const SHORT_STEP = 59;
 const SHORT_ZONES = 3;
 const AT_ONCE = 2;
+const LONG_ZONES = 12;
 
 interface ZoneFindings {
   readonly calendar: string;
@@ -46,7 +47,7 @@ export async function faults({ short }: { readonly short: boolean }): Promise<re
   const step = short ? SHORT_STEP : 1;
   const reference = await inZone('UTC', step);
   const found: (ZoneFindings & { readonly zone: string })[] = [];
-  const zones = short ? ZONES.slice(0, SHORT_ZONES) : ZONES;
+  const zones = [...new Set(ZONES)].slice(0, short ? SHORT_ZONES : LONG_ZONES);
   const waiting = [...zones];
   const work = async () => {
     for (let zone = waiting.shift(); zone !== undefined; zone = waiting.shift())
@@ -61,7 +62,8 @@ export async function faults({ short }: { readonly short: boolean }): Promise<re
   return [
     {
       harness: 'time zones',
-      outcome: found.length === zones.length && off.length === 0 && wrong === 0 ? 'passed' : 'failed',
+      outcome:
+        found.length === (short ? SHORT_ZONES : LONG_ZONES) && off.length === 0 && wrong === 0 ? 'passed' : 'failed',
       figures: [
         `zones ${found.length}`,
         `zones days in each ${reference.days}`,

@@ -104,6 +104,19 @@ describe('the door of the browser shell', () => {
     }
   }, 30_000);
 
+  test('keeps 32 lines and no more', async () => {
+    const lines = Array.from({ length: 60 }, () => connect({ host: '127.0.0.1', port }).on('error', () => {}));
+    try {
+      let cut = 0;
+      for (const line of lines) line.on('close', () => (cut += 1)).resume();
+      // Well before the time allowed for headers (3 s) would cut the silent ones of the 32.
+      await expect.poll(() => cut, { timeout: 2_500, interval: 50 }).toBeGreaterThanOrEqual(28);
+      expect(cut).toBeLessThan(60);
+    } finally {
+      for (const line of lines) line.destroy();
+    }
+  });
+
   test('cuts a caller that drips its headers, and still answers others', async () => {
     const slow = connect({ host: '127.0.0.1', port }, () => slow.write('GET / HTTP/1.1\r\nHost: '));
     const closed = new Promise<void>((resolve) => {
