@@ -18,9 +18,11 @@ import {
   AcceptProposal,
   AddBoxes,
   EndPlacement,
+  ListLooks,
   LookSheet,
   PlaceCells,
   RecordLook,
+  RemoveLook,
   RetireBox,
   SaveBox,
 } from '../../shared/contract/boxes.ts';
@@ -40,7 +42,15 @@ import { CalendarChoice } from '../../shared/contract/files.ts';
 import { AnswerFollowUp } from '../../shared/contract/follow-ups.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps, UndoFrom } from '../../shared/contract/history.ts';
-import { HiveId, HiveLookSheet, RecordHiveLook, SaveHive, SaveYard, SetRoles } from '../../shared/contract/hives.ts';
+import {
+  HiveId,
+  HiveLookSheet,
+  RecordHiveLook,
+  RemoveHiveLook,
+  SaveHive,
+  SaveYard,
+  SetRoles,
+} from '../../shared/contract/hives.ts';
 import { ImportTable, ImportWorkbook } from '../../shared/contract/import.ts';
 import { GetMethod, SaveMethodCopy } from '../../shared/contract/methods.ts';
 import { ListNotes } from '../../shared/contract/notes.ts';
@@ -88,6 +98,7 @@ import { previewClashes } from '../operations/batches/preview-clashes.ts';
 import { previewSlip } from '../operations/batches/preview-slip.ts';
 import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
 import { recordObservation } from '../operations/batches/record-observation.ts';
+import { removeBatch } from '../operations/batches/remove-batch.ts';
 import { removeObservation } from '../operations/batches/remove-observation.ts';
 import { setWarmth } from '../operations/batches/set-warmth.ts';
 import { startBatch } from '../operations/batches/start-batch.ts';
@@ -97,10 +108,12 @@ import { addBoxes } from '../operations/boxes/add-boxes.ts';
 import { endPlacement } from '../operations/boxes/end-placement.ts';
 import { getLookSheet } from '../operations/boxes/get-look-sheet.ts';
 import { listBoxes } from '../operations/boxes/list-boxes.ts';
+import { listLooks } from '../operations/boxes/list-looks.ts';
 import { makeErrand } from '../operations/boxes/make-errand.ts';
 import { placeCells } from '../operations/boxes/place-cells.ts';
 import { previewErrand } from '../operations/boxes/preview-errand.ts';
 import { recordLook } from '../operations/boxes/record-look.ts';
+import { removeLook } from '../operations/boxes/remove-look.ts';
 import { retireBox } from '../operations/boxes/retire-box.ts';
 import { saveBox } from '../operations/boxes/save-box.ts';
 import { takeErrand } from '../operations/boxes/take-errand.ts';
@@ -143,6 +156,7 @@ import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { recordScore } from '../operations/hives/record-score.ts';
 import { recordTest } from '../operations/hives/record-test.ts';
 import { recordTreatment } from '../operations/hives/record-treatment.ts';
+import { removeHiveLook } from '../operations/hives/remove-hive-look.ts';
 import { saveHive } from '../operations/hives/save-hive.ts';
 import { saveYard } from '../operations/hives/save-yard.ts';
 import { setRoles } from '../operations/hives/set-roles.ts';
@@ -245,6 +259,7 @@ export const appRouter = group({
     removeObservation: command(RemoveObservation, removeObservation),
     editBatch: command(EditBatch, editBatch),
     closeBatch: command(CloseBatch, closeBatch),
+    removeBatch: command(BatchId, removeBatch),
   }),
   hives: group({
     listHives: plainQuery(listHives),
@@ -260,6 +275,7 @@ export const appRouter = group({
     recordTreatment: command(RecordTreatment, recordTreatment),
     moveHive: command(MoveHive, moveHive),
     recordHiveLook: command(RecordHiveLook, recordHiveLook),
+    removeHiveLook: command(RemoveHiveLook, removeHiveLook),
     printHivePage: command(PrintHivePage, printHivePage),
     printInspectorPages: command(PrintInspectorPages, printInspectorPages),
   }),
@@ -276,6 +292,8 @@ export const appRouter = group({
     getLookSheet: query(LookSheet, getLookSheet),
     placeCells: command(PlaceCells, placeCells),
     recordLook: command(RecordLook, recordLook),
+    listLooks: query(ListLooks, listLooks),
+    removeLook: command(RemoveLook, removeLook),
     makeErrand: command(MakeErrand, makeErrand),
     previewErrand: resultQuery(PreviewErrand, previewErrand),
     takeErrand: command(TakeErrand, takeErrand),

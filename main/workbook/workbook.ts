@@ -46,6 +46,7 @@ export interface TallyTable {
   get(batchId: Id): BatchTally | null;
   put(tally: BatchTally): void;
   ofSeason(season: number): readonly BatchTally[];
+  remove(batchId: Id): void;
   all(): readonly BatchTally[];
 }
 

@@ -1,13 +1,12 @@
 import { Button } from '@mui/material';
-import { ask } from '../client/client.ts';
-import { useAnswer } from '../client/hooks.ts';
 import { useSentences, useWords } from '../components/words.ts';
+import { useUndoState } from './use-undo.ts';
 
 /** What Ctrl+Z would take back, in words; nothing where there is nothing. */
 export function UndoButton({ onUndo }: { onUndo: () => void }) {
   const { history } = useWords();
   const say = useSentences();
-  const state = useAnswer(['history', 'undo-state'], () => ask.history.getUndoState.query());
+  const state = useUndoState();
   if (!state.data?.undo) return null;
   const words = history.undoThat(say.change(state.data.undo.words));
   return (

@@ -8,6 +8,8 @@ import type { Turned, Way } from './use-undo.ts';
 /** Long enough to read a sentence and reach for the button; the history page keeps it for good. */
 const SHOWN_FOR_MS = 15_000;
 
+const SAID = { undo: 'undone', redo: 'doneAgain', 'taken-out': 'happened' } as const;
+
 interface UndoLineProps {
   readonly turned: Turned | null;
   readonly state: ChangeState;
@@ -15,7 +17,7 @@ interface UndoLineProps {
   readonly onClose: () => void;
 }
 
-/** At the foot of the window: what was taken back or done again, and the other way. */
+/** At the foot of the window: what was taken back, done again or taken out, and the other way. */
 export function UndoLine({ turned, state, onTurn, onClose }: UndoLineProps) {
   const say = useSentences();
   const { history, frame } = useWords();
@@ -36,7 +38,7 @@ export function UndoLine({ turned, state, onTurn, onClose }: UndoLineProps) {
           {said === null ? (
             <ChangeLines refusal={state.refusal} notReached={state.notReached} />
           ) : (
-            <span>{turned.way === 'undo' ? history.undone(said) : history.doneAgain(said)}</span>
+            <span>{history[SAID[turned.way]](said)}</span>
           )}
           <span className="acts">
             {said === null ? null : (

@@ -221,6 +221,14 @@ export type BatchesRefusal =
   | { readonly kind: 'move-past-window'; readonly field: 'movedTo'; readonly earliest: IsoDay; readonly latest: IsoDay }
   | { readonly kind: 'observation-not-found' };
 
+/** What was taken out. */
+export interface BatchRemoved {
+  /** Its code. */
+  readonly batch: string;
+  /** How many queens with a number came from it; they stay. */
+  readonly queens: number;
+}
+
 /** What a change of a batch answers: the batch as it now stands, and what is odd about it. */
 export interface BatchChanged {
   readonly batch: BatchDetail;

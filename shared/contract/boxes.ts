@@ -27,6 +27,8 @@ export const RecordLook = BoxLook.omit({ placementId: true }).extend({
   /** Shift + result key: the queen gets this number as well. */
   queen: z.object({ id: IdField, number: z.string().trim().min(1).max(12) }).nullable(),
 });
+export const ListLooks = z.object({ boxId: IdField });
+export const RemoveLook = z.object({ lookId: IdField });
 export const EndPlacement = z.object({ placementId: IdField, endedOn: IsoDayField, reason: z.enum(PLACEMENT_ENDS) });
 /** The proposal as it was shown; one that no longer stands is refused, so that nothing is ended unseen. */
 export const AcceptProposal = z.object({
@@ -131,6 +133,7 @@ export type BoxesRefusal =
   | { readonly kind: 'emergence-passed'; readonly field: 'placedOn'; readonly latest: IsoDay }
   | { readonly kind: 'cells-not-ripe'; readonly field: 'placedOn'; readonly earliest: IsoDay }
   | { readonly kind: 'look-before-placing'; readonly field: 'lookedOn' | 'endedOn'; readonly placedOn: IsoDay }
+  | { readonly kind: 'look-missing' }
   | { readonly kind: 'placement-not-found' }
   | { readonly kind: 'proposal-outdated'; readonly box: string }
   | { readonly kind: 'wrong-number-of-ids'; readonly needed: number };

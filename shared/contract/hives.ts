@@ -16,6 +16,7 @@ export const SetRoles = z.object({
   ids: z.array(IdField).max(4),
 });
 export const RecordHiveLook = HiveLook;
+export const RemoveHiveLook = z.object({ lookId: IdField });
 /** The rows of an evening's typing: the hives of one yard, or all when it is null. */
 export const HiveLookSheet = z.object({ yardId: IdField.nullable(), sheetDay: IsoDayField });
 export const HiveId = z.object({ colonyId: IdField });

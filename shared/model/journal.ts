@@ -8,6 +8,12 @@ import type { ObservationKind, Step } from './step.ts';
 /** What one change did, as facts with the names of that day. Each has its sentence in shared/text/english/history.ts. */
 export type ChangeWords =
   | { readonly did: 'start-batch' | 'edit-batch' | 'close-batch' | 'print-labels'; readonly batch: string }
+  | {
+      readonly did: 'remove-batch';
+      readonly batch: string;
+      /** With a number; they stay. */
+      readonly queens: number;
+    }
   | { readonly did: 'add-bar' | 'record-bar-counts'; readonly batch: string; readonly bar: number | null }
   | { readonly did: 'mark-step' | 'unmark-step' | 'move-step'; readonly batch: string; readonly step: Step }
   | {
@@ -28,6 +34,7 @@ export type ChangeWords =
       /** The number given to the queen with it. */
       readonly queen: string | null;
     }
+  | { readonly did: 'remove-look'; readonly box: string; readonly on: IsoDay }
   | { readonly did: 'take-errand'; readonly from: string; readonly looks: number }
   | { readonly did: 'end-placement'; readonly box: string; readonly reason: PlacementEnd }
   | { readonly did: 'retire-box'; readonly box: string }
@@ -37,7 +44,7 @@ export type ChangeWords =
       readonly hive: string;
     }
   | { readonly did: 'set-roles'; readonly hive: string; readonly season: number }
-  | { readonly did: 'record-hive-look'; readonly hive: string; readonly on: IsoDay }
+  | { readonly did: 'record-hive-look' | 'remove-hive-look'; readonly hive: string; readonly on: IsoDay }
   | { readonly did: 'record-feeding' | 'remove-feeding'; readonly places: string; readonly on: IsoDay }
   | { readonly did: 'save-queen' | 'record-feedback'; readonly queen: string }
   | { readonly did: 'move-queen'; readonly queen: string; readonly place: QueenPlace }

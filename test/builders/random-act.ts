@@ -7,6 +7,7 @@ import { markStep } from '../../main/operations/batches/mark-step.ts';
 import { moveStep } from '../../main/operations/batches/move-step.ts';
 import { recordBarCounts } from '../../main/operations/batches/record-bar-counts.ts';
 import { recordObservation } from '../../main/operations/batches/record-observation.ts';
+import { removeBatch } from '../../main/operations/batches/remove-batch.ts';
 import { removeObservation } from '../../main/operations/batches/remove-observation.ts';
 import { setWarmth } from '../../main/operations/batches/set-warmth.ts';
 import { startBatch } from '../../main/operations/batches/start-batch.ts';
@@ -15,11 +16,13 @@ import { addBoxes } from '../../main/operations/boxes/add-boxes.ts';
 import { endPlacement } from '../../main/operations/boxes/end-placement.ts';
 import { placeCells } from '../../main/operations/boxes/place-cells.ts';
 import { recordLook } from '../../main/operations/boxes/record-look.ts';
+import { removeLook } from '../../main/operations/boxes/remove-look.ts';
 import { retireBox } from '../../main/operations/boxes/retire-box.ts';
 import { feedSeveral } from '../../main/operations/feeding/feed-several.ts';
 import { recordFeeding } from '../../main/operations/feeding/record-feeding.ts';
 import { removeFeeding } from '../../main/operations/feeding/remove-feeding.ts';
 import { recordHiveLook } from '../../main/operations/hives/record-hive-look.ts';
+import { removeHiveLook } from '../../main/operations/hives/remove-hive-look.ts';
 import { saveHive } from '../../main/operations/hives/save-hive.ts';
 import { saveYard } from '../../main/operations/hives/save-yard.ts';
 import { setRoles } from '../../main/operations/hives/set-roles.ts';
@@ -280,6 +283,11 @@ export const ACTS: Readonly<Record<string, Act>> = {
       food: null,
       note: draw.note() ?? 'calm',
     }),
+  'take a look out': (desk, draw) =>
+    removeLook(desk, { lookId: draw.from(desk.workbook.tables.boxLooks.all())?.id ?? 'none' }),
+  'take a look into a hive out': (desk, draw) =>
+    removeHiveLook(desk, { lookId: draw.from(desk.workbook.tables.hiveLooks.all())?.id ?? 'none' }),
+  'take a batch out': (desk, draw) => removeBatch(desk, { batchId: batchId(desk, draw) }),
   'feed one': (desk, draw) =>
     recordFeeding(desk, {
       id: draw.from(desk.workbook.tables.feedings.all())?.id ?? desk.ids.next(),

@@ -22,6 +22,7 @@ export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGua
       entered_sealing = excluded.entered_sealing, sealed = excluded.sealed, placed = excluded.placed,
       emergence_known = excluded.emergence_known, emerged = excluded.emerged, mating_known = excluded.mating_known,
       proved = excluded.proved, laying = excluded.laying`);
+  const remove = db.prepare<[string]>('DELETE FROM batch_tally WHERE batch_id = ?');
   return {
     get: (batchId) => one.get(batchId) ?? null,
     put(tally) {
@@ -29,6 +30,10 @@ export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGua
       put.run(tally);
     },
     ofSeason: (year) => season.all(year),
+    remove(batchId) {
+      guardWrite();
+      remove.run(batchId);
+    },
     all: () => every.all(),
   };
 }

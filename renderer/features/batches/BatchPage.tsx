@@ -18,6 +18,7 @@ import { BatchSightings } from './BatchSightings.tsx';
 import { Contradictions } from './Contradictions.tsx';
 import { DroneLines } from './DroneLines.tsx';
 import { useFactText } from './fact-text.ts';
+import { RemoveBatch } from './RemoveBatch.tsx';
 import { Timetable } from './Timetable.tsx';
 
 /** One batch: where it stands, how many are left, what is forbidden, what is next. */
@@ -52,6 +53,7 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
         </div>
       </div>
       <BatchHistory batchId={batch.id} />
+      <RemoveBatch batchId={batch.id} />
     </Page>
   );
 }

@@ -12,6 +12,7 @@ import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
 import { BoxFeeding } from './BoxFeeding.tsx';
+import { BoxLooks } from './BoxLooks.tsx';
 import { BoxParticulars } from './BoxParticulars.tsx';
 import { StateSign } from './StateSign.tsx';
 
@@ -56,6 +57,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
           ) : null,
         )}
       </dl>
+      <BoxLooks boxId={box.id} />
       <BoxFeeding boxId={box.id} />
       <HistoryFold {...history} />
       {box.placementId ? <FreeForm placementId={box.placementId} /> : null}

@@ -1,5 +1,6 @@
 import { ask } from '../../client/client.ts';
-import { useAnswer, useChange } from '../../client/hooks.ts';
+import { useAnswer } from '../../client/hooks.ts';
+import { useTakeOut } from '../../client/taken-out.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { FeedingLines } from '../../components/FeedingLines.tsx';
 import { useWords } from '../../components/words.ts';
@@ -9,7 +10,7 @@ export function BoxFeeding({ boxId }: { boxId: string }) {
   const { feeding: words } = useWords();
   const asked = { place: 'box', id: boxId } as const;
   const feedings = useAnswer(['feedings', asked], () => ask.feeding.listFeedings.query(asked));
-  const remove = useChange(ask.feeding.removeFeeding.mutate);
+  const remove = useTakeOut(ask.feeding.removeFeeding.mutate);
   return (
     <>
       <h3>{words.list}</h3>

@@ -3,6 +3,7 @@ import { type FormEvent, useState } from 'react';
 import { type Feed, feedMeasure } from '../../../shared/model/feeding.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
+import { useTakeOut } from '../../client/taken-out.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { FeedCaution, FeedChoice } from '../../components/FeedChoice.tsx';
@@ -16,7 +17,7 @@ export function HiveFeeding({ colonyId }: { colonyId: string }) {
   const { feeding: words } = useWords();
   const asked = { place: 'hive', id: colonyId } as const;
   const feedings = useAnswer(['feedings', asked], () => ask.feeding.listFeedings.query(asked));
-  const remove = useChange(ask.feeding.removeFeeding.mutate);
+  const remove = useTakeOut(ask.feeding.removeFeeding.mutate);
   return (
     <Section title={words.list}>
       <FeedingLines

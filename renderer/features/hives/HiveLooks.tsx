@@ -3,6 +3,7 @@ import { type FormEvent, useState } from 'react';
 import type { HiveDetail } from '../../../shared/contract/hives.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
+import { useTakeOut } from '../../client/taken-out.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { Section } from '../../components/Section.tsx';
@@ -13,6 +14,7 @@ import { useDays, useToday, useWords } from '../../components/words.ts';
 export function HiveLooks({ hive }: { hive: HiveDetail }) {
   const { hives: words } = useWords();
   const days = useDays();
+  const remove = useTakeOut(ask.hives.removeHiveLook.mutate);
   return (
     <Section title={words.one.looks}>
       {hive.looks.length === 0 ? <p className="soft">{words.one.noLooks}</p> : null}
@@ -27,11 +29,21 @@ export function HiveLooks({ hive }: { hive: HiveDetail }) {
                 look.food ? `${words.one.food}: ${look.food}` : null,
               ]
                 .filter(Boolean)
-                .join(' · ')}
+                .join(' · ')}{' '}
+              <button
+                type="button"
+                className="as-text small no-print"
+                disabled={remove.state.busy}
+                aria-label={words.one.removeLookOf(days.short(look.lookedOn))}
+                onClick={() => void remove.run({ lookId: look.id })}
+              >
+                {words.one.removeLook}
+              </button>
             </dd>
           </div>
         ))}
       </dl>
+      <ChangeLines {...remove.state} />
       <LookForm colonyId={hive.id} />
     </Section>
   );

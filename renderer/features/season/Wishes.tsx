@@ -3,6 +3,7 @@ import type { SeasonPlan, WishLine } from '../../../shared/contract/season-plan.
 import type { Wish } from '../../../shared/model/wish.ts';
 import { ask } from '../../client/client.ts';
 import { useChange } from '../../client/hooks.ts';
+import { useTakeOut } from '../../client/taken-out.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import { Section } from '../../components/Section.tsx';
@@ -68,7 +69,7 @@ function WishActs({ wish }: { wish: WishLine }) {
   const days = useDays();
   const today = useToday();
   const save = useChange(ask.season.saveWish.mutate);
-  const remove = useChange(ask.season.removeWish.mutate);
+  const remove = useTakeOut(ask.season.removeWish.mutate);
   const named = (act: string) => words.actsOn(act, wish.forWhom ?? words.own, days.short(wish.wantedOn));
   const settle: Wish = { ...bare(wish), settledOn: wish.settledOn === null ? today : null };
   const act = wish.settledOn === null ? words.settle : words.reopen;

@@ -126,6 +126,9 @@ export const batches = {
     note: 'Note',
     lesson: 'Lesson for next year, in one sentence',
     saveNotes: 'Save notes',
+    removeBatch: 'Take this batch out',
+    removeBatchHint:
+      'For a batch that was started by mistake. Bars, counts, days and cells go with it; looks and queens with a number stay. It can be undone.',
     closeBatch: 'Close this batch',
     closedOn: (day: string) => `Closed on ${day}`,
     gone: 'This batch is not in the workbook.',

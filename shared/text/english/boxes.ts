@@ -66,6 +66,11 @@ export const boxes = {
     next: 'Next look',
     queen: 'Queen',
   },
+  looks: 'Looks',
+  noLooks: 'No look yet.',
+  olderLooks: (n: number) => (n === 1 ? '1 older' : `${n} older`),
+  removeLook: 'Take out',
+  removeLookOf: (day: string, result: string) => `Take out: ${day}, ${result}`,
   sheet: {
     title: 'Type looks',
     which: 'Which boxes',

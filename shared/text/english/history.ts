@@ -32,6 +32,8 @@ export const CHANGES: Sentences = {
   'start-batch': ({ batch }) => `Start batch ${batch}`,
   'edit-batch': ({ batch }) => `Notes on ${batch}`,
   'close-batch': ({ batch }) => `Close ${batch}`,
+  'remove-batch': ({ batch, queens: n }) =>
+    `Batch ${batch} taken out${n === 0 ? '' : n === 1 ? ', 1 queen stays' : `, ${n} queens stay`}`,
   'print-labels': ({ batch }) => `Labels of ${batch} noted as printed`,
   'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
   'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,
@@ -51,6 +53,7 @@ export const CHANGES: Sentences = {
   'take-errand': ({ from, looks }) => `Take in ${looks === 1 ? '1 look' : `${looks} looks`} from “${from}”`,
   'record-look': ({ box, result, queen }) =>
     `${box} ${lookWords[result].name}${queen === null ? '' : `, queen ${queen}`}`,
+  'remove-look': ({ box, on }) => `${box}, look of ${shortDay(on)} taken out`,
   'end-placement': ({ box, reason }) => `${box} freed, ${boxes.ends[reason]}`,
   'retire-box': ({ box }) => `${box} taken out of use`,
   'save-yard': ({ yard }) => `Yard ${yard}`,
@@ -61,6 +64,7 @@ export const CHANGES: Sentences = {
   'move-hive': ({ hive }) => `Hive ${hive} moved`,
   'set-roles': ({ hive, season }) => `Role of ${hive} in ${season}`,
   'record-hive-look': ({ hive }) => `Look into ${hive}`,
+  'remove-hive-look': ({ hive, on }) => `${hive}, look of ${shortDay(on)} taken out`,
   'record-feeding': ({ places, on }) => `Fed on ${shortDay(on)}: ${places}`,
   'remove-feeding': ({ places, on }) => `Not fed on ${shortDay(on)} after all: ${places}`,
   'save-queen': ({ queen }) => `Queen ${queen}`,
@@ -324,6 +328,7 @@ export const history = {
   redo: 'Redo',
   undoThat: (step: string) => `Undo: ${step}`,
   redoThat: (step: string) => `Redo: ${step}`,
+  happened: (step: string) => `${step}.`,
   undone: (step: string) => `Undone: ${step}.`,
   doneAgain: (step: string) => `Done again: ${step}.`,
   undoFrom: 'Undo from here on',

@@ -60,6 +60,8 @@ export const hives = {
     none: 'Nothing counted yet.',
     looks: 'Looks',
     addLook: 'Add a look',
+    removeLook: 'Take out',
+    removeLookOf: (day: string) => `Take out: look of ${day}`,
     lookDay: 'Day',
     lookNote: 'What I saw',
     strength: 'Strength, 1 to 5',

@@ -229,6 +229,7 @@ export const REFUSALS: Sentences<Own> = {
     `Counted: ${counted} cleared is more than the ${outOf} tested. Correct one of the two.`,
   'treatment-turned-round': ({ fromOn }, text) =>
     `Until: the treatment began on ${text(fromOn)}. Type that day or a later one, or leave it empty.`,
+  'look-missing': () => 'Look: it is not in the workbook any more. Turn to the page again.',
   'feeding-missing': () => 'Feeding: it is not in the workbook any more. Turn to the page again.',
   'nothing-to-feed': ({ code }) =>
     `Hives and boxes: ${code} is no hive and no box in use. Correct the code, or add it first.`,

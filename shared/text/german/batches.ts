@@ -138,6 +138,9 @@ export const batches: Translation<typeof english> = {
     note: 'Notiz',
     lesson: 'Lehre für nächstes Jahr, in einem Satz',
     saveNotes: 'Notizen speichern',
+    removeBatch: 'Diese Serie herausnehmen',
+    removeBatchHint:
+      'Für eine Serie, die aus Versehen begonnen wurde. Leisten, Zahlen, Tage und Zellen gehen mit; Kontrollen und Königinnen mit Nummer bleiben. Das lässt sich rückgängig machen.',
     closeBatch: 'Diese Serie abschließen',
     closedOn: (day: string) => `Abgeschlossen am ${day}`,
     gone: 'Diese Serie steht nicht im Arbeitsbuch.',

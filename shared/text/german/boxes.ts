@@ -66,6 +66,11 @@ export const boxes: Translation<typeof english> = {
     next: 'Nächste Kontrolle',
     queen: 'Königin',
   },
+  looks: 'Kontrollen',
+  noLooks: 'Noch keine Kontrolle.',
+  olderLooks: (n: number) => (n === 1 ? '1 ältere' : `${n} ältere`),
+  removeLook: 'Herausnehmen',
+  removeLookOf: (day: string, result: string) => `Herausnehmen: ${day}, ${result}`,
   sheet: {
     title: 'Kontrollen eintragen',
     which: 'Welche Kästchen',

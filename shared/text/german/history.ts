@@ -26,6 +26,8 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'start-batch': ({ batch }) => `Serie ${batch} begonnen`,
   'edit-batch': ({ batch }) => `Notizen zu ${batch}`,
   'close-batch': ({ batch }) => `${batch} abgeschlossen`,
+  'remove-batch': ({ batch, queens: n }) =>
+    `Serie ${batch} herausgenommen${n === 0 ? '' : n === 1 ? ', 1 Königin bleibt' : `, ${n} Königinnen bleiben`}`,
   'print-labels': ({ batch }) => `Etiketten von ${batch} als gedruckt vermerkt`,
   'add-bar': ({ batch, bar: number }) => `${bar(number)} zu ${batch} hinzugefügt`,
   'record-bar-counts': ({ batch, bar: number }) => `Zahlen von ${batch}, ${bar(number)}`,
@@ -47,6 +49,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'record-look': ({ box, result, queen }) =>
     `${box} ${lookWords[result]?.name ?? result}${queen === null ? '' : `, Königin ${queen}`}`,
   'take-errand': ({ from, looks }) => `${looks === 1 ? '1 Kontrolle' : `${looks} Kontrollen`} von „${from}“ übernommen`,
+  'remove-look': ({ box, on }) => `${box}, Kontrolle vom ${shortDay(on, 'day-first', 'de')} herausgenommen`,
   'end-placement': ({ box, reason }) => `${box} frei, ${boxes.ends?.[reason] ?? reason}`,
   'retire-box': ({ box }) => `${box} außer Gebrauch genommen`,
   'save-box': ({ box }) => `Angaben zu ${box}`,
@@ -54,6 +57,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'save-hive': ({ hive }) => `Volk ${hive}`,
   'set-roles': ({ hive, season }) => `Aufgabe von ${hive} ${season}`,
   'record-hive-look': ({ hive }) => `Kontrolle von ${hive}`,
+  'remove-hive-look': ({ hive, on }) => `${hive}, Kontrolle vom ${shortDay(on, 'day-first', 'de')} herausgenommen`,
   'record-score': ({ hive }) => `Bewertung von ${hive}`,
   'record-test': ({ hive }) => `Test von ${hive}`,
   'record-treatment': ({ hive }) => `Behandlung von ${hive}`,
@@ -319,6 +323,7 @@ export const history: Translation<typeof english> = {
   redo: 'Wiederholen',
   undoThat: (step: string) => `Rückgängig: ${step}`,
   redoThat: (step: string) => `Wiederholen: ${step}`,
+  happened: (step: string) => `${step}.`,
   undone: (step: string) => `Zurückgenommen: ${step}.`,
   doneAgain: (step: string) => `Wiederholt: ${step}.`,
   undoFrom: 'Von hier an zurücknehmen',

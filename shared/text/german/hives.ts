@@ -61,6 +61,8 @@ export const hives: Translation<typeof english> = {
     none: 'Noch nichts gezählt.',
     looks: 'Kontrollen',
     addLook: 'Kontrolle hinzufügen',
+    removeLook: 'Herausnehmen',
+    removeLookOf: (day: string) => `Herausnehmen: Kontrolle vom ${day}`,
     lookDay: 'Tag',
     lookNote: 'Was ich sah',
     strength: 'Stärke, 1 bis 5',

@@ -240,6 +240,7 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Gezählt: ${counted} ausgeräumt ist mehr als die ${outOf} geprüften. Berichtigen Sie eines von beiden.`,
   'treatment-turned-round': ({ fromOn }, text) =>
     `Bis: Die Behandlung begann am ${text(fromOn)}. Geben Sie diesen Tag oder einen späteren ein, oder lassen Sie das Feld leer.`,
+  'look-missing': () => 'Kontrolle: Sie steht nicht mehr im Arbeitsbuch. Schlagen Sie die Seite noch einmal auf.',
   'feeding-missing': () => 'Fütterung: Sie steht nicht mehr im Arbeitsbuch. Schlagen Sie die Seite noch einmal auf.',
   'nothing-to-feed': ({ code }) =>
     `Völker und Kästchen: ${code} ist kein Volk und kein Kästchen in Gebrauch. Berichtigen Sie das Kürzel, oder fügen Sie es zuerst hinzu.`,

@@ -3,8 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { closeBatch } from '../../../../main/operations/batches/close-batch.ts';
 import { moveStep } from '../../../../main/operations/batches/move-step.ts';
 import { recordObservation } from '../../../../main/operations/batches/record-observation.ts';
+import { removeBatch } from '../../../../main/operations/batches/remove-batch.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { exportCalendar } from '../../../../main/operations/files/export-calendar.ts';
+import { undo } from '../../../../main/operations/history/undo.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBatch, aStart, onDay, refusalOf } from '../../../builders/running-batch.ts';
@@ -109,6 +111,19 @@ describe('the calendar file', () => {
     expect(exported(desk).get(uid('stock-boxes'))).toMatchObject({ from: day, sequence: 2 });
     const ringing = exported(desk, { ...ALL, alarm: 'morning' }).get(uid('stock-boxes'));
     expect(ringing).toMatchObject({ sequence: 3, alarms: 1 });
+  });
+
+  test('takes back what is still to come of a batch that was taken out, and gives it anew after an undo', () => {
+    const desk = aDeskWithBatch('2026-05-04');
+    const before = exported(desk);
+    mustOk(removeBatch(desk, { batchId: 'batch-1' }));
+    const cancelled = [...exported(desk)];
+    expect(cancelled.map(([id]) => id).toSorted()).toEqual([...before.keys()].toSorted());
+    expect(cancelled.every(([, { status, sequence }]) => status === 'CANCELLED' && sequence === 1)).toBe(true);
+    mustOk(undo(desk));
+    const again = [...exported(desk).values()];
+    expect(again.length).toBe(before.size);
+    expect(again.every(({ status, sequence }) => status === 'CONFIRMED' && sequence === 2)).toBe(true);
   });
 
   test('takes back what is still to come of a closed batch, again until its day is past, and never the past', () => {

@@ -12,6 +12,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'start-batch': [{ did: 'start-batch', batch }, 'Start batch 26-07'],
   'edit-batch': [{ did: 'edit-batch', batch }, 'Notes on 26-07'],
   'close-batch': [{ did: 'close-batch', batch }, 'Close 26-07'],
+  'remove-batch': [{ did: 'remove-batch', batch, queens: 0 }, 'Batch 26-07 taken out'],
   'print-labels': [{ did: 'print-labels', batch }, 'Labels of 26-07 noted as printed'],
   'add-bar': [{ did: 'add-bar', batch, bar: 3 }, 'Add bar 3 to 26-07'],
   'record-bar-counts': [{ did: 'record-bar-counts', batch, bar: 2 }, 'Counts of 26-07, bar 2'],
@@ -32,6 +33,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'place-cells': [{ did: 'place-cells', batch, boxes: 'K01-K09' }, 'Cells of 26-07 into K01-K09'],
   'take-errand': [{ did: 'take-errand', from: 'Orchard', looks: 2 }, 'Take in 2 looks from “Orchard”'],
   'record-look': [{ did: 'record-look', box: 'K07', result: 'laying', queen: null }, 'K07 laying'],
+  'remove-look': [{ did: 'remove-look', box: 'K07', on: '2026-05-28' }, 'K07, look of Thu 28 May taken out'],
   'end-placement': [{ did: 'end-placement', box: 'K07', reason: 'caught' }, 'K07 freed, queen caught'],
   'retire-box': [{ did: 'retire-box', box: 'K07' }, 'K07 taken out of use'],
   'save-yard': [{ did: 'save-yard', yard: 'Orchard' }, 'Yard Orchard'],
@@ -42,6 +44,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'move-hive': [{ did: 'move-hive', hive: 'H12' }, 'Hive H12 moved'],
   'set-roles': [{ did: 'set-roles', hive: 'H12', season: 2026 }, 'Role of H12 in 2026'],
   'record-hive-look': [{ did: 'record-hive-look', hive: 'H12', on: '2026-05-04' }, 'Look into H12'],
+  'remove-hive-look': [{ did: 'remove-hive-look', hive: 'H12', on: '2026-05-04' }, 'H12, look of Mon 4 May taken out'],
   'record-feeding': [{ did: 'record-feeding', places: 'K01–K08', on: '2026-05-04' }, 'Fed on Mon 4 May: K01–K08'],
   'remove-feeding': [{ did: 'remove-feeding', places: 'H12', on: '2026-05-04' }, 'Not fed on Mon 4 May after all: H12'],
   'save-queen': [{ did: 'save-queen', queen: '26-041' }, 'Queen 26-041'],
@@ -72,6 +75,12 @@ test('a queen’s number stands with the look that gave it, and an undo says wha
   expect(stepSentence(english, { kind: 'change', words })).toBe('K07 laying, queen 26-041');
   expect(stepSentence(english, { kind: 'undo', words })).toBe('Undone: K07 laying, queen 26-041');
   expect(stepSentence(english, { kind: 'redo', words })).toBe('Done again: K07 laying, queen 26-041');
+});
+
+test('a batch that is taken out says how many queens stay', () => {
+  const said = (queens: number) => changeSentence(english, { did: 'remove-batch', batch, queens });
+  expect(said(1)).toBe('Batch 26-07 taken out, 1 queen stays');
+  expect(said(2)).toBe('Batch 26-07 taken out, 2 queens stay');
 });
 
 test('a kind of change that only a later program knows is still a line', () => {

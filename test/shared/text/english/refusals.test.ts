@@ -31,6 +31,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'copy-not-found': { kind: 'copy-not-found', field: 'copy' },
   'copy-not-sound': { kind: 'copy-not-sound', field: 'copy', file: '/copies/a.ripecell' },
   'second-place-same': { kind: 'second-place-same', field: 'folder', folder: '/bees' },
+  'look-missing': { kind: 'look-missing' },
   'feeding-missing': { kind: 'feeding-missing' },
   'nothing-to-feed': { kind: 'nothing-to-feed', field: 'places', code: 'K99' },
   'feed-not-named': { kind: 'feed-not-named', field: 'ownFeed' },
