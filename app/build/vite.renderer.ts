@@ -8,6 +8,7 @@ export default defineConfig({
   root: join(root, 'renderer'),
   base: './',
   plugins: [react()],
+  worker: { format: 'es' },
   build: {
     outDir: join(process.env.RIPECELL_OUT ?? join(root, 'out'), 'renderer'),
     emptyOutDir: true,

@@ -3,19 +3,24 @@ import { BAR, CROSS } from '../../shared/model/printer.ts';
 import type { Words } from '../../shared/text/english/english.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
 import { type Correction, moveTo } from './printer-correction.ts';
+import { asOrnament, taggedParts } from './tagged-parts.ts';
 import { POINT, wrapText } from './text-fit.ts';
 
 export interface CalibrationPaper {
   /** In the language of the workbook. */
   readonly words: Words['calibration'];
+  readonly language: string;
   readonly sheet: LabelSheet;
   /** Null for a printer not measured yet. */
   readonly printer: (Correction & { readonly name: string }) | null;
+  /** Larger words; what is measured stays as it is. */
+  readonly large: boolean;
   readonly madeAt: string;
 }
 
 const FINE = 0.1;
-const TEXT = 10;
+/** Points, the heading first; large print is 16 pt and more. */
+const SIZES = { usual: [14, 10], large: [22, 16] } as const;
 /** Below this width or height a label roll has no room for the cross and its bars. */
 const LEAST_SIDE = 130;
 
@@ -23,17 +28,26 @@ const LEAST_SIDE = 130;
  * A cross 20 mm from the left and upper edge, two bars of 100 mm from it with a tick each millimetre, and the outlines of
  * the labels. Rolls are too narrow for that, so they are measured on a page of A4.
  */
-export async function calibrationPdf({ words, sheet, printer, madeAt }: CalibrationPaper): Promise<Buffer> {
-  const document = openPaper({ title: words.title, madeAt });
+export async function calibrationPdf({
+  words,
+  language,
+  sheet,
+  printer,
+  large,
+  madeAt,
+}: CalibrationPaper): Promise<Buffer> {
+  const document = openPaper({ title: words.title, madeAt, language, tagged: true });
   const roomy = Math.min(sheet.paperWidth, sheet.paperHeight) >= LEAST_SIDE;
   const [width, height] = roomy ? [sheet.paperWidth, sheet.paperHeight] : [210, 297];
   document.addPage(width, height);
   document.pdf.save();
   moveTo(document, 0, 0, printer);
-  if (roomy) drawOutlines(document, sheet);
-  drawCross(document);
-  drawBars(document);
-  drawWords(document, words, width, printer?.name ?? null);
+  asOrnament(document.pdf, () => {
+    if (roomy) drawOutlines(document, sheet);
+    drawCross(document);
+    drawBars(document);
+  });
+  drawWords(document, words, width, { printer: printer?.name ?? null, large });
   document.pdf.restore();
   return document.finish();
 }
@@ -61,15 +75,31 @@ function drawBars(document: PaperDocument): void {
   }
 }
 
-function drawWords(document: PaperDocument, words: Words['calibration'], width: number, printer: string | null): void {
+function drawWords(
+  document: PaperDocument,
+  words: Words['calibration'],
+  width: number,
+  { printer, large }: { readonly printer: string | null; readonly large: boolean },
+): void {
+  const root = taggedParts(document.pdf);
+  const [heading, body] = SIZES[large ? 'large' : 'usual'];
   const left = CROSS + 12;
   let y = CROSS + 16;
-  const put = (text: string, font: 'bold' | 'regular', points: number) => {
-    for (const line of wrapText(text, font, points, width - left - 15, document.measure)) {
-      document.text(line, font, points, left, y);
-      y += points * 1.3 * POINT;
-    }
-  };
-  put(printer === null ? words.title : words.corrected(printer), 'bold', 14);
-  for (const line of printer === null ? words.howTo : words.howToCheck) put(line, 'regular', TEXT);
+  const put = (text: string, type: 'H1' | 'P', font: 'bold' | 'regular', points: number) =>
+    root.draw(type, () => {
+      for (const line of wrapText(text, font, points, width - left - 15, document.measure)) {
+        // The outlines stop where words stand, so that both can be read.
+        document.clear(
+          left - 1,
+          y - points * 0.85 * POINT,
+          document.measure(line, font, points) + 2,
+          points * 1.15 * POINT,
+        );
+        document.text(line, font, points, left, y);
+        y += points * 1.3 * POINT;
+      }
+    });
+  put(printer === null ? words.title : words.corrected(printer), 'H1', 'bold', heading);
+  for (const line of printer === null ? words.howTo : words.howToCheck) put(line, 'P', 'regular', body);
+  root.close();
 }

@@ -11,6 +11,7 @@ export interface FlowingChoice {
   readonly foot: string;
   page(page: number, pages: number): string;
   readonly madeAt: string;
+  readonly language: string;
 }
 
 /** Where on the paper things stand now; all in millimetres, sizes in points. */
@@ -61,10 +62,12 @@ const SIZES: Readonly<Record<'usual' | 'large', FlowSizes>> = {
   large: { title: 26, heading: 20, body: 17, table: 16, small: 13 },
 };
 const LINE = 1.25;
+/** So many lines of an entry are not parted, so a heading needs room for as many after it. */
+const MOST_KEPT = 5;
 
 export function flowingPaper(choice: FlowingChoice): FlowingPaper {
-  const { title, madeAt } = choice;
-  const document = openPaper({ title, madeAt, tagged: true, keepPages: true });
+  const { title, madeAt, language } = choice;
+  const document = openPaper({ title, madeAt, language, tagged: true, keepPages: true });
   const root = taggedParts(document.pdf);
   const { width, height } = PAPERS[choice.paper];
   const newPage = () => {
@@ -119,7 +122,8 @@ function drawHeading(flow: Flow, text: string, level: 'H1' | 'H2'): void {
   const lines = wrapText(text, 'bold', points, flow.width, flow.document.measure);
   const before = level === 'H1' ? 0 : 5;
   // A heading is never the last thing on a page.
-  if (!flow.need(before + lines.length * lineHeight(points) + 3 * lineHeight(flow.sizes.body))) flow.y += before;
+  if (!flow.need(before + lines.length * lineHeight(points) + MOST_KEPT * lineHeight(flow.sizes.body)))
+    flow.y += before;
   drawLines(flow, flow.root, level, lines, 'bold', points, flow.left);
   flow.y += 1.5;
 }
@@ -138,7 +142,7 @@ function drawList(flow: Flow, items: readonly string[]): void {
   const indent = 5;
   for (const item of items) {
     const lines = wrapText(item, 'regular', sizes.body, width - indent, document.measure);
-    flow.need(Math.min(lines.length, 5) * lineHeight(sizes.body));
+    flow.need(Math.min(lines.length, MOST_KEPT) * lineHeight(sizes.body));
     const up = flow.y + baseline(sizes.body);
     asOrnament(document.pdf, () => document.text('–', 'regular', sizes.body, left, up));
     drawLines(flow, list.inside('LI'), 'LBody', lines, 'regular', sizes.body, left + indent);

@@ -9,9 +9,11 @@ import { inPoints, openPaper, type PaperDocument } from './paper-document.ts';
 import { printable } from './paper-fonts.ts';
 import { type Correction, moveTo } from './printer-correction.ts';
 import { type QrCode, qrCode, qrContent, qrRows } from './qr-code.ts';
+import { asOrnament, type Part, taggedParts } from './tagged-parts.ts';
 
 export interface LabelPaper {
   readonly title: string;
+  readonly language: string;
   readonly sheet: LabelSheet;
   readonly labels: readonly LabelFace[];
   /** First free label, from 1. */
@@ -31,14 +33,22 @@ export type LabelPdf =
   /** A square code would be too fine to read; the side it needs with its white border. */
   | { readonly kind: 'code-does-not-fit'; readonly neededMillimetres: number };
 
+/** A paper that is only measured by. */
+const UNWRITTEN = { title: '', madeAt: '2000-01-01T00:00:00Z', language: 'en' } as const;
+
 const OUTLINE = 0.1;
 const FRAME = 0.3;
 const PENCIL_LINE = 0.15;
+/** Each part of a label to be read aloud costs some 150 bytes; a thousand would make the file almost half as large again. */
+const MOST_TAGGED = 300;
 
 /** The labels as a PDF in exact millimetres, black only, with fonts embedded, to be printed at its true size. */
 export async function labelPdf(paper: LabelPaper): Promise<LabelPdf> {
   const { sheet } = paper;
-  const document = openPaper(paper);
+  const tagged = paper.labels.length <= MOST_TAGGED;
+  const document = openPaper({ ...paper, tagged });
+  const root = tagged ? taggedParts(document.pdf) : null;
+  const list = root?.inside('L') ?? null;
   const rows = labelRows(document.measure);
   let pages = 0;
   for (const [index, raw] of paper.labels.entries()) {
@@ -54,10 +64,12 @@ export async function labelPdf(paper: LabelPaper): Promise<LabelPdf> {
     }
     document.pdf.save();
     moveTo(document, place.x, place.y, paper.printer ?? null);
-    if (paper.outline) document.rectangle(0, 0, sheet.labelWidth, sheet.labelHeight, OUTLINE);
-    drawLabel(document, layout, code);
+    if (paper.outline)
+      drawOrnament(document, tagged, () => document.rectangle(0, 0, sheet.labelWidth, sheet.labelHeight, OUTLINE));
+    drawLabel(document, layout, code, list);
     document.pdf.restore();
   }
+  root?.close();
   return { kind: 'made', bytes: await document.finish(), pages };
 }
 
@@ -69,7 +81,7 @@ export function labelPicture(
 ): LabelPicture | null {
   const label = cleaned(raw);
   const code = shows.qr ? qrCode(label) : null;
-  const { measure } = openPaper({ title: '', madeAt: '2000-01-01T00:00:00Z' });
+  const { measure } = openPaper(UNWRITTEN);
   const wish = { pencilLine: shows.pencilLine, qrModules: code?.modules ?? null };
   const layout = layOutLabel(label, sheet, wish, labelRows(measure));
   if (!layout) return null;
@@ -97,7 +109,7 @@ export function labelLook(
 ): LabelLook | null {
   const [first] = labels;
   if (!first) return null;
-  const { lacks, measure } = openPaper({ title: '', madeAt: '2000-01-01T00:00:00Z' });
+  const { lacks, measure } = openPaper(UNWRITTEN);
   const rows = labelRows(measure);
   const tooFine = labels.map(cleaned).find((label) => {
     const qrModules = shows.qr ? qrCode(label).modules : null;
@@ -106,7 +118,14 @@ export function labelLook(
   return {
     picture: labelPicture(first, sheet, shows),
     codeNeeds: tooFine ? leastQrSide(qrCode(tooFine).modules) : null,
-    unprintable: lacks(labels.map((label) => Object.values(label).join('')).join('')),
+    unprintable: labels.flatMap((label) => {
+      const letters = lacks(
+        Object.values(label)
+          .filter((words) => typeof words === 'string')
+          .join(''),
+      );
+      return letters.length > 0 ? [{ label: label.box, letters }] : [];
+    }),
   };
 }
 
@@ -129,13 +148,28 @@ function cleaned(words: LabelFace): LabelFace {
 }
 
 /** Drawn from the label's own corner, so that equal labels are equal bytes and the file stays small. */
-function drawLabel(document: PaperDocument, layout: LabelLayout, code: QrCode | null): void {
-  for (const { text, font, points, x, y } of layout.texts) document.text(text, font, points, x, y);
-  if (layout.strip) drawStrip(document, layout.strip);
-  if (layout.pencilLine) {
-    const { x, y, width } = layout.pencilLine;
-    document.line(x, y, x + width, y, PENCIL_LINE);
-  }
+function drawLabel(document: PaperDocument, layout: LabelLayout, code: QrCode | null, list: Part | null): void {
+  const { texts, strip, pencilLine } = layout;
+  const drawWords = () => {
+    for (const { text, font, points, x, y } of texts) document.text(text, font, points, x, y);
+  };
+  if (list) list.draw('LI', drawWords);
+  else drawWords();
+  drawOrnament(document, list !== null, () => {
+    if (strip) drawStrip(document, strip);
+    if (pencilLine)
+      document.line(pencilLine.x, pencilLine.y, pencilLine.x + pencilLine.width, pencilLine.y, PENCIL_LINE);
+    drawCode(document, layout, code);
+  });
+}
+
+/** In a paper that is read aloud, what is no word is said to be none. */
+function drawOrnament({ pdf }: PaperDocument, tagged: boolean, draw: () => void): void {
+  if (tagged) asOrnament(pdf, draw);
+  else draw();
+}
+
+function drawCode(document: PaperDocument, layout: LabelLayout, code: QrCode | null): void {
   if (layout.qr && code) {
     const { x, y, size } = layout.qr;
     document.pdf.addContent(qrContent(code, inPoints(x), inPoints(y), inPoints(size)));

@@ -17,6 +17,7 @@ export async function largeTimetablePdf(handout: Handout): Promise<{ readonly by
     foot: classPapers.foot,
     page: said.page,
     madeAt: handout.madeAt,
+    language,
   });
   page.heading(title, 'H1');
   page.paragraph(variant === 'dates' ? said.start(fullDay(handout.larvaeGivenOn, dateOrder, language)) : said.noStart);

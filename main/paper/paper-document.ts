@@ -10,6 +10,8 @@ export interface PaperDocument extends PaperFonts {
   text(text: string, font: PaperFont, points: number, x: number, y: number): void;
   line(x: number, y: number, toX: number, toY: number, width: number): void;
   rectangle(x: number, y: number, width: number, height: number, lineWidth: number): void;
+  /** Paper white over what was drawn. */
+  clear(x: number, y: number, width: number, height: number): void;
   finish(): Promise<Buffer>;
 }
 
@@ -23,18 +25,20 @@ export interface PaperWish {
   readonly title: string;
   /** ISO instant; the same input gives the same bytes. */
   readonly madeAt: string;
+  /** The tongue in which a reading program speaks it. */
+  readonly language: string;
   /** Says which words are heading, paragraph or cell, and in what order they are read aloud. */
   readonly tagged?: boolean;
   /** Keeps all pages open, so that the last can tell the first how many there are. */
   readonly keepPages?: boolean;
 }
 
-export function openPaper({ title, madeAt, tagged = false, keepPages = false }: PaperWish): PaperDocument {
+export function openPaper({ title, madeAt, language, tagged = false, keepPages = false }: PaperWish): PaperDocument {
   const pdf = new PDFDocument({
     autoFirstPage: false,
     margin: 0,
     pdfVersion: '1.7',
-    lang: 'en',
+    lang: language,
     tagged,
     bufferPages: keepPages,
     info: { Title: title, Creator: 'Ripecell', CreationDate: new Date(madeAt) },
@@ -65,6 +69,9 @@ export function openPaper({ title, madeAt, tagged = false, keepPages = false }: 
     },
     rectangle: (x, y, width, height, lineWidth) => {
       pdf.lineWidth(inPoints(lineWidth)).rect(inPoints(x), inPoints(y), inPoints(width), inPoints(height)).stroke();
+    },
+    clear: (x, y, width, height) => {
+      pdf.rect(inPoints(x), inPoints(y), inPoints(width), inPoints(height)).fill('white').fillColor('black');
     },
     finish: () => finish(pdf),
   };

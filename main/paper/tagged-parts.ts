@@ -16,6 +16,18 @@ export interface Part {
   draw(type: PartType, draw: () => void, notes?: PartNotes): void;
 }
 
+/** Draws as a part where it is to be read aloud here, else as an ornament, such as a heading said again on the next page. */
+export function drawOnce(
+  pdf: PDFKit.PDFDocument,
+  part: Part | null,
+  type: PartType,
+  draw: () => void,
+  notes: PartNotes = {},
+): void {
+  if (part) part.draw(type, draw, notes);
+  else asOrnament(pdf, draw);
+}
+
 type Element = PDFKit.PDFStructureElement;
 
 /** The root of a tagged paper: parts are read in the order in which they are added, whatever their place on the page. */

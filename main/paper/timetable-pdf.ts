@@ -3,6 +3,7 @@ import { type DateOrder, fullDay, paperDay } from '../../shared/text/day-text.ts
 import type { Words } from '../../shared/text/english/english.ts';
 import { hatch } from './hatch.ts';
 import { openPaper, type PaperDocument } from './paper-document.ts';
+import { asOrnament, drawOnce, type Part, taggedParts } from './tagged-parts.ts';
 import { type PaperFont, POINT, wrapText } from './text-fit.ts';
 
 export interface HandoutRow {
@@ -44,8 +45,9 @@ const COLUMNS = { day: 0, number: 32, step: 46, what: 100 } as const;
 const NOTES = 38;
 const FIRST_TABLE_TOP = 58;
 const NEXT_TABLE_TOP = 27;
-/** Page line, and on the last page up to three lines of sources. */
-const FOOT = 19;
+/** Page line; the sources stand above it on the last page. */
+const FOOT = 7;
+const SOURCE_LINE = 4;
 const RULE = 0.1;
 
 interface Sheet {
@@ -53,6 +55,7 @@ interface Sheet {
   readonly document: PaperDocument;
   readonly width: number;
   readonly height: number;
+  readonly root: Part;
 }
 
 interface Wrapped {
@@ -64,25 +67,41 @@ interface Wrapped {
 
 /** The timetable of a method for the class or the wall: black only, no data of anybody. */
 export async function timetablePdf(handout: Handout): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
-  const document = openPaper({ title: handout.words.handout.title(handout.method), madeAt: handout.madeAt });
-  const sheet = { handout, document, ...PAPERS[handout.paper] };
+  const document = openPaper({
+    title: handout.words.handout.title(handout.method),
+    madeAt: handout.madeAt,
+    language: handout.words.language,
+    tagged: true,
+  });
+  const root = taggedParts(document.pdf);
+  const sheet = { handout, document, root, ...PAPERS[handout.paper] };
   const pages = intoPages(sheet);
+  let table: Part | null = null;
   for (const [index, rows] of pages.entries()) {
     document.addPage(sheet.width, sheet.height);
-    document.text(handout.words.handout.title(handout.method), 'bold', TITLE, MARGIN, MARGIN + 6);
-    if (index === 0) drawRuler(sheet);
-    drawTable(sheet, rows, index === 0 ? FIRST_TABLE_TOP : NEXT_TABLE_TOP);
+    const first = index === 0;
+    drawOnce(document.pdf, first ? root : null, 'H1', () =>
+      document.text(handout.words.handout.title(handout.method), 'bold', TITLE, MARGIN, MARGIN + 6),
+    );
+    drawStart(sheet, first ? root : null);
+    if (first) root.draw('Figure', () => drawRuler(sheet), { alt: handout.words.handout.ruler });
+    table ??= root.inside('Table');
+    drawTable(sheet, rows, table, first);
     drawFoot(sheet, handout.words.handout.page(index + 1, pages.length), index === pages.length - 1);
   }
+  root.close();
   return { bytes: await document.finish(), pages: pages.length };
 }
 
+/** As many rows as a page holds; on the last one the sources need room below them, so a row may move on. */
 function intoPages(sheet: Sheet): readonly (readonly Wrapped[])[] {
   const pages: Wrapped[][] = [[]];
+  const sources = sourceLines(sheet).length * SOURCE_LINE;
   let y = FIRST_TABLE_TOP;
-  for (const row of sheet.handout.rows) {
+  for (const [index, row] of sheet.handout.rows.entries()) {
     const wrapped = wrapRow(sheet, row);
-    if (y + wrapped.height > sheet.height - MARGIN - FOOT) {
+    const last = index === sheet.handout.rows.length - 1;
+    if (y + wrapped.height > sheet.height - MARGIN - FOOT - (last ? sources : 0)) {
       pages.push([]);
       y = NEXT_TABLE_TOP;
     }
@@ -122,55 +141,87 @@ function drawRuler({ handout, document, width }: Sheet): void {
   document.text(handout.words.handout.ruler, 'regular', SMALL, MARGIN, top + height + 9);
 }
 
-function drawTable({ handout, document, width }: Sheet, rows: readonly Wrapped[], top: number): void {
+function drawTable({ handout, document, width }: Sheet, rows: readonly Wrapped[], table: Part, first: boolean): void {
+  const { columns } = handout.words.handout;
   const notes = width - MARGIN - NOTES;
+  const top = first ? FIRST_TABLE_TOP : NEXT_TABLE_TOP;
+  const heads = first ? table.inside('TR') : null;
   for (const [head, x] of [
-    [handout.words.handout.columns.day, MARGIN + COLUMNS.day],
-    [handout.words.handout.columns.number, MARGIN + COLUMNS.number],
-    [handout.words.handout.columns.step, MARGIN + COLUMNS.step],
-    [handout.words.handout.columns.what, MARGIN + COLUMNS.what],
-    [handout.words.handout.columns.notes, notes],
+    [columns.day, MARGIN + COLUMNS.day],
+    [columns.number, MARGIN + COLUMNS.number],
+    [columns.step, MARGIN + COLUMNS.step],
+    [columns.what, MARGIN + COLUMNS.what],
+    [columns.notes, notes],
   ] as const)
-    document.text(head, 'regular', SMALL, x, top - 1.5);
-  document.line(MARGIN, top, width - MARGIN, top, 0.4);
+    drawOnce(document.pdf, heads, 'TH', () => document.text(head, 'regular', SMALL, x, top - 1.5), { scope: 'Column' });
+  asOrnament(document.pdf, () => document.line(MARGIN, top, width - MARGIN, top, 0.4));
   let y = top;
-  for (const { row, title, what, height } of rows) {
-    const baseline = y + CELL_AIR + BODY * 0.86 * POINT;
-    const line = BODY * LINE * POINT;
-    const cell = (text: string, font: PaperFont, x: number, n = 0) =>
-      document.text(text, font, BODY, x, baseline + n * line);
-    const blank = (x: number, room: number) => document.line(x, baseline + 0.6, x + room, baseline + 0.6, RULE);
-    if (handout.variant === 'dates') cell(paperDay(row.day, handout.dateOrder, handout.words.language), 'bold', MARGIN);
-    else blank(MARGIN, COLUMNS.number - 4);
-    if (handout.variant === 'gaps') blank(MARGIN + COLUMNS.number, 10);
-    else cell(String(row.daysAfterLarvae), 'regular', MARGIN + COLUMNS.number);
-    for (const [n, text] of title.entries()) cell(text, 'bold', MARGIN + COLUMNS.step, n);
-    for (const [n, text] of what.entries()) cell(text, 'regular', MARGIN + COLUMNS.what, n);
-    if (row.handsOff) hatch(document, [{ x: MARGIN + COLUMNS.step - 4, width: 2.6 }], y + 0.6, height - 1.2);
-    blank(notes, NOTES);
-    y += height;
-    document.line(MARGIN, y, width - MARGIN, y, RULE);
+  for (const wrapped of rows) {
+    drawRow(document, handout, wrapped, { y, notes, row: table.inside('TR') });
+    y += wrapped.height;
+    asOrnament(document.pdf, () => document.line(MARGIN, y, width - MARGIN, y, RULE));
   }
 }
 
-function drawFoot({ handout, document, width, height }: Sheet, page: string, last: boolean): void {
-  const y = height - MARGIN;
-  if (last) {
-    const sources = wrapText(
-      handout.words.handout.sources(handout.sources),
-      'regular',
-      SMALL,
-      width - 2 * MARGIN,
-      document.measure,
+/** Every row has as many cells as the head, also where a cell is a line to write on. */
+function drawRow(
+  document: PaperDocument,
+  { variant, dateOrder, words }: Handout,
+  { row: step, title, what, height }: Wrapped,
+  { y, notes, row }: { readonly y: number; readonly notes: number; readonly row: Part },
+): void {
+  const baseline = y + CELL_AIR + BODY * 0.86 * POINT;
+  const line = BODY * LINE * POINT;
+  const put = (type: 'TH' | 'TD', texts: readonly string[], font: PaperFont, x: number) =>
+    row.draw(
+      type,
+      () => {
+        for (const [n, text] of texts.entries()) document.text(text, font, BODY, x, baseline + n * line);
+      },
+      type === 'TH' ? { scope: 'Row' } : {},
     );
-    for (const [n, line] of sources.toReversed().entries())
-      document.text(line, 'regular', SMALL, MARGIN, y - 5 - n * 4);
-  }
+  const blank = (x: number, room: number) =>
+    row.draw('TD', () => document.line(x, baseline + 0.6, x + room, baseline + 0.6, RULE));
+  if (variant === 'dates') put('TD', [paperDay(step.day, dateOrder, words.language)], 'bold', MARGIN);
+  else blank(MARGIN, COLUMNS.number - 4);
+  if (variant === 'gaps') blank(MARGIN + COLUMNS.number, 10);
+  else put('TD', [String(step.daysAfterLarvae)], 'regular', MARGIN + COLUMNS.number);
+  if (step.handsOff)
+    asOrnament(document.pdf, () =>
+      hatch(document, [{ x: MARGIN + COLUMNS.step - 4, width: 2.6 }], y + 0.6, height - 1.2),
+    );
+  put('TH', title, 'bold', MARGIN + COLUMNS.step);
+  put('TD', what, 'regular', MARGIN + COLUMNS.what);
+  blank(notes, NOTES);
+}
+
+/** From which day the days are counted, and the caution; at the foot of each page, read aloud before the table. */
+function drawStart({ handout, document, height }: Sheet, part: Part | null): void {
+  const { handout: said, language } = handout.words;
   const start =
     handout.variant === 'dates'
-      ? handout.words.handout.start(fullDay(handout.larvaeGivenOn, handout.dateOrder, handout.words.language))
-      : handout.words.handout.noStart;
-  document.text(`${start} ${handout.words.handout.caution}`, 'regular', SMALL, MARGIN, y);
+      ? said.start(fullDay(handout.larvaeGivenOn, handout.dateOrder, language))
+      : said.noStart;
+  drawOnce(document.pdf, part, 'P', () =>
+    document.text(`${start} ${said.caution}`, 'regular', SMALL, MARGIN, height - MARGIN),
+  );
+}
+
+function sourceLines({ handout, document, width }: Sheet): readonly string[] {
+  const said = handout.words.handout.sources(handout.sources);
+  return wrapText(said, 'regular', SMALL, width - 2 * MARGIN, document.measure);
+}
+
+function drawFoot(sheet: Sheet, page: string, last: boolean): void {
+  const { document, root, width, height } = sheet;
+  const y = height - MARGIN;
+  if (last) {
+    const sources = sourceLines(sheet);
+    root.draw('P', () => {
+      for (const [n, line] of sources.entries())
+        document.text(line, 'regular', SMALL, MARGIN, y - 5 - (sources.length - 1 - n) * SOURCE_LINE);
+    });
+  }
   const pageWidth = document.measure(page, 'regular', SMALL);
-  document.text(page, 'regular', SMALL, width - MARGIN - pageWidth, y);
+  asOrnament(document.pdf, () => document.text(page, 'regular', SMALL, width - MARGIN - pageWidth, y));
 }

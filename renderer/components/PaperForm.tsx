@@ -1,20 +1,20 @@
 import { useState } from 'react';
-import type { PaperActsProps } from './PaperActs.tsx';
-import { PaperActs } from './PaperActs.tsx';
+import { type MadePaper, PaperActs } from './PaperActs.tsx';
 import { FIRST_PAPER, PaperChoice, type PaperWish } from './PaperChoice.tsx';
 
-interface PaperFormProps extends Omit<PaperActsProps, 'onSave' | 'onOpen' | 'busy'> {
+interface PaperFormProps<Input> {
   readonly title: string;
   readonly explain?: string;
-  readonly busy: boolean;
-  readonly onSave: (wish: PaperWish) => void;
-  readonly onOpen: ((wish: PaperWish) => void) | null;
+  readonly save: string;
+  readonly paper: MadePaper<Input>;
+  /** What is to be made on the paper chosen. */
+  readonly input: (wish: PaperWish) => Input;
   /** Further choices, before that of the paper. */
   readonly children?: React.ReactNode;
 }
 
 /** A paper with its few choices, folded away until it is wanted. */
-export function PaperForm({ title, explain, children, onSave, onOpen, ...acts }: PaperFormProps) {
+export function PaperForm<Input>({ title, explain, children, save, paper, input }: PaperFormProps<Input>) {
   const [wish, setWish] = useState(FIRST_PAPER);
   return (
     <details className="section">
@@ -24,7 +24,7 @@ export function PaperForm({ title, explain, children, onSave, onOpen, ...acts }:
         {children}
         <PaperChoice wish={wish} onChange={setWish} />
       </div>
-      <PaperActs {...acts} onSave={() => onSave(wish)} onOpen={onOpen && (() => onOpen(wish))} />
+      <PaperActs save={save} paper={paper} input={input(wish)} />
     </details>
   );
 }

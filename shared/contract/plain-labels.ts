@@ -31,6 +31,6 @@ export interface LabelLook {
   readonly picture: LabelPicture | null;
   /** Millimetres that the square code would need; null where it fits or is not asked for. */
   readonly codeNeeds: number | null;
-  /** Letters of any of the labels that neither font has. */
-  readonly unprintable: readonly string[];
+  /** Labels with letters that neither font has, and which letters those are. */
+  readonly unprintable: readonly { readonly label: string; readonly letters: readonly string[] }[];
 }

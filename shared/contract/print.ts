@@ -20,7 +20,7 @@ export const SaveLabelSheet = OwnLabelSheet;
 export const RemoveLabelSheet = OwnLabelSheet.pick({ key: true });
 export const SavePrinter = PrinterReadings.extend({ name: Printer.shape.name });
 export const RemovePrinter = Printer.pick({ name: true });
-export const PrintCalibration = z.object({ sheet: SheetField, printer: PrinterField });
+export const PrintCalibration = z.object({ sheet: SheetField, printer: PrinterField, large: z.boolean().optional() });
 
 export const OfferLabels = z.object({ batchId: IdField.nullable(), sheet: SheetField });
 
@@ -125,6 +125,8 @@ export const PrintYardSheet = z.object({
   walkOn: IsoDayField.nullable(),
   paper: z.enum(['a4', 'letter']),
   large: z.boolean(),
+  /** The week ahead on a page of its own. */
+  week: z.boolean().optional(),
 });
 
 /** A timetable for the class: nothing of it comes from the workbook. */

@@ -40,6 +40,7 @@ export async function goals(): Promise<readonly Goal[]> {
   const ours = () =>
     labelPdf({
       title: 'Bench',
+      language: 'en',
       sheet: SHEET,
       labels,
       startAt: 1,

@@ -102,3 +102,36 @@ test('no view scrolls sideways at 200 % zoom', async () => {
   }
   expect(wide).toEqual([]);
 }, 120_000);
+
+// The pages drawn are compared with the number the file has; arrow keys turn them.
+test('a paper is looked at page by page in the window, by key, and closed again', async () => {
+  const { page, problems } = house;
+  await goTo(page, ['Class', '/class']);
+  await page.getByRole('button', { name: 'Look at it' }).first().click();
+  const dialog = page.getByRole('dialog');
+  const picture = dialog.getByRole('img');
+  await dialog.getByText('page 1 of 2', { exact: true }).waitFor();
+  await vi.waitFor(async () => expect(await picture.getAttribute('aria-label')).toContain('Begin feeding'), 30_000);
+  const inked = () =>
+    picture.evaluate((canvas) => {
+      const { width, height } = canvas as HTMLCanvasElement;
+      const dots = (canvas as HTMLCanvasElement).getContext('2d')?.getImageData(0, 0, width, height).data ?? [];
+      let dark = 0;
+      for (let at = 0; at < dots.length; at += 4) if ((dots[at] ?? 255) < 128) dark += 1;
+      return { dark, shape: width / height };
+    });
+  const first = await inked();
+  // ISO 216 A4 lying; letters and rules cover a few parts of a hundred.
+  expect(first.shape).toBeCloseTo(297 / 210, 2);
+  expect(first.dark).toBeGreaterThan(10_000);
+  expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
+  await page.keyboard.press('ArrowRight');
+  await dialog.getByText('page 2 of 2', { exact: true }).waitFor();
+  await vi.waitFor(async () => expect(await picture.getAttribute('aria-label')).toContain('Queens emerge'), 30_000);
+  expect((await inked()).dark).not.toBe(first.dark);
+  await page.keyboard.press('Home');
+  await dialog.getByText('page 1 of 2', { exact: true }).waitFor();
+  await page.keyboard.press('Escape');
+  await dialog.waitFor({ state: 'hidden' });
+  expect(problems).toEqual([]);
+}, 120_000);

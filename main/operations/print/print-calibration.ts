@@ -11,16 +11,18 @@ import { printerByName, sheetByKey } from './print-setup.ts';
 /** The page on which a printer is measured; with a measured printer, the same page corrected, to see whether it is right. */
 export async function printCalibration(
   desk: Desk,
-  { sheet: key, printer: name }: z.infer<typeof PrintCalibration>,
+  { sheet: key, printer: name, large = false }: z.input<typeof PrintCalibration>,
 ): Promise<Result<PaperFile, Refusal>> {
   const { tables } = desk.workbook;
-  const words = workbookWords(desk).calibration;
+  const { calibration: words, language } = workbookWords(desk);
   const sheet = sheetByKey(tables, key);
   if (!sheet) return refuse({ kind: 'label-sheet-missing', field: 'sheet' });
   const bytes = await calibrationPdf({
     words,
+    language,
     sheet,
     printer: printerByName(tables, name),
+    large,
     madeAt: `${isoOfDay(desk.today)}T12:00:00Z`,
   });
   return ok({ name: words.fileName, mediaType: 'application/pdf', base64: bytes.toString('base64'), pages: 1 });

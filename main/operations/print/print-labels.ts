@@ -26,10 +26,11 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   if (choice.startAt > onSheet) return refuse({ kind: 'start-beyond-sheet', field: 'startAt', labels: onSheet });
   const printedOn = isoOfDay(desk.today);
   const { pencilLine, qr, outline, startAt } = choice;
-  const { labels: labelWords } = workbookWords(desk);
+  const { labels: labelWords, language } = workbookWords(desk);
   const title = labelWords.title(batch.code);
   const pdf = await labelPdf({
     title,
+    language,
     sheet,
     labels,
     startAt,

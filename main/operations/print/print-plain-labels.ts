@@ -18,7 +18,7 @@ export async function printPlainLabels(
   { kind, batchId, sheet: key, startAt, qr, outline, printer }: z.input<typeof PrintPlainLabels>,
 ): Promise<Result<PrintedFile, Refusal>> {
   const { tables } = desk.workbook;
-  const words = workbookWords(desk).plainLabels;
+  const { plainLabels: words, language } = workbookWords(desk);
   const batch = labelledBatches(tables).find(({ id }) => id === batchId) ?? null;
   const labels = plainFaces(desk, kind, batch);
   const sheet = sheetByKey(tables, key);
@@ -28,6 +28,7 @@ export async function printPlainLabels(
   if (startAt > onSheet) return refuse({ kind: 'start-beyond-sheet', field: 'startAt', labels: onSheet });
   const pdf = await labelPdf({
     title: words.title(words.kinds[kind]),
+    language,
     sheet,
     labels,
     startAt,

@@ -2,24 +2,28 @@ import type { z } from 'zod';
 import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import type { PaperFile, PrintYardSheet } from '../../../shared/contract/print.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
-import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import { compareCodes, shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
 import { resultKeysWith } from '../../../shared/model/look-key.ts';
 import { type DateOrder, fullDay, paperDay } from '../../../shared/text/day-text.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
-import { type YardSheetRow, yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
+import { type YardSheetDay, type YardSheetRow, yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
+import type { Tables } from '../../workbook/workbook.ts';
 import { BoxReader } from '../box-lines.ts';
 import { handsOffOn, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
 import { quietHives } from '../quiet-hives.ts';
 import { storedSettings } from '../stored-settings.ts';
+import { type DayAhead, daysAhead, type OpenJob } from '../week-ahead.ts';
 import { workbookWords } from '../workbook-words.ts';
 
-/** The sheet for a walk through the mating boxes; with no box yet it is a blank one. */
+const WEEK_DAYS = 7;
+
+/** The sheet for a walk to the hives with a job and through the mating boxes; with no box yet it is a blank one. */
 export async function printYardSheet(
   deskNow: Desk,
-  { yardId, walkOn, paper, large }: z.infer<typeof PrintYardSheet>,
+  { yardId, walkOn, paper, large, week = false }: z.input<typeof PrintYardSheet>,
 ): Promise<Result<PaperFile, Refusal>> {
   const desk = { ...deskNow, today: walkOn === null ? deskNow.today : dayOfIso(walkOn) };
   const { workbook, today } = desk;
@@ -32,13 +36,15 @@ export async function printYardSheet(
     .filter((box) => yardId === null || box.yardId === yardId)
     .toSorted((a, b) => a.walkOrder - b.walkOrder)
     .map((box) => rowOf(reader.line(box), isoOfDay(today), order, words));
+  const ahead = daysAhead(tables, runningBatches(tables, today), today, WEEK_DAYS);
   const yard = yardId === null ? null : tables.yards.get(yardId);
   const pdf = await yardSheetPdf({
     words,
     yard: yard?.name ?? words.yardSheet.allYards,
     day: fullDay(today, order, words.language),
     leaveAlone: leaveAlone(desk, order, words),
-    rows,
+    rows: [...hiveRows(tables, ahead[0]?.jobs ?? [], yardId, words), ...rows],
+    week: week ? ahead.map((day) => weekDay(desk, day, order, words)) : null,
     // A box that was not opened has nothing to ring.
     keys: resultKeysWith(resultLetters).filter(({ result }) => result !== 'not-looked'),
     foot: words.yardSheet.foot(workbook.name, fullDay(deskNow.today, order, words.language)),
@@ -73,6 +79,41 @@ function rowOf(line: BoxLine, today: IsoDay, order: DateOrder, words: Words): Ya
     ...known,
     kind: line.state === 'free' ? 'free' : 'look',
     doing: from === null || from <= today ? doing : words.yardSheet.from(doing, paperDay(from, order, words.language)),
+  };
+}
+
+/** Hives with a job on the day of the walk, before the boxes. */
+function hiveRows(
+  tables: Tables,
+  jobs: readonly OpenJob[],
+  yardId: string | null,
+  words: Words,
+): readonly YardSheetRow[] {
+  const here = jobs.filter(
+    ({ colonyId }) => colonyId !== null && (yardId === null || tables.colonies.get(colonyId)?.yardId === yardId),
+  );
+  return [...Map.groupBy(here, ({ codes }) => codes[0] ?? '')]
+    .toSorted(([a], [b]) => compareCodes(a, b))
+    .map(([code, ofHive]) => ({
+      code,
+      kind: 'hive',
+      doing: ofHive.map((job) => titleOf(job, words)).join(', '),
+      last: [...new Set(ofHive.map(({ batch }) => batch))].join(', '),
+    }));
+}
+
+const titleOf = ({ step, ownTitle }: OpenJob, { steps }: Words): string => ownTitle ?? steps[step].title;
+
+function weekDay(desk: Desk, { on, jobs }: DayAhead, order: DateOrder, words: Words): YardSheetDay {
+  return {
+    day: paperDay(on, order, words.language),
+    // What is late is named on Today; a week of old jobs would hide what comes.
+    jobs: jobs
+      .filter(({ late }) => !late)
+      .map((job) =>
+        words.yardSheet.weekJob(titleOf(job, words), job.batch, job.codes.length === 0 ? '' : shortCodes(job.codes)),
+      ),
+    leaveAlone: leaveAlone({ ...desk, today: on }, order, words),
   };
 }
 

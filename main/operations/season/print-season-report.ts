@@ -36,6 +36,7 @@ export async function printSeasonReport(
     large,
     foot: words.seasonReport.foot(workbook.name, fullDay(today, dateOrder, words.language), workbook.changeNumber),
     madeAt: `${isoOfDay(today)}T12:00:00Z`,
+    language: words.language,
     summary: summaryLines(lines, words),
     stages: stagesTable(
       lines.flatMap(({ line }) => (line.practice ? [] : [line.tally])),

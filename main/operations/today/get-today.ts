@@ -8,11 +8,11 @@ import { sumMaterials, sumWork } from '../../engine/calendar/sum-work.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { copyOf } from '../batch-calendar.ts';
 import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
+import { placeOf } from '../job-places.ts';
 import { LOOK_STEPS } from '../look-answers.ts';
 import type { Desk } from '../operation.ts';
 import { quietHives } from '../quiet-hives.ts';
-import { placeOf } from './job-places.ts';
-import { freeDaysNear, hiveOfJob } from './shut-hives.ts';
+import { freeDaysNear, hiveOfJob } from '../shut-hives.ts';
 
 /** What to do today, what is late or may be done early, what must be left alone, and what comes tomorrow. */
 export function getToday({ workbook: { tables }, today }: Desk): TodayView {

@@ -8,15 +8,5 @@ export function GlossaryPaper() {
   const { classPapers, print } = useWords();
   const { section, save } = classPapers.glossary;
   const paper = usePaper(ask.print.printGlossary.mutate, print);
-  return (
-    <PaperForm
-      title={section}
-      save={save}
-      onSave={paper.save}
-      onOpen={paper.open}
-      busy={paper.state.busy}
-      outcome={paper.outcome}
-      state={paper.state}
-    />
-  );
+  return <PaperForm title={section} save={save} paper={paper} input={(wish) => wish} />;
 }

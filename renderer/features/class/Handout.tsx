@@ -29,14 +29,7 @@ export function Handout({ chosen }: { chosen: Omit<Wish, 'variant' | 'paper' | '
         />
         <PaperChoice wish={wish} onChange={setWish} />
       </div>
-      <PaperActs
-        save={handout.save}
-        onSave={() => paper.save(input)}
-        onOpen={paper.open && (() => paper.open?.(input))}
-        busy={paper.state.busy}
-        outcome={paper.outcome}
-        state={paper.state}
-      />
+      <PaperActs save={handout.save} paper={paper} input={input} />
     </div>
   );
 }

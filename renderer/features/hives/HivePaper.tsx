@@ -8,15 +8,5 @@ export function HivePaper({ colonyId }: { colonyId: string }) {
   const { hivePapers, print } = useWords();
   const words = hivePapers.hive;
   const paper = usePaper(ask.hives.printHivePage.mutate, print);
-  return (
-    <PaperForm
-      title={words.section}
-      save={words.save}
-      onSave={(wish) => paper.save({ colonyId, ...wish })}
-      onOpen={paper.open && ((wish) => paper.open?.({ colonyId, ...wish }))}
-      busy={paper.state.busy}
-      outcome={paper.outcome}
-      state={paper.state}
-    />
-  );
+  return <PaperForm title={words.section} save={words.save} paper={paper} input={(wish) => ({ colonyId, ...wish })} />;
 }

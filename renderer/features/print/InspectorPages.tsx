@@ -23,11 +23,8 @@ export function InspectorPages() {
       title={words.section}
       explain={words.explain}
       save={words.save}
-      onSave={(wish) => paper.save({ ...chosen, ...wish })}
-      onOpen={paper.open && ((wish) => paper.open?.({ ...chosen, ...wish }))}
-      busy={paper.state.busy}
-      outcome={paper.outcome}
-      state={paper.state}
+      paper={paper}
+      input={(wish) => ({ ...chosen, ...wish })}
     >
       <ChoiceField
         label={words.yard}

@@ -8,15 +8,6 @@ export function KeyCard() {
   const { keyCard: words, print } = useWords();
   const paper = usePaper(ask.print.printKeyCard.mutate, print);
   return (
-    <PaperForm
-      title={words.section}
-      explain={words.explain}
-      save={words.save}
-      onSave={paper.save}
-      onOpen={paper.open}
-      busy={paper.state.busy}
-      outcome={paper.outcome}
-      state={paper.state}
-    />
+    <PaperForm title={words.section} explain={words.explain} save={words.save} paper={paper} input={(wish) => wish} />
   );
 }

@@ -19,9 +19,14 @@ export function LabelPreview({ look, sheet }: { look: LabelLook | null; sheet: L
         </p>
       )}
       {look.unprintable.length > 0 ? (
-        <p className="line-notice" role="status">
-          {words.unprintable(look.unprintable)}
-        </p>
+        <div className="line-notice" role="status">
+          {words.unprintable}
+          <ul>
+            {look.unprintable.map(({ label, letters }) => (
+              <li key={label}>{words.unprintableOn(label, letters)}</li>
+            ))}
+          </ul>
+        </div>
       ) : null}
     </>
   );

@@ -71,11 +71,10 @@ export function PlainLabels({ sheet, sheets, printers, setSheet }: PlainLabelsPr
           <p>{offer.labels.length === 0 ? words.none[kind] : words.count(offer.labels.length)}</p>
           <PaperActs
             save={words.save}
-            onSave={() => paper.save(input)}
-            onOpen={paper.open && (() => paper.open?.(input))}
-            busy={paper.state.busy || offer.labels.length === 0}
-            outcome={paper.outcome}
-            state={paper.state}
+            paper={paper}
+            input={input}
+            nothing={offer.labels.length === 0}
+            preview={false}
           />
           <p className="soft">{print.advice}</p>
         </div>

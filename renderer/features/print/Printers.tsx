@@ -20,7 +20,8 @@ const AS_DRAWN = {
 
 /** What was measured on each printer, and a page to measure one more. */
 export function Printers({ printers, sheet }: { printers: readonly Printer[]; sheet: string }) {
-  const { calibration: words, print } = useWords();
+  const { calibration: words, print, yardSheet } = useWords();
+  const [large, setLarge] = useState(false);
   const page = usePaper(ask.print.printCalibration.mutate, print);
   return (
     <details className="section">
@@ -30,17 +31,14 @@ export function Printers({ printers, sheet }: { printers: readonly Printer[]; sh
         <MeasuredPrinter
           key={printer.name}
           printer={printer}
-          check={() => page.save({ sheet, printer: printer.name })}
+          check={() => page.save({ sheet, printer: printer.name, large })}
         />
       ))}
-      <PaperActs
-        save={words.page}
-        onSave={() => page.save({ sheet, printer: null })}
-        onOpen={page.open && (() => page.open?.({ sheet, printer: null }))}
-        busy={page.state.busy}
-        outcome={page.outcome}
-        state={page.state}
-      />
+      <label className="check" style={{ minHeight: 40 }}>
+        <input type="checkbox" checked={large} onChange={(event) => setLarge(event.target.checked)} />
+        {yardSheet.large}
+      </label>
+      <PaperActs save={words.page} paper={page} input={{ sheet, printer: null, large }} />
       <ReadingsForm />
     </details>
   );

@@ -1,11 +1,10 @@
-import { Button } from '@mui/material';
 import { useState } from 'react';
-import type { PaperFile } from '../../../shared/contract/print.ts';
-import { ask, shell } from '../../client/client.ts';
-import { useAnswer, useChange } from '../../client/hooks.ts';
-import { openPdf, saveMade } from '../../client/made-files.ts';
-import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { ask } from '../../client/client.ts';
+import { useAnswer } from '../../client/hooks.ts';
+import { usePaper } from '../../client/use-paper.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { PaperActs } from '../../components/PaperActs.tsx';
+import { FIRST_PAPER, PaperChoice } from '../../components/PaperChoice.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
 
@@ -14,56 +13,27 @@ export function YardSheet() {
   const { print: words, yardSheet } = useWords();
   const hives = useAnswer(['hives'], () => ask.hives.listHives.query());
   const [yardId, setYardId] = useState('');
-  const [paper, setPaper] = useState<'a4' | 'letter'>('a4');
-  const [large, setLarge] = useState(false);
-  const [outcome, setOutcome] = useState<string | null>(null);
-  const print = useChange(ask.print.printYardSheet.mutate);
-  const make = async (then: (file: PaperFile) => Promise<string | null>) => {
-    const file = await print.run({ yardId: yardId || null, walkOn: null, paper, large });
-    if (file) setOutcome((await then(file)) ?? words.pages(file.pages));
-  };
+  const [wish, setWish] = useState(FIRST_PAPER);
+  const [week, setWeek] = useState(true);
+  const paper = usePaper(ask.print.printYardSheet.mutate, words);
   const yards = (hives.data?.yards ?? []).map((yard) => ({ value: yard.id, text: yard.name }));
   return (
     <Section title={yardSheet.title}>
       <p className="soft">{yardSheet.explain}</p>
-      <div className="columns">
+      <div className="row acts">
         <ChoiceField
           label={yardSheet.yard}
           value={yardId}
           choices={[{ value: '', text: yardSheet.allYards }, ...yards]}
           onChange={setYardId}
         />
-        <ChoiceField
-          label={yardSheet.paper}
-          value={paper}
-          choices={(['a4', 'letter'] as const).map((value) => ({ value, text: yardSheet.papers[value] }))}
-          onChange={setPaper}
-        />
+        <PaperChoice wish={wish} onChange={setWish} />
+        <label className="check" style={{ minHeight: 40 }}>
+          <input type="checkbox" checked={week} onChange={(event) => setWeek(event.target.checked)} />
+          {yardSheet.weekWish}
+        </label>
       </div>
-      <label className="check" style={{ minHeight: 40 }}>
-        <input type="checkbox" checked={large} onChange={(event) => setLarge(event.target.checked)} />
-        {yardSheet.large}
-      </label>
-      <div className="acts">
-        <Button
-          variant="contained"
-          disabled={print.state.busy}
-          onClick={() => void make((file) => saveMade(file, words))}
-        >
-          {yardSheet.save}
-        </Button>
-        {shell.kind === 'loopback' ? (
-          <Button variant="outlined" disabled={print.state.busy} onClick={() => void make(openPdf)}>
-            {yardSheet.open}
-          </Button>
-        ) : null}
-      </div>
-      {outcome ? (
-        <p className="line-good" role="status">
-          {outcome}
-        </p>
-      ) : null}
-      <ChangeLines {...print.state} ownFields={[]} />
+      <PaperActs save={yardSheet.save} paper={paper} input={{ yardId: yardId || null, walkOn: null, week, ...wish }} />
     </Section>
   );
 }

@@ -7,15 +7,5 @@ import { useWords } from '../../components/words.ts';
 export function HandOverCard({ queenId }: { queenId: string }) {
   const { handOver: words, print } = useWords();
   const paper = usePaper(ask.queens.printQueenCard.mutate, print);
-  return (
-    <PaperForm
-      title={words.section}
-      save={words.save}
-      onSave={(wish) => paper.save({ queenId, ...wish })}
-      onOpen={paper.open && ((wish) => paper.open?.({ queenId, ...wish }))}
-      busy={paper.state.busy}
-      outcome={paper.outcome}
-      state={paper.state}
-    />
-  );
+  return <PaperForm title={words.section} save={words.save} paper={paper} input={(wish) => ({ queenId, ...wish })} />;
 }

@@ -34,15 +34,7 @@ export function Report() {
         />
         <PaperChoice wish={wish} onChange={setWish} />
       </div>
-      <PaperActs
-        save={words.save}
-        onSave={() => paper.save(input)}
-        onOpen={paper.open && (() => paper.open?.(input))}
-        busy={paper.state.busy}
-        making={words.making}
-        outcome={paper.outcome}
-        state={paper.state}
-      />
+      <PaperActs save={words.save} paper={paper} input={input} making={words.making} />
     </Section>
   );
 }

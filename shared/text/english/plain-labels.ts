@@ -24,6 +24,7 @@ export const plainLabels = {
   save: 'Save these labels',
   codeNeeds: (mm: number) =>
     `The square code needs ${mm} mm of room and would be too fine to read here. Choose a larger label, or leave it out.`,
-  unprintable: (letters: readonly string[]) =>
-    `${letters.length === 1 ? 'This letter is' : 'These letters are'} in neither of the fonts and will be printed as “?”: ${letters.join(' ')}`,
+  unprintable:
+    'Neither of the fonts has these letters; they will be printed as “?”. Write the name with other letters where that will not do.',
+  unprintableOn: (label: string, letters: readonly string[]) => `label ${label}: ${letters.join(' ')}`,
 } as const;

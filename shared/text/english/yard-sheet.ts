@@ -10,7 +10,7 @@ export const yardSheet = {
   leaveAloneOne: (codes: string, until: string) => `${codes} to ${until}`,
   nothingShut: 'Nothing must be left alone today.',
   heads: {
-    box: 'box',
+    box: 'hive, box',
     what: 'what to do',
     result: 'ring what you see',
     strength: 'bees',
@@ -29,6 +29,11 @@ export const yardSheet = {
   from: (doing: string, day: string) => `${doing} from ${day}`,
   handsOff: (day: string) => `HANDS OFF to ${day}`,
   last: (result: string, day: string) => `${result}, ${day}`,
+  week: 'The week ahead',
+  weekWish: 'With the week ahead on a page of its own',
+  weekHeads: { day: 'day', jobs: 'what to do', leaveAlone: 'leave alone' },
+  weekJob: (job: string, batch: string, where: string) => [`${job}, ${batch}`, where].filter(Boolean).join(': '),
+  noJob: 'no job',
   byChance: 'Found by chance',
   keys: (list: string) => `Letters: ${list}. Bees and food from 1, hardly any, to 5, plenty.`,
   foot: (workbook: string, day: string) => `${workbook}, as of ${day}`,
@@ -40,5 +45,6 @@ export const yardSheet = {
   papers: { a4: 'A4', letter: 'Letter' },
   large: 'Large print',
   yard: 'Yard',
-  explain: 'One line a box in walking order. The letters to ring are the keys of the evening’s typing.',
+  explain:
+    'One line for each hive with a job, then one a box in walking order. The letters to ring are the keys of the evening’s typing.',
 } as const;

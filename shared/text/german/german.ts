@@ -30,6 +30,7 @@ import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_
 import { moving } from './moving.ts';
 import { notes } from './notes.ts';
 import { plainLabels } from './plain-labels.ts';
+import { preview } from './preview.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
 import { NOTICES, REFUSALS } from './refusals.ts';
@@ -125,6 +126,7 @@ export const german: Translation<typeof english> = {
   handOver,
   hivePapers,
   keyCard,
+  preview,
   tables: tableWords,
   sentences: {
     calendarRefusal: calendarRefusalSentence,

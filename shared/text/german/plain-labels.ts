@@ -25,6 +25,7 @@ export const plainLabels: Translation<typeof english> = {
   save: 'Diese Etiketten speichern',
   codeNeeds: (mm: number) =>
     `Der quadratische Code braucht ${mm} mm Platz und wäre hier zu fein zum Lesen. Wählen Sie ein größeres Etikett, oder lassen Sie ihn weg.`,
-  unprintable: (letters: readonly string[]) =>
-    `${letters.length === 1 ? 'Dieser Buchstabe steht' : 'Diese Buchstaben stehen'} in keiner der Schriften und ${letters.length === 1 ? 'wird' : 'werden'} als „?“ gedruckt: ${letters.join(' ')}`,
+  unprintable:
+    'Keine der beiden Schriften hat diese Buchstaben; gedruckt wird dafür „?“. Wo das nicht genügt, den Namen mit anderen Buchstaben schreiben.',
+  unprintableOn: (label: string, letters: readonly string[]) => `Etikett ${label}: ${letters.join(' ')}`,
 };

@@ -10,7 +10,7 @@ export const yardSheet: Translation<typeof english> = {
   leaveAloneOne: (codes: string, until: string) => `${codes} bis ${until}`,
   nothingShut: 'Heute muss nichts in Ruhe bleiben.',
   heads: {
-    box: 'Kästchen',
+    box: 'Volk, Kästchen',
     what: 'was zu tun ist',
     result: 'einkreisen, was Sie sehen',
     strength: 'Bienen',
@@ -29,6 +29,11 @@ export const yardSheet: Translation<typeof english> = {
   from: (doing: string, day: string) => `${doing} ab ${day}`,
   handsOff: (day: string) => `FINGER WEG bis ${day}`,
   last: (result: string, day: string) => `${result}, ${day}`,
+  week: 'Die kommende Woche',
+  weekWish: 'Mit der kommenden Woche auf einer eigenen Seite',
+  weekHeads: { day: 'Tag', jobs: 'was zu tun ist', leaveAlone: 'in Ruhe lassen' },
+  weekJob: (job: string, batch: string, where: string) => [`${job}, ${batch}`, where].filter(Boolean).join(': '),
+  noJob: 'keine Arbeit',
   byChance: 'Zufällig gefunden',
   keys: (list: string) => `Buchstaben: ${list}. Bienen und Futter von 1, kaum etwas, bis 5, reichlich.`,
   foot: (workbook: string, day: string) => `${workbook}, Stand ${day}`,
@@ -41,5 +46,5 @@ export const yardSheet: Translation<typeof english> = {
   large: 'Großdruck',
   yard: 'Stand',
   explain:
-    'Eine Zeile je Kästchen in Gehrichtung. Die Buchstaben zum Einkreisen sind die Tasten für das Eintragen am Abend.',
+    'Eine Zeile für jedes Volk mit Arbeit, dann eine je Kästchen in Gehrichtung. Die Buchstaben zum Einkreisen sind die Tasten für das Eintragen am Abend.',
 };

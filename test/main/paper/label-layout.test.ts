@@ -6,7 +6,7 @@ import { openPaper } from '../../../main/paper/paper-document.ts';
 import { LABEL_SHEETS, type LabelSheetKey, labelInsets, labelSheet } from '../../../shared/model/label-sheet.ts';
 import { aLabel } from '../../builders/label-text.ts';
 
-const rows = labelRows(openPaper({ title: 'test', madeAt: '2026-05-14T12:00:00Z' }).measure);
+const rows = labelRows(openPaper({ title: 'test', language: 'en', madeAt: '2026-05-14T12:00:00Z' }).measure);
 const plain = { pencilLine: false, qrModules: null };
 
 function layOut(sheet: LabelSheetKey, changes = {}, shows: Parameters<typeof layOutLabel>[2] = plain): LabelLayout {

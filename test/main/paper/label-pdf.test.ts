@@ -13,6 +13,7 @@ import { type ReadCode, type ReadPdf, readPdf } from '../../builders/read-pdf.ts
 
 const PAPER = {
   title: 'Labels 26-07',
+  language: 'en',
   startAt: 1,
   pencilLine: false,
   qr: false,
@@ -34,6 +35,20 @@ const read = async (wish: Wish): Promise<ReadPdf> => readPdf(await bytesOf(wish)
 const boxes = (count: number): readonly LabelText[] =>
   Array.from({ length: count }, (_, index) => aLabel({ box: `K${String(index + 1).padStart(2, '0')}` }));
 const wordsOf = (pdf: ReadPdf): string => pdf.pages.flatMap((page) => page.texts.map(({ text }) => text)).join(' | ');
+
+// ISO 32000-1, 14.8: what is tagged is read in the order of its structure; all else is an artifact.
+describe('read aloud', () => {
+  test('is a list with one entry a label, in the order of the sheet, box first and without its code', async () => {
+    const { spoken } = await read({ labels: boxes(4), qr: true, pencilLine: true, outline: true });
+    expect(spoken.map(([role]) => role)).toEqual(['LI', 'LI', 'LI', 'LI']);
+    for (const [index, [, words]] of spoken.entries()) expect(words).toMatch(new RegExp(`^K0${index + 1}\\b.*26-07`));
+  });
+
+  test('is left out where more than 300 labels would make the file half as large again', async () => {
+    expect((await read({ labels: boxes(300) })).spoken).toHaveLength(300);
+    expect((await read({ labels: boxes(301) })).spoken).toEqual([]);
+  });
+});
 
 describe('the page', () => {
   test('is ISO 216 A4, 210 x 297 mm, and asks the viewer for true size', async () => {

@@ -42,16 +42,20 @@ test('shows nothing while the cells are still in the builder', () => {
   expect(previewLabel(aDeskWithBatch(), wish)).toBeNull();
 });
 
-test('names the letters of any label that neither font has, each once', () => {
+test('names each label with letters that neither font has, and those letters once', () => {
   const desk = aDeskWithBoxes();
   // Unicode: Georgian an, bani; a Han letter. Ø and Ž are in the first font, Я in the second.
+  const odd = 'KაØ';
   fill(desk, ({ boxes, colonies }) => {
     const [box] = boxes.where({ code: 'K06' });
     const [breeder] = colonies.where({ code: 'H03' });
     if (!box || !breeder) throw new Error('no box');
-    boxes.update({ ...box, code: 'KაØ' });
+    boxes.update({ ...box, code: odd });
     colonies.update({ ...breeder, name: 'Žofie Я აბ 蜂' });
   });
-  expect(previewLabel(desk, wish)?.unprintable.toSorted()).toEqual(['ა', 'ბ', '蜂'].toSorted());
+  const unprintable = previewLabel(desk, wish)?.unprintable ?? [];
+  // The mother stands on every label of the batch, the code on one.
+  expect(unprintable.map(({ label }) => label)).toEqual(['K01', 'K02', 'K03', 'K04', 'K05', odd]);
+  for (const { letters } of unprintable) expect(letters.toSorted()).toEqual(['ა', 'ბ', '蜂'].toSorted());
   expect(previewLabel(aDeskWithBoxes(), wish)?.unprintable).toEqual([]);
 });

@@ -37,6 +37,20 @@ test('for a measured printer stands where that printer will put it right', async
   expect(0.4 + 0.998 * (corrected?.x ?? 0)).toBeCloseTo(plain?.x ?? 0, 1);
 });
 
+test('in large print has words of 16 pt and more; what is measured stays', async () => {
+  const { base64 } = mustOk(await printCalibration(aDesk(), { sheet: A4_SHEET, printer: null, large: true }));
+  const bytes = Buffer.from(base64, 'base64');
+  const { pages, spoken } = await readPdf(bytes);
+  expect(Math.min(...(pages[0]?.texts ?? []).map(({ points }) => points))).toBeGreaterThanOrEqual(16);
+  for (const { text, x, width, y } of pages[0]?.texts ?? []) {
+    expect(x + width, text).toBeLessThan(210 - 14.9);
+    expect(y, text).toBeLessThan(297 - 14.9);
+  }
+  expect(await linesOf(bytes)).toEqual(await linesOf(await bytesOf(A4_SHEET)));
+  expect(spoken.map(([role]) => role)).toEqual(['H1', 'P', 'P', 'P', 'P', 'P', 'P']);
+  expect(spoken[2]?.[1]).toMatch(/^1\. from the left edge/);
+});
+
 test('refuses a sheet that is not there', async () => {
   expect(refusalOf(await printCalibration(aDesk(), { sheet: 'own-gone', printer: null }))).toEqual({
     kind: 'label-sheet-missing',

@@ -91,6 +91,24 @@ describe('the timetable for the class', () => {
   });
 
   test.each(['dates', 'day-numbers', 'gaps'] as const)(
+    'is read aloud (%s) in the order title, start, picture, table row by row, sources',
+    async (variant) => {
+      // Long enough for two pages; the head of the table is said once.
+      const { pages, spoken } = await readPaperFile(mustOk(await printTimetable(aDesk(), { ...wish, variant })));
+      expect(pages.length).toBeGreaterThan(1);
+      const roles = spoken.map(([role]) => role);
+      expect(roles.slice(0, 8)).toEqual(['H1', 'P', 'Figure', 'TH', 'TH', 'TH', 'TH', 'TH']);
+      expect(roles.at(-1)).toBe('P');
+      const cells = spoken.slice(8, -1);
+      expect(cells.length % 5).toBe(0);
+      for (let row = 0; row < cells.length; row += 5)
+        expect(cells.slice(row, row + 5).map(([role]) => role)).toEqual(['TD', 'TD', 'TH', 'TD', 'TD']);
+      expect(spoken[2]?.[1]).toContain('Hatched: hands off');
+      expect(cells.filter(([, words]) => words === 'Queens emerge')).toHaveLength(1);
+    },
+  );
+
+  test.each(['dates', 'day-numbers', 'gaps'] as const)(
     'in large print (%s) is 13 pt and more, tagged, with every step and the caution',
     async (variant) => {
       for (const paper of ['a4', 'letter'] as const) {

@@ -6,7 +6,7 @@ import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aQueen } from '../../../builders/queen.ts';
 import { readPdf } from '../../../builders/read-pdf.ts';
-import { aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
+import { aDeskWithBatch, aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
 
 function aDeskWithQueens() {
   const desk = aDesk({ today: '2026-06-01' });
@@ -112,6 +112,65 @@ describe('the yard sheet', () => {
         expect(y, text).toBeLessThan(height - 11.9);
       }
     }
+  });
+
+  test('is read aloud as title, what is shut, what the letters mean, then row by row', async () => {
+    const { base64 } = mustOk(await printYardSheet(onDay(aDeskWithBoxes(), '2026-05-20'), { ...wish, large: true }));
+    const { pages, spoken } = await readPdf(Buffer.from(base64, 'base64'));
+    expect(spoken.slice(0, 5).map(([role]) => role)).toEqual(['H1', 'P', 'P', 'TH', 'TH']);
+    expect(spoken[1]?.[1]).toMatch(/^LEAVE ALONE/);
+    expect(spoken[2]?.[1]).toMatch(/^Letters/);
+    const rows = spoken.slice(5);
+    expect(rows.filter(([role, words]) => role === 'TH' && words.startsWith('K')).map(([, words]) => words)).toEqual(
+      Array.from({ length: 10 }, (_, index) => `K${String(index + 1).padStart(2, '0')}`),
+    );
+    expect(rows[rows.findIndex(([, words]) => words === 'K01') + 1]?.[1]).toMatch(/^HANDS OFF to/);
+    // Letters to ring and lines to write on are on the paper and are not read aloud.
+    expect(pages.flatMap(({ texts }) => texts).some(({ text }) => /^L\b/.test(text))).toBe(true);
+    expect(spoken.slice(3).some(([, words]) => /^L\b/.test(words))).toBe(false);
+  });
+
+  test('has a line for each hive with a job, with its batch, before the boxes and without letters to ring', async () => {
+    // Larvae were given on 4 May; own cells of the builder are looked for on the fourth day; what was
+    // not marked before is late.
+    const { base64 } = mustOk(await printYardSheet(onDay(aDeskWithBatch(), '2026-05-08'), wish));
+    const { pages, spoken } = await readPdf(Buffer.from(base64, 'base64'));
+    const rows = spoken.slice(5);
+    expect(rows.slice(0, 4)).toEqual([
+      ['TH', 'H03'],
+      ['TD', 'Begin feeding, Put the comb in the breeder 26-01'],
+      ['TH', 'H12'],
+      ['TD', 'Make the builder queenless, Look for the builder’s own cells 26-01'],
+    ]);
+    const texts = pages[0]?.texts ?? [];
+    const hive = texts.find(({ text }) => text === 'H12');
+    expect(texts.filter(({ text, y }) => text === 'L' && Math.abs(y - (hive?.y ?? 0)) < 5)).toEqual([]);
+    expect(texts.filter(({ text }) => text === 'L').length).toBeGreaterThan(0);
+  });
+
+  test('has the week ahead on a page of its own: seven days, jobs with batch and place, and what stays shut', async () => {
+    const desk = onDay(aDeskWithBoxes(), '2026-05-20');
+    const { base64, pages } = mustOk(await printYardSheet(desk, { ...wish, week: true }));
+    const read = await readPdf(Buffer.from(base64, 'base64'));
+    expect(pages).toBe(2);
+    const week = read.spoken.slice(read.spoken.findIndex(([role]) => role === 'H2'));
+    expect(week[0]?.[1]).toContain('The week ahead');
+    const days = week.slice(4).filter(([role]) => role === 'TH');
+    expect(days.map(([, words]) => words)).toEqual([
+      'Wed 20 May',
+      'Thu 21 May',
+      'Fri 22 May',
+      'Sat 23 May',
+      'Sun 24 May',
+      'Mon 25 May',
+      'Tue 26 May',
+    ]);
+    const cells = week.slice(4).filter(([role]) => role === 'TD');
+    expect(cells[1]?.[1]).toMatch(/^K01–K06 to /);
+    expect(cells.filter((_, index) => index % 2 === 0).map(([, words]) => words)).toEqual([
+      'See who has emerged, 26-01: K01–K06',
+      ...new Array<string>(6).fill('no job'),
+    ]);
   });
 
   test('without any box is a blank sheet to fill in by hand', async () => {

@@ -1,9 +1,9 @@
-import type { Job } from '../../../shared/contract/today.ts';
-import type { Batch } from '../../../shared/model/batch.ts';
-import type { DatedStep } from '../../../shared/model/step.ts';
-import type { Tables } from '../../workbook/workbook.ts';
-import { lastLook } from '../batch-lines.ts';
-import { answersLook, LOOK_STEPS } from '../look-answers.ts';
+import type { Job } from '../../shared/contract/today.ts';
+import type { Batch } from '../../shared/model/batch.ts';
+import type { DatedStep } from '../../shared/model/step.ts';
+import type { Tables } from '../workbook/workbook.ts';
+import { lastLook } from './batch-lines.ts';
+import { answersLook, LOOK_STEPS } from './look-answers.ts';
 import { hiveOfJob } from './shut-hives.ts';
 
 /** Where a job is done; null when there is nothing left to do it on, so that it is no job at all. */

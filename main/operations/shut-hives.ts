@@ -1,7 +1,7 @@
-import { addDays, type Day } from '../../../shared/kernel/day.ts';
-import type { Batch } from '../../../shared/model/batch.ts';
-import type { DatedStep } from '../../../shared/model/step.ts';
-import { handsOffOn, type RunningBatch } from '../hands-off.ts';
+import { addDays, type Day } from '../../shared/kernel/day.ts';
+import type { Batch } from '../../shared/model/batch.ts';
+import type { DatedStep } from '../../shared/model/step.ts';
+import { handsOffOn, type RunningBatch } from './hands-off.ts';
 
 /** The hive a job opens; null for jobs on boxes, or where the hive is not named in the batch. */
 export function hiveOfJob(batch: Batch, step: Pick<DatedStep, 'place'>): string | null {

@@ -1,0 +1,43 @@
+import { GlobalWorkerOptions, getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+
+GlobalWorkerOptions.workerPort ??= new Worker(new URL('./pdf-worker.ts', import.meta.url), { type: 'module' });
+
+/** The pages of a PDF, to be drawn one at a time. */
+export interface PdfPages {
+  readonly count: number;
+  /** Draws a page, from 1, so many dots wide; answers its words in reading order. */
+  draw(page: number, canvas: HTMLCanvasElement, dotsWide: number): Promise<string>;
+  close(): void;
+}
+
+/** Opens a PDF made here. Nothing is fetched: its fonts are inside it. */
+export async function readPdfPages(base64: string): Promise<PdfPages> {
+  const data = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+  const reading = getDocument({ data, verbosity: 0, useSystemFonts: false });
+  const pdf = await reading.promise;
+  return {
+    count: pdf.numPages,
+    draw: (page, canvas, dotsWide) => drawPage(pdf, page, canvas, dotsWide),
+    close: () => void reading.destroy(),
+  };
+}
+
+/** On a canvas of its own first: two drawings at once on one canvas would be refused. */
+async function drawPage(
+  pdf: PDFDocumentProxy,
+  number: number,
+  canvas: HTMLCanvasElement,
+  dotsWide: number,
+): Promise<string> {
+  const page = await pdf.getPage(number);
+  const viewport = page.getViewport({ scale: dotsWide / page.getViewport({ scale: 1 }).width });
+  const drawn = document.createElement('canvas');
+  drawn.width = Math.round(viewport.width);
+  drawn.height = Math.round(viewport.height);
+  await page.render({ canvas: drawn, viewport, intent: 'print' }).promise;
+  canvas.width = drawn.width;
+  canvas.height = drawn.height;
+  canvas.getContext('2d')?.drawImage(drawn, 0, 0);
+  const { items } = await page.getTextContent();
+  return items.flatMap((item) => ('str' in item && item.str.trim() ? [item.str] : [])).join(' ');
+}
