@@ -55,6 +55,12 @@ test('a proposal is accepted with one key; the box is free and the next one is a
   await page.keyboard.press('Enter');
   await page.getByText('M03 is on Today’s list for Fri 22 May.').waitFor();
   await page.getByRole('region', { name: 'free, 3' }).getByText('M01').waitFor();
+  // A box that is gone to from the very page of boxes opens there.
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('K03');
+  await page.getByRole('option', { name: /^K03/ }).waitFor();
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 2, name: 'K03, virgin' }).waitFor({ timeout: 10_000 });
   expect(house.problems).toEqual([]);
 }, 60_000);
 
