@@ -2,6 +2,7 @@
 // seed, so the figures are the same in every run.
 import { fixedFunnel } from '../../main/engine/yield/funnel.ts';
 import { type BatchCount, groupRates } from '../../main/engine/yield/group-rates.ts';
+import { startReckoning } from '../../main/engine/yield/reckon.ts';
 import type { Goal } from './calendar.bench.ts';
 
 const DATA_SETS = 60;
@@ -24,7 +25,7 @@ const SETTINGS: readonly Setting[] = [
 ];
 
 export function goals(): readonly Goal[] {
-  return [...SETTINGS.flatMap(calibration), ...quickness()];
+  return [...SETTINGS.flatMap(calibration), ...quickness(), sliderMove()];
 }
 
 /** How often the about-9-in-10 range holds the true rate, and how often a difference is claimed that is not there. */
@@ -106,6 +107,28 @@ function quickness(): readonly Goal[] {
       ok: median(ratios) >= 1000 && difference < 1,
     },
   ];
+}
+
+/** One move of a slider as the window asks it: the whole plan anew, in the thread of the rates; what is believed is kept. */
+function sliderMove(): Goal {
+  const answer = startReckoning();
+  const random = seeded(5);
+  const groups = [0.7, 0.75].map((rate) => Array.from({ length: 10 }, () => drawBatch(random, rate, 12)));
+  const stage = (whatIf: number | null) => ({ groups, group: 0, whatIf });
+  const move = (mating: number) =>
+    answer('plan', {
+      ...{ wanted: 10, chance: 0.9, batches: 1, cellsPerBuilder: 45, boxes: null, larvaeEach: null },
+      stages: [stage(null), stage(null), stage(null), stage(mating)],
+    });
+  move(0.6);
+  const times = Array.from({ length: MOVES }, (_, at) => cpu(() => move(0.6 + at / 400)));
+  return {
+    id: 'yield-slider',
+    what: 'one move of a slider as the window asks it: larvae, boxes, other rows and losses, in CPU milliseconds',
+    value: round(median(times)),
+    goal: `at most ${FRAME_MILLISECONDS}, in a thread of its own`,
+    ok: median(times) <= FRAME_MILLISECONDS,
+  };
 }
 
 const meanOf = (chances: Float64Array): number => chances.reduce((sum, chance, k) => sum + k * chance, 0);

@@ -38,6 +38,8 @@ export interface Belief {
   readonly rate: RateSummary;
   /** Expected concentration of the batches. */
   readonly concentration: number;
+  /** The lowest rate of the best third of the group's batches, each drawn towards the others. 0 without batches. */
+  readonly bestThird: () => number;
 }
 
 export function believe({ groups, group }: Pick<CountedStageGroups, 'groups' | 'group'>): Belief {
@@ -47,6 +49,16 @@ export function believe({ groups, group }: Pick<CountedStageGroups, 'groups' | '
     nodes,
     rate: (group === null ? undefined : rates.groups[group]) ?? rates.newGroup,
     concentration: nodes.reduce((sum, node) => sum + node.weight * node.concentration, 0),
+    bestThird: onceAsked(() => bestThird((group === null ? undefined : groups[group]) ?? [])),
+  };
+}
+
+/** Reckoned when first asked for: a forecast of one batch never asks. */
+function onceAsked(reckon: () => number): () => number {
+  let known: number | null = null;
+  return () => {
+    known ??= reckon();
+    return known;
   };
 }
 
@@ -69,7 +81,7 @@ export function planQueens(ask: PlanQueensAsk, beliefOf: Believe = believe): Pla
     stages: losses.stages.map((loss, stage) => ({
       rate: rateOf(ask.stages[stage], beliefs[stage]),
       loss,
-      worth: worthOfBetterStage(means, stage, bestThird(ask.stages[stage])),
+      worth: worthOfBetterStage(means, stage, beliefs[stage]?.bestThird() ?? 0),
     })),
   };
 }
@@ -84,10 +96,8 @@ function rateOf(stage: CountedStageGroups | undefined, belief: Belief | undefine
   return { mean, lower, upper };
 }
 
-/** The lowest rate of the best third of the group's batches, each drawn towards the others. 0 without batches. */
-function bestThird(stage: CountedStageGroups | undefined): number {
-  if (!stage || stage.group === null) return 0;
-  const counts = (stage.groups[stage.group] ?? []).filter(({ of }) => of > 0);
+function bestThird(batches: readonly BatchCount[]): number {
+  const counts = batches.filter(({ of }) => of > 0);
   if (counts.length === 0) return 0;
   const drawn = twoLevelRates(counts)
     .batches.map(({ mean }) => mean)

@@ -9,7 +9,7 @@ import { nodesOfFixed } from '../../../../main/engine/yield/rate-nodes.ts';
 const known: Believe = ({ groups }) => {
   const mean = (groups[0]?.[0]?.successes ?? 0) / (groups[0]?.[0]?.of ?? 1);
   const rate = { mean, deviation: 0, lower: mean, median: mean, upper: mean };
-  return { nodes: nodesOfFixed(mean, 20), rate, concentration: 20 };
+  return { nodes: nodesOfFixed(mean, 20), rate, bestThird: () => 0, concentration: 20 };
 };
 const stage = (percent: number, joining = 0) => ({
   groups: [[{ successes: percent, of: 100 }]],
