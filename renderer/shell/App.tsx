@@ -196,7 +196,7 @@ function TopLine({ open, onGoTo, onUndo }: TopLineProps) {
     <div className="topline">
       <span className="left">{days.full(open.today)}</span>
       <Button variant="text" size="small" onClick={onGoTo}>
-        {frame.goTo}… <kbd style={{ marginInlineStart: 6 }}>Ctrl+K</kbd>
+        {frame.goTo}… <kbd style={{ marginInlineStart: 6 }}>{frame.goToKeys}</kbd>
       </Button>
       {open.readOnly ? null : <UndoButton onUndo={onUndo} />}
       <span role="status">{open.readOnly ? frame.readOnly : time ? frame.savedAt(time) : frame.saved}</span>

@@ -48,7 +48,7 @@ function Sentences({ choice, answer }: { choice: PlanChoiceInput; answer: PlanAn
         <p className="finding">
           <strong>
             {answer.batches === 1 ? words.one(larvaeEach) : words.many(larvaeEach, answer.batches)}
-            {boxes === null ? '.' : `, and ${words.boxes(boxes)}.`}
+            {boxes === null ? '.' : `, ${words.boxes(boxes)}.`}
           </strong>{' '}
           {words.promise(choice.wanted, inTwenty(answer.chance))}
         </p>

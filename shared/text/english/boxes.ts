@@ -16,7 +16,7 @@ export const boxes = {
   shows: { state: 'by state', place: 'by yard and row', list: 'as a list' },
   proposals: boxProposals,
   none: 'none',
-  noYard: 'No yard said',
+  noYard: 'No yard named',
   noRow: 'no row',
   typeLooks: 'Type looks',
   free: 'Free a box',

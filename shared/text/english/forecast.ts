@@ -37,7 +37,7 @@ export const forecast = {
     one: (larvae: number) => `Give ${larvae} larvae in one batch`,
     many: (each: number, batches: number) =>
       `Give ${each} larvae in each of ${batches} batches (${each * batches} in all, a builder for each)`,
-    boxes: (boxes: number) => `have ${boxes} mating boxes ready`,
+    boxes: (boxes: number) => `and have ${boxes === 1 ? '1 mating box' : `${boxes} mating boxes`} ready`,
     promise: (wanted: number, times: number) =>
       `Then at least ${queens(wanted)} will lay about ${times === 20 ? 'every time' : `${times} times in 20`}.`,
     likely: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>

@@ -18,6 +18,7 @@ export const frame = {
   sideBar: 'Places',
   skip: 'Skip to the page',
   goTo: 'Go to',
+  goToKeys: 'Ctrl+K',
   goToHint: 'Box, hive, queen, batch, page or command',
   command: 'command',
   search: 'search',

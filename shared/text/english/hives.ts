@@ -9,7 +9,7 @@ export const hives = {
   codeHint: 'Short, such as H12',
   name: 'Name',
   yard: 'Yard',
-  noYard: 'no yard said',
+  noYard: 'no yard named',
   place: 'Place',
   placeHint: 'row 2, place 4',
   line: 'Mother line',

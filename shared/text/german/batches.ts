@@ -36,7 +36,7 @@ export const batches: Translation<typeof english> = {
     practice: 'Zur Übung oder für einen Kurs; kann bei Vergleichen wegbleiben',
     note: 'Notiz',
     newHive: (code: string) => `${code} ist neu und wird mit der Serie angelegt.`,
-    noHive: 'nicht gesagt',
+    noHive: 'nicht genannt',
     hiveHint: 'Ein Kürzel wie H12; ein neues wird angelegt',
     heldBy: (batch: string, day: string) => `pflegt ${batch} bis ${day}`,
     more: 'Mehr: Pflegevolk, Larven, Übung',

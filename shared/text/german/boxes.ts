@@ -19,7 +19,7 @@ export const boxes: Translation<typeof english> = {
   shows: { state: 'nach Zustand', place: 'nach Stand und Reihe', list: 'als Liste' },
   proposals: boxProposals,
   none: 'keine',
-  noYard: 'Kein Stand gesagt',
+  noYard: 'Kein Stand genannt',
   noRow: 'keine Reihe',
   typeLooks: 'Kontrollen eintragen',
   free: 'Ein Kästchen freimachen',

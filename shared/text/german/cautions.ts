@@ -92,7 +92,7 @@ export const help: Translation<typeof EnglishHelp> = {
     'Absichtlich weggenommene Zellen und verdeckelte Zellen, die nicht in Kästchen kamen, zählen bei der nächsten Stufe nicht mit.',
     'Bei den Bewertungen eines Volks gelten für Sanftmut und Wabensitz die Mittel und für den Schwarmtrieb der niedrigste Wert; weniger als vier gelten als zu wenige.',
     'Ein weisellos gefundenes Kästchen zählt als geschlüpft, außer seine Zelle war tot oder ausgebissen zu sehen.',
-    'Die Spanne neben einem Anteil in der Tabelle ist die von Wilson: Etwa 9-mal in 10 liegt der wahre Anteil darin, wenn alle Zellen gleich wären. Das Bild unter der Tabelle berücksichtigt, dass Serien sich unterscheiden, und die Worte darunter auch.',
+    'Die Spanne neben einem Anteil in der Tabelle ist die von Wilson: In etwa 9 von 10 Fällen liegt der wahre Anteil darin, wenn alle Zellen gleich wären. Das Bild unter der Tabelle berücksichtigt, dass Serien sich unterscheiden, und die Worte darunter auch.',
   ],
 };
 
@@ -124,7 +124,7 @@ export const classroom: Translation<typeof EnglishClassroom> = {
       plain: 'Schlichter Anteil',
       byHand: 'Zum Mittel gezogen, von Hand',
       evened: 'Dasselbe auf geebneter Skala',
-      model: 'Nach diesem Arbeitsbuch, 9-mal in 10',
+      model: 'Nach diesem Arbeitsbuch, in 9 von 10 Fällen',
     },
     takenOf: (row: number) => `Angenommen, Serie ${row}`,
     more: 'Eine Serie mehr',

@@ -49,7 +49,7 @@ function clashText(clash: Clash, names: ClashNames): string {
     case 'too-many-cells':
       return `${batch(clash.batch)} hat ${clash.cells} Zellen in ${hive(clash.builderId)}; etwa ${clash.usualMost} pflegt ein Pflegevolk gut zu Ende. Verteilen Sie sie auf ${clash.builders} Pflegevölker, oder beginnen Sie weniger.`;
     case 'too-few-boxes':
-      return `Am ${day(clash.on)} ${clash.cells === 1 ? 'ist eine Zelle' : `sind bis zu ${clash.cells} Zellen`} schlupfreif, und ${freeBoxes(clash.freeBoxes)} frei. ${boxRemedy(clash, day)}`;
+      return `Am ${day(clash.on)} ${clash.cells === 1 ? 'ist eine Zelle' : `sind bis zu ${clash.cells} Zellen`} schlupfreif, aber es ${freeBoxes(clash.freeBoxes)} frei. ${boxRemedy(clash, day)}`;
     case 'box-not-free':
       return clash.freeFrom === null
         ? `${box(clash.boxId)} ist am ${day(clash.on)} noch in Gebrauch, wenn ${batch(clash.batch)} ihre Zellen einsetzt. Wählen Sie ein anderes Kästchen, oder schließen Sie ab, was darin ist.`

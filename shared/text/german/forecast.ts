@@ -9,10 +9,10 @@ const batchesN = (n: number): string => (n === 1 ? '1 Serie' : `${n} Serien`);
 
 export const forecast: Translation<typeof english> = {
   form: {
-    title: 'Was ich will',
+    title: 'Was ich möchte',
     wanted: 'Königinnen in Eilage',
     surely: 'Wie sicher',
-    times: (times: number, of: number) => `${times}-mal in ${of}`,
+    times: (times: number, of: number) => `in ${times} von ${of} Fällen`,
     method: 'Verfahren',
     untried: 'eines, das ich nie versucht habe',
     methodWith: (method: string, batches: number) => `${method} (${batchesN(batches)} gezählt)`,
@@ -38,21 +38,21 @@ export const forecast: Translation<typeof english> = {
     one: (larvae: number) => `Geben Sie ${larvae} Larven in einer Serie`,
     many: (each: number, batches: number) =>
       `Geben Sie je ${each} Larven in ${batches} Serien (${each * batches} im Ganzen, ein Pflegevolk für jede)`,
-    boxes: (boxes: number) => `halten Sie ${boxes} Begattungskästchen bereit`,
+    boxes: (boxes: number) => `und halten Sie ${boxes === 1 ? 'ein' : boxes} Begattungskästchen bereit`,
     promise: (wanted: number, times: number) =>
-      `Dann kommen mindestens ${queens(wanted)} etwa ${times === 20 ? 'jedes Mal' : `${times}-mal in 20`} in Eilage.`,
+      `Dann kommen ${times === 20 ? 'so gut wie immer' : `in etwa ${times} von 20 Fällen`} mindestens ${queens(wanted)} in Eilage.`,
     likely: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>
-      `Jedes zweite Mal kommen ${span(likelyFrom, likelyTo)} in Eilage; 9 von 10 Aussichten auf mindestens ${atLeast}.`,
+      `Jedes zweite Mal kommen ${span(likelyFrom, likelyTo)} in Eilage; in 9 von 10 Fällen sind es mindestens ${atLeast}.`,
     safety: (mean: number) =>
       `Im Mittel kommen ${amount(Math.round(mean), 'de')} in Eilage: Was über Ihrer Zahl liegt, ist der Preis der Sicherheit, weil Serien sich unterscheiden.`,
     notReached: (wanted: number, times: number) =>
-      `So sicher kann man sich ${queens(wanted)} nicht sein: Selbst mit den meisten Larven gelingt es nur etwa ${times}-mal in 20.`,
+      `So sicher kann man sich ${queens(wanted)} nicht sein: Selbst mit den meisten Larven gelingt es nur in etwa ${times} von 20 Fällen.`,
     heldBackBy: {
       builder: 'Das Pflegevolk hält es auf: Mehr Serien, oder mehr Zellen je Pflegevolk, würden helfen.',
       boxes: 'Die Kästchen halten es auf: Mehr Kästchen würden helfen.',
     },
     askLess: 'Verlangen Sie weniger Königinnen, weniger Sicherheit, oder nehmen Sie mehr Serien.',
-    guesswork: 'Von diesem Verfahren wurde noch keine Serie gezählt, darum sind diese Zahlen meist geraten.',
+    guesswork: 'Von diesem Verfahren wurde noch keine Serie gezählt, darum sind diese Zahlen größtenteils geraten.',
     together:
       'In diesem Arbeitsbuch waren gute Serien auf mehreren Stufen zugleich gut. Die wahre Streuung ist größer als hier gesagt.',
     onTheWay: 'Unterwegs',
@@ -60,7 +60,7 @@ export const forecast: Translation<typeof english> = {
     rows: 'Mehr Larven, weniger Kästchen',
     rowColumns: { larvae: 'Larven je Serie', boxes: 'Kästchen', chance: 'Genug Königinnen' },
     noBoxes: 'nicht mit diesen Kästchen',
-    times: (times: number) => `${times}-mal in 20`,
+    times: (times: number) => `in ${times} von 20 Fällen`,
     losses: 'Wo sie verloren gehen',
     lossColumns: {
       stage: 'Stufe',
@@ -87,7 +87,7 @@ export const forecast: Translation<typeof english> = {
     restsOn: (method: string, batches: number) =>
       batches === 0
         ? `Keine andere Serie mit ${method} wurde gezählt, darum sind die Spannen weit.`
-        : `Die Spannen gelten 9-mal in 10 und ruhen auf ${batches === 1 ? 'einer anderen Serie' : `${batches} anderen Serien`} mit ${method}.`,
+        : `Die Spannen gelten in 9 von 10 Fällen und ruhen auf ${batches === 1 ? 'einer anderen Serie' : `${batches} anderen Serien`} mit ${method}.`,
     bars: (better: string, worse: string) =>
       `${better}, aber nur ${worse}: Das ist mehr als Glück. Denken Sie daran, wo die Leiste hing, an ihre Larven und wer daran gearbeitet hat.`,
     bar: {
@@ -101,12 +101,13 @@ export const forecast: Translation<typeof english> = {
       placed: (of: number) => `Aus ${of} Zellen in Kästchen`,
     },
     queens: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>
-      `jedes zweite Mal ${span(likelyFrom, likelyTo)} erwiesene Königinnen, 9 von 10 Aussichten auf mindestens ${atLeast}.`,
+      `jedes zweite Mal ${span(likelyFrom, likelyTo)} erwiesene Königinnen, in 9 von 10 Fällen mindestens ${atLeast}.`,
   },
   hive: {
     title: 'Gegen die übrigen',
     columns: { stage: 'Stufe', own: 'Dieses Volk', rest: 'Die anderen', verdict: 'Wie es steht' },
-    own: (percent: string, range: string, batches: number) => `${percent}, 9-mal in 10 ${range}, ${batchesN(batches)}`,
+    own: (percent: string, range: string, batches: number) =>
+      `${percent}, in 9 von 10 Fällen ${range}, ${batchesN(batches)}`,
     rest: (percent: string, batches: number) => `${percent}, ${batchesN(batches)}`,
     nobody: 'kein anderes Volk gezählt',
     hive: {

@@ -20,6 +20,7 @@ export const frame: Translation<typeof english> = {
   sideBar: 'Seiten',
   skip: 'Zum Inhalt springen',
   goTo: 'Gehe zu',
+  goToKeys: 'Strg+K',
   goToHint: 'Kästchen, Volk, Königin, Serie, Seite oder Befehl',
   command: 'Befehl',
   goToNothing: 'Nichts mit diesem Namen.',

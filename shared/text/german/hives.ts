@@ -10,7 +10,7 @@ export const hives: Translation<typeof english> = {
   codeHint: 'Kurz, wie H12',
   name: 'Name',
   yard: 'Stand',
-  noYard: 'kein Stand gesagt',
+  noYard: 'kein Stand genannt',
   place: 'Platz',
   placeHint: 'Reihe 2, Platz 4',
   line: 'Mutterlinie',
@@ -39,7 +39,7 @@ export const hives: Translation<typeof english> = {
       saved: 'Gespeichert',
     },
     progress: (done: number, all: number) => `${done} von ${all}`,
-    keys: 'Eingabe geht zum nächsten Volk, Tab zum nächsten Feld, Pfeil auf berichtigt, F4 geht zu dem, was ich sah, Strg+Eingabe ist fertig. 1 kaum etwas, 5 reichlich; ein leeres Feld heißt nicht gesagt.',
+    keys: 'Eingabe geht zum nächsten Volk, Tab zum nächsten Feld, Pfeil auf berichtigt, F4 geht zu dem, was ich sah, Strg+Eingabe ist fertig. 1 kaum etwas, 5 reichlich; ein leeres Feld heißt: nicht gesagt.',
     summary: (n: number) => `${n === 1 ? '1 Kontrolle' : `${n} Kontrollen`} gespeichert.`,
   },
   one: {

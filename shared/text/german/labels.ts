@@ -3,7 +3,7 @@ import type { Translation } from '../translation.ts';
 
 export const labelWords: Translation<typeof english> = {
   mother: (mother: string) => `Mutter ${mother}`,
-  noMother: 'Mutter nicht gesagt',
+  noMother: 'Mutter nicht genannt',
   handsOff: (day: string) => `FINGER WEG bis ${day}`,
   handsOffStacked: ['FINGER', 'WEG'],
   handsOffDay: (day: string) => `bis ${day}`,

@@ -40,7 +40,7 @@ export const queens: Translation<typeof english> = {
   proved: 'Erwiesen am',
   place: 'Jetzt',
   hive: 'Volk',
-  noHive: 'nicht gesagt',
+  noHive: 'nicht genannt',
   goneTo: 'An wen',
   note: 'Notiz',
   save: 'Speichern',

@@ -42,7 +42,7 @@ export const seasonReport: Translation<typeof english> = {
     stage: 'Stufe',
     share: 'Anteil',
     counts: 'Gezählt',
-    range: '9-mal in 10',
+    range: 'in 9 von 10 Fällen',
     batches: 'Serien',
     batch: 'Serie',
     method: 'Verfahren',

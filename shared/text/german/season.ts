@@ -53,13 +53,13 @@ export const season: Translation<typeof english> = {
     through: { name: 'ganzer Weg', line: 'erwiesene Königinnen, die von gegebenen Larven zu erwarten sind' },
   },
   columns: { group: '', batches: 'Serien' },
-  unknown: 'nicht gesagt',
+  unknown: 'nicht genannt',
   chart: (stage: string, factor: string) => `${stage.charAt(0).toUpperCase()}${stage.slice(1)} nach ${factor}`,
   figuresBy: (factor: string) => `Zahlen nach ${factor}`,
   figure: (successes: string, of: string) => `${successes} von ${of}`,
-  range: (range: string) => `9-mal in 10: ${range}`,
+  range: (range: string) => `in 9 von 10 Fällen: ${range}`,
   batchesN: (n: number) => (n === 1 ? '1 Serie' : `${n} Serien`),
-  oneBatch: 'nur eine Serie: meist geraten',
+  oneBatch: 'nur eine Serie: größtenteils geraten',
   none: 'nicht gezählt',
   saveFigures: 'Zahlen speichern',
   figuresFile: (factor: string, day: string) => `Zahlen nach ${factor} ${day}`,
@@ -98,22 +98,22 @@ export const season: Translation<typeof english> = {
       `Wetten Sie zwanzigmal darauf, und es stimmt etwa ${times === 20 ? 'jedes Mal' : `${times}-mal`}.`,
     best: (group: string) => `${group} ist das Beste von allen.`,
     difference: (mean: number, lower: number, upper: number, what: string) =>
-      `Etwa ${moreOrFewer(mean)} ${what}; 9-mal in 10 zwischen ${moreOrFewer(lower)} und ${moreOrFewer(upper)}.`,
+      `Etwa ${moreOrFewer(mean)} ${what}; in 9 von 10 Fällen zwischen ${moreOrFewer(lower)} und ${moreOrFewer(upper)}.`,
     noMatter: 'Sehr wahrscheinlich kein Unterschied, auf den es ankommt: weniger als 5 von 100 in beiden Richtungen.',
     swing: (group: string, of: number) =>
       of < 1
         ? `Einzelne Serien von ${group} unterscheiden sich, soweit zu sehen, nur durch Glück.`
         : `Einzelne Serien von ${group} schwanken um etwa ${Math.round(of)} von 100 nach beiden Seiten.`,
-    guesswork: (group: string) => `${group} ruht auf nur einer Serie: meist geraten.`,
+    guesswork: (group: string) => `${group} ruht auf nur einer Serie: größtenteils geraten.`,
     next: {
       take: (group: string, of: number, span: string) =>
-        `Von den nächsten ${of} Larven, gegeben mit ${group}, würden 9-mal in 10 ${span} angenommen.`,
+        `Von den nächsten ${of} Larven, gegeben mit ${group}, würden in 9 von 10 Fällen ${span} angenommen.`,
       sealing: (group: string, of: number, span: string) =>
-        `Von den nächsten ${of} angenommenen Zellen mit ${group} würden 9-mal in 10 ${span} verdeckelt.`,
+        `Von den nächsten ${of} angenommenen Zellen mit ${group} würden in 9 von 10 Fällen ${span} verdeckelt.`,
       emergence: (group: string, of: number, span: string) =>
-        `Von den nächsten ${of} Zellen mit ${group} würden 9-mal in 10 ${span} schlüpfen.`,
+        `Von den nächsten ${of} Zellen mit ${group} würden in 9 von 10 Fällen ${span} schlüpfen.`,
       mating: (group: string, of: number, span: string) =>
-        `Von den nächsten ${of} Königinnen mit ${group} würden 9-mal in 10 ${span} erwiesen.`,
+        `Von den nächsten ${of} Königinnen mit ${group} würden in 9 von 10 Fällen ${span} erwiesen.`,
     },
     inBatches: (group: string, batches: number) => (batches === 1 ? group : `${group} in ${batches} Serien`),
     span: (lower: number, upper: number) => (lower === upper ? String(lower) : `${lower} bis ${upper}`),
@@ -127,7 +127,7 @@ export const season: Translation<typeof english> = {
       `Etwa ${more === 1 ? 'eine weitere Serie' : `${more} weitere Serien`} von jedem würde${more === 1 ? '' : 'n'} es entscheiden, wenn beide so weitergehen.`,
     settleNever: (most: number) => `Mehr als ${most} weitere Serien von jedem wären nötig, um es zu entscheiden.`,
   },
-  range9: (range: string) => `etwa 9-mal in 10 ${range}`,
+  range9: (range: string) => `in etwa 9 von 10 Fällen ${range}`,
   tableNote:
     'Die Spannen in dieser Tabelle nehmen alle Zellen einer Gruppe als eines, also sind sie der geringste Zweifel, den es gibt. Das Bild darunter berücksichtigt, dass Serien sich unterscheiden.',
   caveat:
