@@ -17,14 +17,13 @@ export default defineConfig({
     assetsInlineLimit: 0,
     rolldownOptions: {
       output: {
+        // Two files are called first-words; a German one is known by its name.
+        chunkFileNames: ({ moduleIds }) =>
+          moduleIds.at(-1)?.endsWith('/german/first-words.ts')
+            ? 'assets/german-first-[hash].js'
+            : 'assets/[name]-[hash].js',
         codeSplitting: {
-          groups: [
-            { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
-            {
-              name: 'mui',
-              test: /node_modules[\\/](@mui[\\/](material|system|utils|styled-engine)|@emotion|stylis)[\\/]/,
-            },
-          ],
+          groups: [{ name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ }],
         },
       },
     },

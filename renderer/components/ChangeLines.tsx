@@ -1,5 +1,6 @@
+import { Suspense } from 'react';
 import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
-import { useSentences, useWords } from './words.ts';
+import { useFirstWords, useRefusalSentence, useSentences } from './words.ts';
 
 export interface ChangeLinesProps {
   readonly refusal: Refusal | null;
@@ -11,19 +12,32 @@ export interface ChangeLinesProps {
 
 /** What came of a change, where no single field is to blame. */
 export function ChangeLines({ refusal, notices = [], notReached = false, ownFields = [] }: ChangeLinesProps) {
-  const words = useWords();
-  const say = useSentences();
-  const elsewhere = refusal && !('field' in refusal && ownFields.includes(refusal.field));
+  const { frame } = useFirstWords();
+  const elsewhere = refusal && !('field' in refusal && ownFields.includes(refusal.field)) ? refusal : null;
   return (
     <>
-      {elsewhere ? (
-        <p className="line-problem" role="alert">
-          {say.refusal(refusal)}
-        </p>
+      {elsewhere || notices.length > 0 ? (
+        // On the first page the sentences may still be on their way; the page itself must not wait for them.
+        <Suspense fallback={null}>
+          <SaidLines refusal={elsewhere} notices={notices} />
+        </Suspense>
       ) : null}
       {notReached ? (
         <p className="line-problem" role="alert">
-          {words.frame.notReached}
+          {frame.notReached}
+        </p>
+      ) : null}
+    </>
+  );
+}
+
+function SaidLines({ refusal, notices }: { refusal: Refusal | null; notices: readonly Notice[] }) {
+  const say = useSentences();
+  return (
+    <>
+      {refusal ? (
+        <p className="line-problem" role="alert">
+          {say.refusal(refusal)}
         </p>
       ) : null}
       {notices.map((notice) => (
@@ -37,6 +51,6 @@ export function ChangeLines({ refusal, notices = [], notReached = false, ownFiel
 
 /** The sentence about one field, or null when the refusal is about another. */
 export function useProblemOf(refusal: Refusal | null): (...fields: readonly string[]) => string | null {
-  const say = useSentences();
-  return (...fields) => (refusal && 'field' in refusal && fields.includes(refusal.field) ? say.refusal(refusal) : null);
+  const said = useRefusalSentence(refusal);
+  return (...fields) => (refusal && 'field' in refusal && fields.includes(refusal.field) ? said : null);
 }

@@ -1,5 +1,5 @@
 import type { ClashList } from '../../shared/contract/clashes.ts';
-import { useDays, useWords } from './words.ts';
+import { useDays, useFirstWords } from './words.ts';
 
 interface ClashLinesProps {
   readonly list: ClashList;
@@ -9,7 +9,7 @@ interface ClashLinesProps {
 
 /** Each clash in a sentence with its dates and what would resolve it, and the way to its batches. */
 export function ClashLines({ list, own = null }: ClashLinesProps) {
-  const words = useWords();
+  const words = useFirstWords();
   const days = useDays();
   const nameOf = (id: string) => list.names[id] ?? words.clashes.thisBatch;
   const names = { batch: nameOf, hive: nameOf, box: nameOf, day: days.short };

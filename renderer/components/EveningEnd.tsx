@@ -47,12 +47,12 @@ export function EveningEnd({ summary, changes, proposed = [] }: EveningEndProps)
 }
 
 function Changes({ before, after, proposed }: { before: TodayView; after: TodayView; proposed: readonly ReactNode[] }) {
-  const { evening: words, steps } = useWords();
+  const { evening: words, stepTitles } = useWords();
   const days = useDays();
   const { appeared, vanished, fewer, shut, freed } = eveningChanges(before, after);
   const job = (one: Job) =>
     words.job(
-      steps[one.step].title,
+      stepTitles[one.step],
       one.batch,
       one.where.kind === 'hive' ? one.where.code : one.where.kind === 'boxes' ? shortCodes(one.where.codes) : '',
       words.expected(days.short(one.expected)),

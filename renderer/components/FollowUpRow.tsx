@@ -2,7 +2,7 @@ import { Button } from '@mui/material';
 import type { FollowUpLine } from '../../shared/contract/follow-ups.ts';
 import { FOLLOW_UP_ANSWERS, type FollowUpAnswer } from '../../shared/model/follow-up-answer.ts';
 import { goTo } from './routes.ts';
-import { useDays, useWords } from './words.ts';
+import { useDays, useFirstWords } from './words.ts';
 
 interface FollowUpRowProps {
   readonly followUp: FollowUpLine;
@@ -14,7 +14,7 @@ interface FollowUpRowProps {
  * One check: where, what, when, and from its day on a button for each answer. A look into a box is typed in the grid.
  */
 export function FollowUpRow({ followUp, busy, onAnswer }: FollowUpRowProps) {
-  const { followUps: words } = useWords();
+  const { followUps: words } = useFirstWords();
   const days = useDays();
   const { what, queen, box, hive, yard, dueOn, latestOn, late } = followUp;
   const open = dueOn <= days.today;

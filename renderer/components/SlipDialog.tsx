@@ -14,32 +14,8 @@ interface SlipDialogProps {
   readonly onBack: () => void;
 }
 
-interface AskedSlipDialogProps {
-  readonly batch: string;
-  readonly slip: {
-    readonly asked: { readonly view: SlipView } | null;
-    readonly state: { readonly busy: boolean };
-    readonly confirm: () => Promise<void>;
-    readonly back: () => void;
-  };
-}
-
-/** The dialog while a change waits for the person's word; nothing otherwise. */
-export function AskedSlipDialog({ batch, slip }: AskedSlipDialogProps) {
-  if (!slip.asked) return null;
-  return (
-    <SlipDialog
-      batch={batch}
-      view={slip.asked.view}
-      busy={slip.state.busy}
-      onConfirm={() => void slip.confirm()}
-      onBack={slip.back}
-    />
-  );
-}
-
 /** Was and becomes for each step, done ones locked, and what was printed that would be wrong: save or go back. */
-function SlipDialog({ batch, view, busy, onConfirm, onBack }: SlipDialogProps) {
+export function SlipDialog({ batch, view, busy, onConfirm, onBack }: SlipDialogProps) {
   const { slip: words } = useWords();
   const id = useId();
   const moved = view.lines.filter(({ changed, locked }) => changed && !locked).length;
@@ -74,7 +50,7 @@ function SlipDialog({ batch, view, busy, onConfirm, onBack }: SlipDialogProps) {
 }
 
 function SlipLines({ lines }: { lines: readonly SlipViewLine[] }) {
-  const { slip: words, steps } = useWords();
+  const { slip: words, stepTitles } = useWords();
   return (
     <DataTable
       caption={words.columns.becomes}
@@ -82,7 +58,7 @@ function SlipLines({ lines }: { lines: readonly SlipViewLine[] }) {
       rowKey={(line) => line.step}
       quiet={(line) => !line.changed}
       columns={[
-        { key: 'step', title: words.columns.step, head: true, cell: (line) => steps[line.step].title },
+        { key: 'step', title: words.columns.step, head: true, cell: (line) => stepTitles[line.step] },
         { key: 'was', title: words.columns.was, cell: (line) => <WindowText window={line.was} /> },
         { key: 'becomes', title: words.columns.becomes, cell: (line) => <Becomes line={line} /> },
       ]}
@@ -117,9 +93,9 @@ function WindowText({ window }: { window: SlipWindow | null }) {
 }
 
 function FactText({ fact }: { fact: CalendarFactView }) {
-  const { slip: words, sightings, steps } = useWords();
+  const { slip: words, sightings, stepTitles } = useWords();
   const on = useDays().short(fact.on);
-  if (fact.kind === 'step') return <>{words.fact.step(steps[fact.step].title, on)}</>;
+  if (fact.kind === 'step') return <>{words.fact.step(stepTitles[fact.step], on)}</>;
   if (fact.kind === 'larva-age') return <>{words.fact.age(fact.fromHours, fact.toHours, on)}</>;
   return <>{words.fact.seen(sightings[fact.what].name, on)}</>;
 }

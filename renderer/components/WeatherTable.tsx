@@ -2,13 +2,13 @@ import { InputBase } from '@mui/material';
 import { type FocusEvent, useState } from 'react';
 import type { WeatherLine } from '../../shared/contract/weather.ts';
 import { readWeather, type TypedWeather, typedWeather, type WeatherField } from './weather-form.ts';
-import { useDays, useTemperatureUnit, useWords } from './words.ts';
+import { useDays, useFirstWords, useTemperatureUnit } from './words.ts';
 
 type Save = (noted: Omit<WeatherLine, 'rating'>) => void;
 
 /** The weather of some days as rows to type in; a row is saved as it is left. */
 export function WeatherTable({ lines, onSave }: { lines: readonly WeatherLine[]; onSave: Save }) {
-  const { weather: words } = useWords();
+  const { weather: words } = useFirstWords();
   const { columns } = words;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard
@@ -36,7 +36,7 @@ export function WeatherTable({ lines, onSave }: { lines: readonly WeatherLine[];
 const NUMBERS: readonly WeatherField[] = ['maxCelsius', 'windKmh', 'flyingHours'];
 
 function WeatherRow({ line, onSave }: { line: WeatherLine; onSave: Save }) {
-  const { weather: words } = useWords();
+  const { weather: words } = useFirstWords();
   const days = useDays();
   const unit = useTemperatureUnit();
   const [typed, setTyped] = useState<TypedWeather>(() => typedWeather(line, unit));

@@ -1,4 +1,4 @@
-import type { Words } from '../../shared/text/english/english.ts';
+import type { FirstWords } from '../../shared/text/english/first-words.ts';
 
-export const materialName = (materials: Words['materials'], material: string): string =>
-  materials[material as keyof Words['materials']]?.name ?? material;
+export const materialName = (materials: FirstWords['materials'], material: string): string =>
+  materials[material as keyof FirstWords['materials']]?.name ?? material;

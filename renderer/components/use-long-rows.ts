@@ -1,5 +1,6 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
 import { type RefObject, useLayoutEffect, useState } from 'react';
+import type { DrawnRows } from './PlainTable.tsx';
 import { usePrinting } from './use-printing.ts';
 
 /** A list up to this long is drawn whole: then the browser's own search finds everything in it. */
@@ -7,14 +8,7 @@ export const WHOLE_LIST_ROWS = 60;
 /** Drawn beyond each edge of the window, so that Tab and the arrows always find the next row. */
 const ROWS_BEYOND = 4;
 
-export interface LongRows {
-  /** Indexes of the rows to draw. */
-  readonly drawn: readonly number[];
-  /** Room in pixels for the rows left out before and after them. */
-  readonly before: number;
-  readonly after: number;
-  /** Measures a drawn row; it must carry `data-index`. */
-  readonly measure: ((element: HTMLElement | null) => void) | undefined;
+export interface LongRows extends DrawnRows {
   readonly scrollTo: (row: number) => void;
 }
 

@@ -1,13 +1,16 @@
-import { createContext, useContext, useMemo } from 'react';
+import { createContext, use, useContext, useMemo } from 'react';
 import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
 import type { Day, IsoDay, WeekStart } from '../../shared/kernel/day.ts';
 import type { ProposalReason } from '../../shared/model/box-proposal.ts';
+import type { ChangeWords } from '../../shared/model/journal.ts';
 import { RESULT_KEYS, type ResultKey } from '../../shared/model/look-key.ts';
 import { type DateOrder, datedDay, fullDay, monthName, shortDay, weekdayLetters } from '../../shared/text/day-text.ts';
 import { celsiusText, type TemperatureUnit } from '../../shared/text/degrees.ts';
-import { english, type Words } from '../../shared/text/english/english.ts';
+import type { Words } from '../../shared/text/english/english.ts';
+import { type FirstWords, firstWords } from '../../shared/text/english/first-words.ts';
 import { type FeedAmount, feedAmountText, type Measures, unitOf } from '../../shared/text/feed-amount.ts';
 import { instantText } from '../../shared/text/instant-text.ts';
+import { loadWords, wordsHere } from '../../shared/text/load-words.ts';
 import {
   changeSentence,
   fieldName,
@@ -25,7 +28,7 @@ import {
 import { amount } from '../../shared/text/share-text.ts';
 
 export interface Wording {
-  readonly words: Words;
+  readonly words: FirstWords;
   readonly dateOrder: DateOrder;
   readonly weekStart: WeekStart;
   readonly temperature: TemperatureUnit;
@@ -38,7 +41,7 @@ export interface Wording {
 }
 
 export const WordingContext = createContext<Wording>({
-  words: english,
+  words: firstWords,
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',
@@ -48,7 +51,14 @@ export const WordingContext = createContext<Wording>({
   today: '1970-01-01',
 });
 
-export const useWords = (): Words => useContext(WordingContext).words;
+/** The words of the frame, of the first start and of Today, for what is drawn on the first page. */
+export const useFirstWords = (): FirstWords => useContext(WordingContext).words;
+
+/** All words. A page that is drawn before they are here waits for them, as for its own script. */
+export function useWords(): Words {
+  const { language } = useContext(WordingContext).words;
+  return wordsHere(language) ?? use(loadWords(language));
+}
 
 export const useToday = (): IsoDay => useContext(WordingContext).today;
 
@@ -98,33 +108,51 @@ export function useFeedAmounts() {
 
 /** A number of things, with the decimal sign of the language. */
 export function useAmount(): (value: number) => string {
-  const { language } = useWords();
+  const { language } = useFirstWords();
   return (value) => amount(value, language);
 }
 
-type Rest<Sentence> = Sentence extends (words: Words, ...rest: infer Given) => string ? Given : never;
+type Rest<Sentence> = Sentence extends (words: never, ...rest: infer Given) => string ? Given : never;
+type Order = Pick<Wording, 'dateOrder' | 'temperature'>;
 
 /** Whole sentences in the language of the page, with days and degrees as the person wants them. */
 export function useSentences() {
-  const { words, dateOrder, temperature } = useContext(WordingContext);
-  return useMemo(() => {
-    const day = (on: Day | IsoDay) => shortDay(on, dateOrder, words.language);
-    const degrees = (celsius: number) => celsiusText(celsius, temperature, words.language);
-    return {
-      step: (...given: Rest<typeof stepTitle>) => stepTitle(words, ...given),
-      stepWords: (...given: Parameters<typeof stepWords> extends [Words, ...infer Given] ? Given : never) =>
-        stepWords(words, ...given),
-      refusal: (refusal: Refusal) => refusalSentence(words, refusal, day, degrees),
-      notice: (notice: Notice) => noticeSentence(words, notice, day),
-      proposal: (reason: ProposalReason<IsoDay>) => proposalReason(words, reason, day),
-      change: (...given: Rest<typeof changeSentence>) => changeSentence(words, ...given),
-      historyStep: (...given: Rest<typeof stepSentence>) => stepSentence(words, ...given),
-      rowProblem: (...given: Rest<typeof rowProblemSentence>) => rowProblemSentence(words, ...given),
-      wholeProblem: (...given: Rest<typeof wholeProblemSentence>) => wholeProblemSentence(words, ...given),
-      row: (...given: Rest<typeof rowName>) => rowName(words, ...given),
-      field: (...given: Rest<typeof fieldName>) => fieldName(words, ...given),
-      value: (table: string, field: string, value: string | number | null) =>
-        fieldValue(words, table, field, value, dateOrder),
-    };
-  }, [words, dateOrder, temperature]);
+  const words = useWords();
+  const { dateOrder, temperature } = useContext(WordingContext);
+  return useMemo(() => sentencesOf(words, { dateOrder, temperature }), [words, dateOrder, temperature]);
+}
+
+function sentencesOf(words: Words, { dateOrder, temperature }: Order) {
+  const day = (on: Day | IsoDay) => shortDay(on, dateOrder, words.language);
+  const degrees = (celsius: number) => celsiusText(celsius, temperature, words.language);
+  return {
+    step: (...given: Rest<typeof stepTitle>) => stepTitle(words, ...given),
+    stepWords: (...given: Parameters<typeof stepWords> extends [Words, ...infer Given] ? Given : never) =>
+      stepWords(words, ...given),
+    refusal: (refusal: Refusal) => refusalSentence(words, refusal, day, degrees),
+    notice: (notice: Notice) => noticeSentence(words, notice, day),
+    proposal: (reason: ProposalReason<IsoDay>) => proposalReason(words, reason, day),
+    change: (...given: Rest<typeof changeSentence>) => changeSentence(words, ...given),
+    historyStep: (...given: Rest<typeof stepSentence>) => stepSentence(words, ...given),
+    rowProblem: (...given: Rest<typeof rowProblemSentence>) => rowProblemSentence(words, ...given),
+    wholeProblem: (...given: Rest<typeof wholeProblemSentence>) => wholeProblemSentence(words, ...given),
+    row: (...given: Rest<typeof rowName>) => rowName(words, ...given),
+    field: (...given: Rest<typeof fieldName>) => fieldName(words, ...given),
+    value: (table: string, field: string, value: string | number | null) =>
+      fieldValue(words, table, field, value, dateOrder),
+  };
+}
+
+/** What a change did, in words; these are among the first words, for the undo button of every page. */
+export function useChangeSentence() {
+  const { words } = useContext(WordingContext);
+  return (change: ChangeWords) => changeSentence(words, change);
+}
+
+/** The sentence of a refusal, and null for none: only a refusal waits for all words. */
+export function useRefusalSentence(refusal: Refusal | null): string | null {
+  const { words, ...order } = useContext(WordingContext);
+  if (!refusal) return null;
+  const all = wordsHere(words.language) ?? use(loadWords(words.language));
+  return sentencesOf(all, order).refusal(refusal);
 }

@@ -1,29 +1,29 @@
 import { Button } from '@mui/material';
 import { useColorScheme } from '@mui/material/styles';
-import { Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Settings } from '../../shared/contract/settings.ts';
 import type { Command } from '../../shared/contract/shell.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { type Language, languageOf } from '../../shared/kernel/language.ts';
 import { resultKeysWith } from '../../shared/model/look-key.ts';
-import { english, type Words } from '../../shared/text/english/english.ts';
-import { loadWords } from '../../shared/text/load-words.ts';
+import { type FirstWords, firstWords } from '../../shared/text/english/first-words.ts';
+import { loadFirstWords, loadWords, wordsHere } from '../../shared/text/load-words.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer, useOtherWorkbook } from '../client/hooks.ts';
 import { readRoute, useRoute } from '../components/routes.ts';
-import { useDays, useWords, type Wording, WordingContext } from '../components/words.ts';
+import { useFetched } from '../components/use-fetched.ts';
+import { useDays, useFirstWords, type Wording, WordingContext } from '../components/words.ts';
 import { followCommand, useCommands } from './commands.ts';
 import { ErrorPage } from './ErrorPage.tsx';
-import { FirstStart } from './FirstStart.tsx';
-import { GoTo } from './GoTo.tsx';
-import { PrintChoice } from './PrintChoice.tsx';
-import { SaveTroubleStrip } from './SaveElsewhere.tsx';
+import { SaveTrouble } from './SaveTrouble.tsx';
 import { SideBar } from './SideBar.tsx';
 import { Strips } from './Strips.tsx';
 import { UndoButton } from './UndoButton.tsx';
 import { UndoLine } from './UndoLine.tsx';
 import { useUndo } from './use-undo.ts';
 import { viewOf } from './views.tsx';
+
+const FirstStart = lazy(() => import('./FirstStart.tsx').then((m) => ({ default: m.FirstStart })));
 
 /** Asks what is open, and shows the first start or the frame with its page. */
 export function App() {
@@ -32,12 +32,16 @@ export function App() {
   const settings = useAnswer(['settings', state.data?.open?.file], () => ask.settings.getSettings.query(), isOpen);
   useAppearance(settings.data);
   const words = useWordsOf(spokenLanguage(state.data, settings));
-  const wording = useWording(words ?? english, settings.data, state.data?.open?.today);
-  if (state.isError) return <p className="first-paint">{english.frame.notReached}</p>;
-  if (!state.data || !words) return <p className="first-paint">{english.frame.product}</p>;
+  const wording = useWording(words ?? firstWords, settings.data, state.data?.open?.today);
+  if (state.isError) return <p className="first-paint">{firstWords.frame.notReached}</p>;
+  if (!state.data || !words) return <p className="first-paint">{firstWords.frame.product}</p>;
   const { open } = state.data;
   return (
-    <WordingContext value={wording}>{open ? <Frame open={open} /> : <FirstStart state={state.data} />}</WordingContext>
+    <WordingContext value={wording}>
+      <Suspense fallback={<p className="first-paint">{firstWords.frame.product}</p>}>
+        {open ? <Frame open={open} /> : <FirstStart state={state.data} />}
+      </Suspense>
+    </WordingContext>
   );
 }
 
@@ -50,29 +54,42 @@ function spokenLanguage(
   return languageOf(settings.data?.language ?? 'system', state.computerLanguage);
 }
 
-/** The words of a language once they are here, and until then those shown before; null before the first. */
-function useWordsOf(language: Language | null): Words | null {
-  const [words, setWords] = useState<Words | null>(null);
+/** The first words of a language once they are here, and until then those shown before; null before the first. */
+function useWordsOf(language: Language | null): FirstWords | null {
+  const [words, setWords] = useState<FirstWords | null>(null);
+  const shown = words?.language ?? null;
   useEffect(() => {
-    if (!language) return;
+    if (!language || language === shown) return;
     let isWanted = true;
-    void loadWords(language)
-      .catch(() => english)
+    // A page that shows all words keeps them until those of the other language are here.
+    const arrived = shown !== null && wordsHere(shown) ? loadWords(language) : loadFirstWords(language);
+    void arrived
+      .catch(() => firstWords)
       .then((loaded) => {
         if (isWanted) setWords(loaded);
       });
     return () => {
       isWanted = false;
     };
-  }, [language]);
+  }, [language, shown]);
   useEffect(() => {
     if (words) document.documentElement.lang = words.language;
   }, [words]);
   return words;
 }
 
+/** True once the first page stands and the browser has time for what a key or a click may call for. */
+function useIdle(): boolean {
+  const [idle, setIdle] = useState(false);
+  useEffect(() => {
+    const handle = requestIdleCallback(() => setIdle(true), { timeout: 500 });
+    return () => cancelIdleCallback(handle);
+  }, []);
+  return idle;
+}
+
 /** Made anew only when a choice changes, so that long tables are not drawn again for nothing. */
-function useWording(words: Words, settings: Settings | undefined, today: string | undefined): Wording {
+function useWording(words: FirstWords, settings: Settings | undefined, today: string | undefined): Wording {
   return useMemo(
     () => ({
       words,
@@ -101,7 +118,7 @@ function useAppearance(settings: Settings | undefined): void {
 
 function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const days = useDays();
-  const words = useWords();
+  const words = useFirstWords();
   const route = useRoute();
   const [goingTo, setGoingTo] = useState(false);
   const [printing, setPrinting] = useState(false);
@@ -121,6 +138,9 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   );
   useCommands(answer);
   useFocusOnTurn(route.parts.join('/'));
+  const idle = useIdle();
+  const places = useFetched(() => import('./GoTo.tsx'), goingTo || idle);
+  const choice = useFetched(() => import('./PrintChoice.tsx'), printing);
   const view = viewOf(route);
   return (
     <>
@@ -128,7 +148,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
         {words.frame.skip}
       </button>
       <Strips open={open} />
-      {open.readOnly ? null : <SaveTroubleStrip />}
+      {open.readOnly ? null : <SaveTrouble />}
       <div className="frame">
         <SideBar place={route.parts[0] ?? 'today'} open={open} />
         <main className="main" id="page">
@@ -142,8 +162,8 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
         </main>
       </div>
       <UndoLine {...undone} onTurn={(way) => void turn(way)} onClose={undone.forget} />
-      {printing ? <PrintChoice onClose={() => setPrinting(false)} /> : null}
-      {goingTo ? <GoTo onClose={() => setGoingTo(false)} onCommand={answer} /> : null}
+      {printing && choice ? <choice.PrintChoice onClose={() => setPrinting(false)} /> : null}
+      {goingTo && places ? <places.GoTo onClose={() => setGoingTo(false)} onCommand={answer} /> : null}
     </>
   );
 }
@@ -176,7 +196,7 @@ function useFocusOnTurn(address: string): void {
 }
 
 function NoSuchPage() {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   return <p>{frame.notFound}</p>;
 }
 
@@ -187,7 +207,7 @@ interface TopLineProps {
 }
 
 function TopLine({ open, onGoTo, onUndo }: TopLineProps) {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   const days = useDays();
   const time = open.savedAt
     ? new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' }).format(new Date(open.savedAt))

@@ -7,7 +7,7 @@ import { ChangeLines, useProblemOf } from '../components/ChangeLines.tsx';
 import { ChoiceField } from '../components/ChoiceField.tsx';
 import { Section } from '../components/Section.tsx';
 import { TextField } from '../components/TextField.tsx';
-import { useWords } from '../components/words.ts';
+import { useFirstWords, useWords } from '../components/words.ts';
 import { guessHabits } from './guess-habits.ts';
 
 const SafetyCopies = lazy(() =>
@@ -16,7 +16,7 @@ const SafetyCopies = lazy(() =>
 
 /** Before any workbook is open: begin one, open one, or look at the demo. A missing one is named first. */
 export function FirstStart({ state }: { state: WorkbookState }) {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   const words = frame.firstStart;
   const demo = useOtherWorkbook(() => ask.workbook.openDemo.mutate());
   const hasTrouble = state.missing !== null || state.notOpened !== null;
@@ -47,7 +47,7 @@ export function FirstStart({ state }: { state: WorkbookState }) {
 }
 
 function MissingWorkbook({ missing }: { missing: NonNullable<WorkbookState['missing']> }) {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   return (
     <div className="section" role="alert">
       <p className="bad">
@@ -79,7 +79,7 @@ function NotOpened({ name, file, refusal }: NonNullable<WorkbookState['notOpened
 }
 
 function Begin({ usualFolder, autoFocus }: { usualFolder: string; autoFocus: boolean }) {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   const words = frame.firstStart;
   const [name, setName] = useState(words.nameDefault(new Date().getFullYear()));
   const [folder, setFolder] = useState(usualFolder);
@@ -117,7 +117,7 @@ function Begin({ usualFolder, autoFocus }: { usualFolder: string; autoFocus: boo
 
 /** As the computer has it, to be changed in place. */
 function HabitFields({ habits, onChange }: { habits: Habits; onChange: (changed: Partial<Habits>) => void }) {
-  const { frame, settings: words } = useWords();
+  const { frame, settings: words } = useFirstWords();
   const choicesOf = <Key extends string>(texts: Readonly<Record<Key, string>>) =>
     (Object.entries(texts) as [Key, string][]).map(([value, text]) => ({ value, text }));
   return (
@@ -154,7 +154,7 @@ function HabitFields({ habits, onChange }: { habits: Habits; onChange: (changed:
 }
 
 function OpenOne({ recent, prominent }: { recent: WorkbookState['recent']; prominent: boolean }) {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   const words = frame.firstStart;
   const [file, setFile] = useState('');
   const open = useOtherWorkbook(ask.workbook.openWorkbook.mutate);

@@ -1,34 +1,10 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
 import { ask, shell } from '../client/client.ts';
-import { useChange, useSaveTrouble } from '../client/hooks.ts';
+import { useChange } from '../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../components/ChangeLines.tsx';
 import { TextField } from '../components/TextField.tsx';
 import { useWords } from '../components/words.ts';
-
-/** While the file cannot be written: why, and another place. The page below keeps what is typed. */
-export function SaveTroubleStrip() {
-  const { copies: words } = useWords();
-  const trouble = useSaveTrouble();
-  const [savedAs, setSavedAs] = useState<string | null>(null);
-  if (savedAs !== null) {
-    return (
-      <aside className="strip" aria-label={words.trouble}>
-        <span role="status">{words.elsewhere.saved(savedAs)}</span>
-        <Button variant="outlined" size="small" onClick={() => setSavedAs(null)}>
-          {words.elsewhere.understood}
-        </Button>
-      </aside>
-    );
-  }
-  if (trouble === null) return null;
-  return (
-    <aside className="alarm" aria-label={words.trouble}>
-      <ChangeLines refusal={{ kind: 'not-saved', reason: trouble }} />
-      <SaveElsewhere onSaved={setSavedAs} />
-    </aside>
-  );
-}
 
 /** Asks for a folder, saves all that is saved so far there, and goes on in the new file. */
 export function SaveElsewhere({ onSaved }: { onSaved?: (file: string) => void }) {

@@ -1,13 +1,13 @@
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer } from '../client/hooks.ts';
-import { useWords } from '../components/words.ts';
+import { useFirstWords } from '../components/words.ts';
 
 const PLACES = ['today', 'batches', 'hives', 'boxes', 'queens', 'season', 'print', 'files', 'class'] as const;
 const FOOT = ['history', 'settings', 'help'] as const;
 
 export function SideBar({ place, open }: { place: string; open: NonNullable<WorkbookState['open']> }) {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   const today = useAnswer(['today'], () => ask.today.getToday.query());
   const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
   const counts: Partial<Record<(typeof PLACES)[number], number>> = {

@@ -1,28 +1,27 @@
 import { Button } from '@mui/material';
-import { useState } from 'react';
+import { lazy, Suspense } from 'react';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import { ask } from '../client/client.ts';
 import { useOtherWorkbook } from '../client/hooks.ts';
-import { ChangeLines } from '../components/ChangeLines.tsx';
-import { useMoment } from '../components/moments.ts';
-import { goTo } from '../components/routes.ts';
-import { useDays, useWords } from '../components/words.ts';
-import { SaveElsewhere } from './SaveElsewhere.tsx';
+import { useDays, useFirstWords } from '../components/words.ts';
+
+const RareStrip = lazy(() => import('./RareStrip.tsx').then((m) => ({ default: m.RareStrip })));
 
 type Open = NonNullable<WorkbookState['open']>;
 
 /** What must be known on every page: the demo, a safety copy, why nothing can be saved, a risky place. */
 export function Strips({ open }: { open: Open }) {
   if (open.kind === 'demo') return <DemoStrip today={open.today} />;
-  if (open.lookingAt) return <CopyStrip at={open.lookingAt.at} />;
-  if (open.readOnlyBecause === 'open-elsewhere') return <ElsewhereStrip file={open.file} />;
-  if (open.readOnlyBecause) return <ReadOnlyStrip because={open.readOnlyBecause} />;
-  if (open.harm) return <HarmStrip harm={open.harm} />;
-  return open.riskyPlace ? <RiskyStrip key={open.file} file={open.file} place={open.riskyPlace} /> : null;
+  if (!open.lookingAt && !open.readOnlyBecause && !open.harm && !open.riskyPlace) return null;
+  return (
+    <Suspense fallback={null}>
+      <RareStrip open={open} />
+    </Suspense>
+  );
 }
 
 function DemoStrip({ today }: { today: string }) {
-  const { frame } = useWords();
+  const { frame } = useFirstWords();
   const days = useDays();
   const leave = useOtherWorkbook(() => ask.workbook.closeWorkbook.mutate());
   return (
@@ -30,86 +29,6 @@ function DemoStrip({ today }: { today: string }) {
       <span>{frame.demoStrip(days.full(today))}</span>
       <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
         {frame.leaveDemo}
-      </Button>
-    </aside>
-  );
-}
-
-function CopyStrip({ at }: { at: string }) {
-  const { copies: words } = useWords();
-  const moment = useMoment();
-  const leave = useOtherWorkbook(() => ask.copies.leaveCopy.mutate());
-  return (
-    <aside className="strip" aria-label={words.title}>
-      <span>{words.strip(moment(at))}</span>
-      <Button variant="outlined" size="small" onClick={() => void leave.run(undefined)}>
-        {words.leave}
-      </Button>
-    </aside>
-  );
-}
-
-function HarmStrip({ harm }: { harm: NonNullable<Open['harm']> }) {
-  const { copies: words } = useWords();
-  const moment = useMoment();
-  return (
-    <aside className="alarm" aria-label={words.title}>
-      <p className="line-problem" role="alert">
-        {words.harm[harm.kind](harm.copyAt === null ? null : moment(harm.copyAt))}
-      </p>
-      <Button variant="outlined" size="small" onClick={() => goTo('/settings')}>
-        {words.harm.see}
-      </Button>
-    </aside>
-  );
-}
-
-function ReadOnlyStrip({ because }: { because: NonNullable<Open['readOnlyBecause']> }) {
-  const { copies: words, frame } = useWords();
-  return (
-    <aside className="strip" aria-label={frame.readOnly}>
-      <span style={{ maxWidth: '90ch' }}>{words.readOnly[because]}</span>
-      {because === 'newer' ? null : <SaveElsewhere />}
-    </aside>
-  );
-}
-
-/** Another program writes in it: one looks again at what it has saved since, or takes it over once it is closed there. */
-function ElsewhereStrip({ file }: { file: string }) {
-  const { copies: words, frame } = useWords();
-  const look = useOtherWorkbook(ask.workbook.lookAtWorkbook.mutate);
-  const write = useOtherWorkbook(ask.workbook.openWorkbook.mutate);
-  return (
-    <aside className="strip" aria-label={frame.readOnly}>
-      <span style={{ maxWidth: '90ch' }}>
-        {words.readOnly['open-elsewhere']}
-        <ChangeLines {...(write.state.refusal ? write.state : look.state)} />
-      </span>
-      <Button variant="outlined" size="small" onClick={() => void look.run({ file })}>
-        {words.lookAgain}
-      </Button>
-      <Button variant="outlined" size="small" onClick={() => void write.run({ file })}>
-        {words.openToWrite}
-      </Button>
-    </aside>
-  );
-}
-
-/** Said once per workbook and computer, as far as the browser keeps what it is told. */
-function RiskyStrip({ file, place }: { file: string; place: NonNullable<Open['riskyPlace']> }) {
-  const { copies: words, settings } = useWords();
-  const key = `understood:${place.kind}:${file}`;
-  const [understood, setUnderstood] = useState(() => window.localStorage.getItem(key) !== null);
-  if (understood) return null;
-  const keep = () => {
-    window.localStorage.setItem(key, 'yes');
-    setUnderstood(true);
-  };
-  return (
-    <aside className="strip" aria-label={settings.workbook}>
-      <span style={{ maxWidth: '90ch' }}>{words.risky(place)}</span>
-      <Button variant="outlined" size="small" onClick={keep}>
-        {words.understood}
       </Button>
     </aside>
   );

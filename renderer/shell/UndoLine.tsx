@@ -2,7 +2,7 @@ import { Button } from '@mui/material';
 import { useEffect, useRef } from 'react';
 import type { ChangeState } from '../client/hooks.ts';
 import { ChangeLines } from '../components/ChangeLines.tsx';
-import { useSentences, useWords } from '../components/words.ts';
+import { useChangeSentence, useFirstWords } from '../components/words.ts';
 import type { Turned, Way } from './use-undo.ts';
 
 /** Long enough to read a sentence and reach for the button; the history page keeps it for good. */
@@ -19,8 +19,8 @@ interface UndoLineProps {
 
 /** At the foot of the window: what was taken back, done again or taken out, and the other way. */
 export function UndoLine({ turned, state, onTurn, onClose }: UndoLineProps) {
-  const say = useSentences();
-  const { history, frame } = useWords();
+  const say = useChangeSentence();
+  const { history, frame } = useFirstWords();
   const line = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!turned) return;
@@ -30,7 +30,7 @@ export function UndoLine({ turned, state, onTurn, onClose }: UndoLineProps) {
     return () => clearInterval(timer);
   }, [turned, onClose]);
   const other = turned?.way === 'undo' ? 'redo' : 'undo';
-  const said = turned?.step ? say.change(turned.step.words) : null;
+  const said = turned?.step ? say(turned.step.words) : null;
   return (
     <div className={turned ? 'undo-line' : undefined} ref={line} role="status">
       {turned ? (

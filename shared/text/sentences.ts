@@ -8,6 +8,7 @@ import type { Step } from '../model/step.ts';
 import type { CalendarRefusal } from '../model/timetable.ts';
 import { type DateOrder, shortDay } from './day-text.ts';
 import type { Words } from './english/english.ts';
+import type { FirstWords } from './english/first-words.ts';
 import type { StepWords } from './english/steps/step-words.ts';
 
 /** Whole sentences from the words of a language: each function is handed the catalogue first. */
@@ -17,10 +18,10 @@ type Said = ((facts: never, ...rest: never[]) => string) | undefined;
 
 /** The words of a step for one method and one way of arranging the builder. */
 export function stepWords(words: Words, step: Step, method: Method, builderType: BuilderType): StepWords {
-  const { byMethod, byBuilder, title, what, why, caution } = words.steps[step];
+  const { byMethod, byBuilder, what, why, caution } = words.steps[step];
   // Cells the bees began by themselves have no builder, so nothing is said about how it is arranged.
   const forBuilder = METHODS_WITHOUT_BUILDER.includes(method) ? undefined : byBuilder?.[builderType];
-  return { title, what, why, caution, ...forBuilder, ...byMethod?.[method] };
+  return { title: words.stepTitles[step], what, why, caution, ...forBuilder, ...byMethod?.[method] };
 }
 
 const METHODS_WITHOUT_BUILDER: readonly Method[] = ['emergency-cells', 'swarm-cells', 'supersedure-cells'];
@@ -57,7 +58,7 @@ export const wholeProblemSentence = (words: Words, problem: WholeProblem): strin
   `${words.tablesIn.tableRow(problem.table, problem.row)} ${words.sentences.wholeProblems[problem.kind](problem)}`;
 
 /** A file that a later program wrote may hold kinds of change that this one has no words for. */
-export function changeSentence({ sentences: { changes } }: Words, change: ChangeWords): string {
+export function changeSentence({ sentences: { changes } }: FirstWords, change: ChangeWords): string {
   const sentence = changes[change.did] as ((words: ChangeWords) => string) | undefined;
   return sentence ? sentence(change) : changes.other({ did: 'other' });
 }
@@ -80,15 +81,15 @@ const spelled = (name: string): string => {
   return plain.charAt(0).toUpperCase() + plain.slice(1);
 };
 
-type ListWords = Readonly<Record<string, string | { readonly name: string } | { readonly title: string }>>;
+type ListWords = Readonly<Record<string, string | { readonly name: string }>>;
 
 /** Values that are kept as words of a list, by table and field, or by field alone. */
 const listOf: Readonly<Record<string, (words: Words) => ListWords>> = {
   'box_look.result': ({ looks }) => looks,
   'observation.what': ({ sightings }) => sightings,
   method: ({ methods }) => methods,
-  step: ({ steps }) => steps,
-  anchor_step: ({ steps }) => steps,
+  step: ({ stepTitles }) => stepTitles,
+  anchor_step: ({ stepTitles }) => stepTitles,
   comb: ({ combs }) => combs,
   builder_type: ({ builderTypes }) => builderTypes,
   box_type: ({ boxTypes }) => boxTypes,
@@ -122,7 +123,7 @@ export function fieldValue(
   if (list) {
     const said = list(words)[text];
     if (said === undefined) return text;
-    return typeof said === 'string' ? said : 'name' in said ? said.name : said.title;
+    return typeof said === 'string' ? said : said.name;
   }
   if ((field.endsWith('_on') || field === 'moved_to') && ISO_DAY.test(text))
     return shortDay(text, order, words.language);

@@ -30,8 +30,8 @@ export async function goals(): Promise<readonly Goal[]> {
       id: 'page-weight',
       what: 'script of the first page, gzip, kB',
       value: round(kilobytes),
-      goal: '<= 260',
-      ok: kilobytes <= 260,
+      goal: '<= 175',
+      ok: kilobytes <= 175,
     },
     {
       id: 'first-paint',

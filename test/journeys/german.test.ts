@@ -114,7 +114,7 @@ test.each(LONG ? LOOKS : SHORT)(
 test('with every sentence bracketed and 40 % longer nothing is cut and nothing bypasses the catalogue', async () => {
   const { page } = house;
   await choose(page, { theme: 'light', density: 'comfortable', language: 'de' });
-  await page.route(/\/assets\/german-[^/]*\.js$/, async (route) => {
+  await page.route(/\/assets\/german(-first)?-[^/]*\.js$/, async (route) => {
     const response = await route.fetch();
     await route.fulfill({ response, body: pseudoScript(await response.text()) });
   });

@@ -3,17 +3,20 @@
  * longer, in groups that may break as words do. The words of functions are changed as they are said, so that nothing of them is missed.
  */
 export function pseudoScript(script: string): string {
-  const exported = /export\{(\w+) as german\};?\s*$/;
+  const exported = /\b(\w+) as (german|firstWords)\b(?=[^{}]*\};?\s*$)/;
   if (!exported.test(script)) throw new Error('the script of the language does not end with its export');
-  return script.replace(
-    exported,
-    (_, name: string) => `const pseudo=(${pseudo.toString()})(${name});export{pseudo as german};`,
-  );
+  let words = '';
+  const changed = script.replace(exported, (_, name: string, as: string) => {
+    words = name;
+    return `pseudo as ${as}`;
+  });
+  return `${changed};const pseudo=(${pseudo.toString()})(${words});`;
 }
 
 function pseudo(words: unknown, isWhole = true): unknown {
   const longer = (text: string): string =>
-    text === ''
+    // The first words come along with all words and are longer already.
+    text === '' || text.startsWith('⟦')
       ? text
       : `⟦${text}${' ······'.repeat(Math.ceil(text.length * 0.4)).slice(0, Math.ceil(text.length * 0.4))}⟧`;
   if (typeof words === 'string') return longer(words);

@@ -1,5 +1,5 @@
-// What the first page needs before it runs is followed from import to import. Schemas and the chart library belong to the
-// core and to pages fetched later: they would make the first page a third heavier.
+// What the first page needs before it runs is followed from import to import. Schemas, charts, dialogs and the words of
+// other pages belong to the core and to what is fetched later: they would make the first page twice as heavy.
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 import { expect, test } from 'vitest';
@@ -38,16 +38,42 @@ function reached(entry: string): ReadonlyMap<string, string> {
   return found;
 }
 
-test('the first page carries no schema library and no charts', () => {
+test('the first page carries no schema library, no charts, no dialogs and no words of other pages', () => {
   const all = reached('renderer/main.tsx');
   // The walk itself works: the frame, its words and the theme are reached.
-  for (const known of ['renderer/shell/App.tsx', 'shared/text/english/english.ts', '@mui/material', 'react-dom/client'])
+  for (const known of [
+    'renderer/shell/App.tsx',
+    'shared/text/english/first-words.ts',
+    '@mui/material',
+    'react-dom/client',
+  ])
     expect([...all.keys()]).toContain(known);
-  const heavy = ['zod', 'recharts', 'papaparse', 'read-excel-file', 'pdfjs-dist/legacy/build/pdf.mjs'].flatMap(
-    (name) => {
-      const by = all.get(name);
-      return by === undefined ? [] : [`${name}, asked for by ${by}`];
-    },
-  );
+  const heavy = [
+    'zod',
+    'recharts',
+    'papaparse',
+    'read-excel-file',
+    'pdfjs-dist/legacy/build/pdf.mjs',
+    '@tanstack/react-virtual',
+    'shared/text/english/english.ts',
+    'shared/text/english/refusals.ts',
+  ].flatMap((name) => {
+    const by = all.get(name);
+    return by === undefined ? [] : [`${name}, asked for by ${by}`];
+  });
   expect(heavy).toEqual([]);
+  const drawn = [...all.keys()].filter((file) => file.startsWith('renderer/'));
+  const texts = drawn.map((file) => ({ file, text: readFileSync(join(root, file), 'utf8') }));
+  // A dialog draws with a fifth of the component library; it is fetched when it opens.
+  expect(
+    texts.filter(({ text }) => /import \{[^}]*\bDialog\b[^}]*\} from '@mui/.test(text)).map(({ file }) => file),
+  ).toEqual([]);
+});
+
+test('what is drawn on the first page says only the first words, so that it never waits for the others', () => {
+  const drawn = [...reached('renderer/main.tsx').keys()].filter((file) => /^renderer\/.*\.tsx$/.test(file));
+  expect(drawn.length).toBeGreaterThan(15);
+  const waiting = drawn.filter((file) => /\b(useWords|useSentences)\(/.test(readFileSync(join(root, file), 'utf8')));
+  // The lines about a refusal wait behind a boundary of their own.
+  expect(waiting).toEqual(['renderer/components/ChangeLines.tsx']);
 });

@@ -97,12 +97,12 @@ function Counts({ line: { tally } }: { line: BatchLine }) {
 }
 
 function Next({ line }: { line: BatchLine }) {
-  const { batches: words, steps } = useWords();
+  const { batches: words, stepTitles } = useWords();
   const days = useDays();
   if (line.state === 'closed' || !line.next) return <span className="soft">{words.nothingNext}</span>;
   return (
     <span>
-      {steps[line.next.step as keyof typeof steps].title},{' '}
+      {stepTitles[line.next.step as keyof typeof stepTitles]},{' '}
       <span className={line.next.late ? 'bad nowrap' : 'nowrap'}>
         {days.short(line.next.on)}
         {line.next.late ? ` (${words.late})` : ''}

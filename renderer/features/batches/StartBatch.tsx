@@ -146,7 +146,7 @@ function MainFields({ form, change, offer, problem }: FieldsProps) {
         <ChoiceField
           label={labels.anchor}
           value={form.anchorStep}
-          choices={anchors.map((step) => ({ value: step, text: words.steps[step].title }))}
+          choices={anchors.map((step) => ({ value: step, text: words.stepTitles[step] }))}
           onChange={(anchorStep) => change({ anchorStep })}
         />
       ) : null}

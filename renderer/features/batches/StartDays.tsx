@@ -98,7 +98,7 @@ function DayTable({ list, days, chosen, onTake }: DayTableProps) {
 }
 
 function Meaning({ day, names }: { day: StartDayLine; names: StartDayList['names'] }) {
-  const { clashes: words, steps, sentences } = useWords();
+  const { clashes: words, stepTitles, sentences } = useWords();
   const days = useDays();
   const wording = { batch: (id: string) => names[id] ?? words.thisBatch, day: days.short };
   return (
@@ -107,7 +107,7 @@ function Meaning({ day, names }: { day: StartDayLine; names: StartDayList['names
       {day.troubles.map((trouble) => (
         <span key={JSON.stringify(trouble)}>{sentences.startTrouble(trouble, wording)} </span>
       ))}
-      {day.shiftedSteps.length > 0 ? `${words.shifted(day.shiftedSteps.map((step) => steps[step].title))} ` : null}
+      {day.shiftedSteps.length > 0 ? `${words.shifted(day.shiftedSteps.map((step) => stepTitles[step]))} ` : null}
       <span className="soft small">
         {words.gives(day.placeOn === null ? null : days.short(day.placeOn), days.short(day.emergesOn))}
       </span>

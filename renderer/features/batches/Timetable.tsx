@@ -4,10 +4,10 @@ import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import type { TimetableLine } from '../../../shared/contract/timetable.ts';
 import { newId } from '../../client/hooks.ts';
 import { useSlip } from '../../client/use-slip.ts';
+import { AskedSlipDialog } from '../../components/AskedSlipDialog.tsx';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { Section } from '../../components/Section.tsx';
-import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { useDays, useSentences, useWords } from '../../components/words.ts';
 import { StepDays } from './StepDays.tsx';
 

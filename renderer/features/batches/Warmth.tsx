@@ -3,9 +3,9 @@ import type { FormEvent } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import { celsiusText, parseDegrees } from '../../../shared/text/degrees.ts';
 import { useSlip } from '../../client/use-slip.ts';
+import { AskedSlipDialog } from '../../components/AskedSlipDialog.tsx';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { useFollowing } from '../../components/following.ts';
-import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useTemperatureUnit, useWords } from '../../components/words.ts';
 

@@ -1,5 +1,6 @@
 import type { BoxLine } from '../../../shared/contract/boxes.ts';
-import { type Column, DataTable } from '../../components/DataTable.tsx';
+import { DataTable } from '../../components/DataTable.tsx';
+import type { Column } from '../../components/PlainTable.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { StateSign } from './StateSign.tsx';
 

@@ -7,7 +7,8 @@ import { useAnswer, useChange } from '../../client/hooks.ts';
 import { saveMade } from '../../client/made-files.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
-import { type Column, DataTable } from '../../components/DataTable.tsx';
+import { DataTable } from '../../components/DataTable.tsx';
+import type { Column } from '../../components/PlainTable.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 

@@ -53,26 +53,26 @@ interface DayWords {
   readonly marks: Words['hives']['one']['dayMarks'];
   readonly newQueen: (queen: string) => string;
   readonly handsOff: string;
-  readonly steps: Words['steps'];
+  readonly titles: Words['stepTitles'];
 }
 
 function useDayWords(): DayWords {
-  const { hives, batches, steps, followUps } = useWords();
+  const { hives, batches, stepTitles, followUps } = useWords();
   return {
     marks: hives.one.dayMarks,
     newQueen: followUps.broughtIn,
     handsOff: batches.stream.handsOff,
-    steps,
+    titles: stepTitles,
   };
 }
 
-const textOf = (day: DayOfLine, { marks, newQueen, handsOff, steps }: DayWords): string =>
+const textOf = (day: DayOfLine, { marks, newQueen, handsOff, titles }: DayWords): string =>
   [
     day.handsOff ? `${handsOff} (${day.handsOff})` : null,
     day.newQueen ? `${marks.handsOff} (${newQueen(day.newQueen)})` : null,
     day.looked ? marks.looked : null,
     day.fed ? marks.fed : null,
-    ...day.jobs.map((job) => steps[job as Step].title),
+    ...day.jobs.map((job) => titles[job as Step]),
   ]
     .filter(Boolean)
     .join(', ');

@@ -54,7 +54,7 @@ function HiveHistory({ colonyId }: { colonyId: string }) {
 }
 
 function Standing({ hive }: { hive: HiveDetail }) {
-  const { hives: words, steps } = useWords();
+  const { hives: words, stepTitles } = useWords();
   const days = useDays();
   return (
     <div className="section">
@@ -66,7 +66,7 @@ function Standing({ hive }: { hive: HiveDetail }) {
       {hive.handsOff ? (
         <p className="hands-off">
           <HandsOffSign /> <strong>{words.handsOff(days.short(hive.handsOff.until), hive.handsOff.batch)}</strong>{' '}
-          {steps[hive.handsOff.step as Step].title}
+          {stepTitles[hive.handsOff.step as Step]}
         </p>
       ) : null}
       {hive.newQueen ? (

@@ -1,5 +1,6 @@
 import type { MotherRef, QueenLine } from '../../../shared/contract/queens.ts';
-import { type Column, DataTable } from '../../components/DataTable.tsx';
+import { DataTable } from '../../components/DataTable.tsx';
+import type { Column } from '../../components/PlainTable.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { YearColourMark } from '../../components/YearColourMark.tsx';
 import { isHere } from './queens-shown.ts';

@@ -3,11 +3,11 @@ import { useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { FollowUpRow } from '../../components/FollowUpRow.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useToday, useWords } from '../../components/words.ts';
+import { useFirstWords, useToday } from '../../components/words.ts';
 
 /** Checks of queens and boxes that are due, apart from any batch's timetable. */
 export function FollowUps() {
-  const { followUps: words } = useWords();
+  const { followUps: words } = useFirstWords();
   const today = useToday();
   const list = useAnswer(['follow-ups'], () => ask.today.listFollowUps.query());
   const answer = useChange(ask.today.answerFollowUp.mutate);

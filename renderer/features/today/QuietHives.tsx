@@ -1,10 +1,10 @@
 import type { TodayView } from '../../../shared/contract/today.ts';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useFirstWords } from '../../components/words.ts';
 
 /** Hives with a queen just brought in, as lines of the list of what to leave alone. */
 export function QuietHives({ quiet }: { quiet: TodayView['quietHives'] }) {
-  const { today: words, followUps } = useWords();
+  const { today: words, followUps } = useFirstWords();
   const days = useDays();
   return quiet.map((one) => (
     <li key={one.id} className="hatch">

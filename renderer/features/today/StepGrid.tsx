@@ -118,9 +118,9 @@ interface StepRowProps {
 }
 
 function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
-  const { today: words, steps } = useWords();
+  const { today: words, stepTitles } = useWords();
   const days = useDays();
-  const title = job.ownTitle ?? steps[job.step].title;
+  const title = job.ownTitle ?? stepTitles[job.step];
   const where =
     job.where.kind === 'hive' ? job.where.code : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : '';
   const result = typed ? words.steps.results[typed.result] : null;

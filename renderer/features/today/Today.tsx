@@ -6,6 +6,7 @@ import type { Step } from '../../../shared/model/step.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useAnswer } from '../../client/hooks.ts';
 import { useSlip } from '../../client/use-slip.ts';
+import { AskedSlipDialog } from '../../components/AskedSlipDialog.tsx';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ClashLines } from '../../components/ClashLines.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
@@ -14,8 +15,7 @@ import { materialName } from '../../components/material-name.ts';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
-import { AskedSlipDialog } from '../../components/SlipDialog.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useFirstWords } from '../../components/words.ts';
 import { FollowUps } from './FollowUps.tsx';
 import { QuietHives } from './QuietHives.tsx';
 import { TodayWeather } from './TodayWeather.tsx';
@@ -23,7 +23,7 @@ import { Week } from './Week.tsx';
 
 /** What to do, and just as large what to leave alone. */
 export function Today() {
-  const { today: words } = useWords();
+  const { today: words } = useFirstWords();
   const view = useAnswer(['today'], () => ask.today.getToday.query());
   if (!view.data) return <Page title={words.title}>{null}</Page>;
   return (
@@ -34,7 +34,7 @@ export function Today() {
 }
 
 function TodayActs() {
-  const { today: words } = useWords();
+  const { today: words } = useFirstWords();
   return (
     <>
       <Button onClick={() => goTo('/today/steps')}>{words.typeSteps}</Button>
@@ -47,7 +47,7 @@ function TodayActs() {
 }
 
 function Empty() {
-  const { today: words } = useWords();
+  const { today: words } = useFirstWords();
   return (
     <EmptyState title={words.emptyTitle} line={words.empty}>
       <Button variant="contained" onClick={() => goTo('/batches/new')}>
@@ -58,7 +58,7 @@ function Empty() {
 }
 
 function Days({ view }: { view: TodayView }) {
-  const { today: words, materials } = useWords();
+  const { today: words, materials } = useFirstWords();
   return (
     <>
       <div className="columns today">
@@ -104,7 +104,7 @@ function Days({ view }: { view: TodayView }) {
 
 /** What cannot go as planned, and what would resolve it. */
 function ClashesAhead() {
-  const { clashes: words } = useWords();
+  const { clashes: words } = useFirstWords();
   const answer = useAnswer(['clashes', null], () => ask.batches.listClashes.query({ batchId: null }));
   if (!answer.data || answer.data.clashes.length === 0) return null;
   return (
@@ -128,7 +128,7 @@ function Jobs({ jobs, kind, empty }: { jobs: readonly Job[]; kind: JobKind; empt
 }
 
 function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
-  const { today: words, steps } = useWords();
+  const { today: words, stepTitles } = useFirstWords();
   const days = useDays();
   const slip = useSlip();
   const when = {
@@ -155,7 +155,7 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
         )}
       </div>
       <div className="what">
-        <strong>{job.ownTitle ?? steps[job.step].title}</strong>{' '}
+        <strong>{job.ownTitle ?? stepTitles[job.step]}</strong>{' '}
         <a className="nowrap" href={`#/batches/${job.batchId}`}>
           {job.batch}
         </a>
@@ -205,7 +205,7 @@ function addressOf(job: Job): string {
 }
 
 function LeaveAloneList({ list, quiet }: { list: readonly LeaveAlone[]; quiet: TodayView['quietHives'] }) {
-  const { today: words, steps } = useWords();
+  const { today: words, stepTitles } = useFirstWords();
   const days = useDays();
   if (list.length + quiet.length === 0) return <p className="soft">{words.nothingToLeave}</p>;
   return (
@@ -220,7 +220,7 @@ function LeaveAloneList({ list, quiet }: { list: readonly LeaveAlone[]; quiet: T
             {one.hours ? `, ${words.hours(one.hours.from, one.hours.to)}` : `, ${words.allDay}`}
           </div>
           <div className="soft small">
-            {steps[one.step].title} · {one.batch}
+            {stepTitles[one.step]} · {one.batch}
             {one.yard ? ` · ${one.yard}` : ''}
           </div>
         </li>

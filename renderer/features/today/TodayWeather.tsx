@@ -4,11 +4,11 @@ import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { FlightLines } from '../../components/FlightLines.tsx';
 import { Section } from '../../components/Section.tsx';
 import { WeatherTable } from '../../components/WeatherTable.tsx';
-import { useWords } from '../../components/words.ts';
+import { useFirstWords } from '../../components/words.ts';
 
 /** While queens fly: the weather of today and yesterday to be noted. */
 export function TodayWeather() {
-  const { weather: words } = useWords();
+  const { weather: words } = useFirstWords();
   const log = useAnswer(['weather'], () => ask.weather.listWeather.query());
   const save = useChange(ask.weather.saveWeather.mutate);
   if (!log.data || log.data.flying.length === 0) return null;

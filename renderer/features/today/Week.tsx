@@ -1,12 +1,12 @@
 import type { TodayView } from '../../../shared/contract/today.ts';
-import { DataTable } from '../../components/DataTable.tsx';
 import { materialName } from '../../components/material-name.ts';
+import { PlainTable } from '../../components/PlainTable.tsx';
 import { Section } from '../../components/Section.tsx';
-import { useDays, useWords } from '../../components/words.ts';
+import { useDays, useFirstWords } from '../../components/words.ts';
 
 /** What each day of the coming week asks for: jobs, time, things to bring. */
 export function Week({ days }: { days: TodayView['week'] }) {
-  const { today: words, steps, materials } = useWords();
+  const { today: words, stepTitles, materials } = useFirstWords();
   const text = useDays();
   const { weekColumns } = words;
   return (
@@ -14,7 +14,7 @@ export function Week({ days }: { days: TodayView['week'] }) {
       {days.length === 0 ? (
         <p className="soft">{words.nothingThisWeek}</p>
       ) : (
-        <DataTable
+        <PlainTable
           caption={words.week}
           rows={days}
           rowKey={(day) => day.on}
@@ -31,7 +31,7 @@ export function Week({ days }: { days: TodayView['week'] }) {
               cell: (day) =>
                 day.jobs.map((job) => (
                   <div key={`${job.batchId} ${job.step}`}>
-                    {steps[job.step].title}{' '}
+                    {stepTitles[job.step]}{' '}
                     <a className="nowrap" href={`#/batches/${job.batchId}`}>
                       {job.batch}
                     </a>

@@ -1,6 +1,6 @@
 import type { BoxStateKind } from '../../contract/boxes.ts';
-import type { PlacementEnd } from '../../model/mating-box.ts';
 import { boxProposals } from './box-proposals.ts';
+import { PLACEMENT_ENDS } from './placement-ends.ts';
 
 export const boxes = {
   title: 'Mating boxes',
@@ -22,14 +22,7 @@ export const boxes = {
   free: 'Free a box',
   freeReason: 'Why',
   freeDay: 'On',
-  ends: {
-    caught: 'queen caught',
-    failed: 'failed',
-    united: 'united',
-    'shaken-out': 'shaken out',
-    'cell-taken-back': 'cell taken back',
-    other: 'other',
-  } satisfies Record<PlacementEnd, string>,
+  ends: PLACEMENT_ENDS,
   states: {
     free: 'free',
     cell: 'cell in',

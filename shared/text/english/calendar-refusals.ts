@@ -4,9 +4,9 @@ import type { Step } from '../../model/step.ts';
 import type { CalendarRefusal } from '../../model/timetable.ts';
 import { celsiusText } from '../degrees.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 
-const title = (step: Step): string => `“${STEP_TEXTS[step].title}”`;
+const title = (step: Step): string => `“${STEP_TITLES[step]}”`;
 
 /**
  * One sentence for why no timetable can be reckoned: the field first, then what is wrong, then the remedy. A new kind

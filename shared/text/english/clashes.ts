@@ -1,7 +1,7 @@
 import type { Day, IsoDay } from '../../kernel/day.ts';
 import { unreachable } from '../../kernel/unreachable.ts';
 import type { ClashOf, StartTroubleOf } from '../../model/clash.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 
 type Clash = ClashOf<Day | IsoDay>;
 type StartTrouble = StartTroubleOf<Day | IsoDay>;
@@ -59,9 +59,9 @@ function clashText(clash: Clash, names: ClashNames): string {
     case 'ages-mixed-on-bar':
       return `One bar holds cells of ${batch(clash.batch)}, given ${day(clash.on)}, and of ${batch(clash.other)}, given ${day(clash.otherOn)}. The older queens would destroy the younger cells: mark them, or move one set to a bar of its own.`;
     case 'must-step-away':
-      return `“${STEP_TEXTS[clash.step].title}” of ${batch(clash.batch)} falls on ${day(clash.on)}, ${clash.reason === 'away' ? 'when you are away' : 'which is not one of your days'}. ${awayRemedy(clash.suits, day)}`;
+      return `“${STEP_TITLES[clash.step]}” of ${batch(clash.batch)} falls on ${day(clash.on)}, ${clash.reason === 'away' ? 'when you are away' : 'which is not one of your days'}. ${awayRemedy(clash.suits, day)}`;
     case 'job-in-hands-off':
-      return `“${STEP_TEXTS[clash.step].title}” of ${batch(clash.batch)} falls on ${day(clash.on)}, but ${hive(clash.hiveId)} must be left alone for the cells of ${batch(clash.other)} until ${day(clash.until)}. The nearest free days are ${clash.alternatives.map(day).join(' and ')}; or take larvae from another hive.`;
+      return `“${STEP_TITLES[clash.step]}” of ${batch(clash.batch)} falls on ${day(clash.on)}, but ${hive(clash.hiveId)} must be left alone for the cells of ${batch(clash.other)} until ${day(clash.until)}. The nearest free days are ${clash.alternatives.map(day).join(' and ')}; or take larvae from another hive.`;
     case 'no-drones-yet':
       return `Queens of ${batch(clash.batch)} may fly from ${day(clash.fliesFrom)}, but the first drones are not mature before ${day(clash.dronesMatureFrom)}. Start ${days(clash.daysLater)} later, or look for sealed drone brood in other hives.`;
     default:
@@ -74,9 +74,9 @@ export function startTroubleSentence(trouble: StartTrouble, names: Pick<ClashNam
   const { batch, day } = names;
   switch (trouble.kind) {
     case 'must-step-away':
-      return `“${STEP_TEXTS[trouble.step].title}” on ${day(trouble.on)} does not suit you, and no other day would do.`;
+      return `“${STEP_TITLES[trouble.step]}” on ${day(trouble.on)} does not suit you, and no other day would do.`;
     case 'starts-in-past':
-      return `“${STEP_TEXTS[trouble.step].title}” would have been due on ${day(trouble.on)}.`;
+      return `“${STEP_TITLES[trouble.step]}” would have been due on ${day(trouble.on)}.`;
     case 'builder-taken':
       return `The builder is taken by ${batch(trouble.batch)} or rests until ${day(trouble.until)}.`;
     case 'too-few-boxes':

@@ -2,13 +2,13 @@ import type { Day } from '../../kernel/day.ts';
 import { unreachable } from '../../kernel/unreachable.ts';
 import type { CalendarFact, Contradiction } from '../../model/timetable.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 
 /** A fact a forecast rests on, as a clause: "cells sealed, seen Fri 15 May". */
 export function factWords(fact: CalendarFact, dayText: (day: Day) => string): string {
   switch (fact.kind) {
     case 'step':
-      return `“${STEP_TEXTS[fact.step].title}” on ${dayText(fact.on)}`;
+      return `“${STEP_TITLES[fact.step]}” on ${dayText(fact.on)}`;
     case 'larva-age':
       return `larvae of ${fact.hours[0]} to ${fact.hours[1]} hours on ${dayText(fact.on)}`;
     case 'seen':

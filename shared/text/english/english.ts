@@ -7,19 +7,18 @@ import { calendarWords } from './calendar-file.ts';
 import { calendarRefusalSentence } from './calendar-refusals.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
-import { clashSentence, clashWords, startTroubleSentence } from './clashes.ts';
+import { startTroubleSentence } from './clashes.ts';
 import { classPapers } from './class-papers.ts';
 import { contradictionSentence } from './contradictions.ts';
 import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
 import { feeding } from './feeding.ts';
-import { followUps } from './follow-ups.ts';
+import { firstWords } from './first-words.ts';
 import { forecast } from './forecast.ts';
-import { frame } from './frame.ts';
 import { handOver } from './hand-over.ts';
 import { handout } from './handout.ts';
-import { CHANGES, history, ROW_WORDS } from './history.ts';
+import { ROW_WORDS } from './history.ts';
 import { hivePapers } from './hive-papers.ts';
 import { hives } from './hives.ts';
 import { keyCard } from './key-card.ts';
@@ -27,7 +26,7 @@ import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
 import { menuWords, windowWords } from './menu.ts';
 import { methodEditor } from './method-editor.ts';
-import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_WORDS } from './methods.ts';
+import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
 import { notes } from './notes.ts';
 import { plainLabels } from './plain-labels.ts';
@@ -38,53 +37,27 @@ import { NOTICES, REFUSALS } from './refusals.ts';
 import { REMEDY_WORDS } from './remedies.ts';
 import { season } from './season.ts';
 import { seasonReport } from './season-report.ts';
-import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
 import { STEP_TEXTS } from './steps.ts';
 import { stock } from './stock.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
 import { dictionaryWords, tablesOut, tableTitles, tableWords } from './tables-out.ts';
-import { today } from './today.ts';
-import { weather } from './weather.ts';
 import { yardSheet } from './yard-sheet.ts';
 
 /** All words of the window in English. Another language is an object of the same shape. */
 export const english = {
-  language: 'en',
-  frame,
+  ...firstWords,
   evening,
-  day: {
-    hint: {
-      'day-first': 'today, +3, 14 or 14 May',
-      'month-first': 'today, +3, 14 or May 14',
-      'year-first': 'today, +3, 14, 05-14 or 2026-05-14',
-    },
-    fromToday: (days: number) => {
-      if (days === 0) return 'today';
-      if (days === 1) return 'tomorrow';
-      if (days === -1) return 'yesterday';
-      return days > 0 ? `in ${days} days` : `${-days} days ago`;
-    },
-    unclear: {
-      'day-first': 'This is no day. Type 14 May, 14/5, +3 or today.',
-      'month-first': 'This is no day. Type May 14, 5/14, +3 or today.',
-      'year-first': 'This is no day. Type 2026-05-14, 05-14, +3 or today.',
-    },
-  },
-  number: 'Type a whole number, or leave it empty.',
   menu: menuWords,
   window: windowWords,
-  today,
   slip,
-  weather,
   batches,
   hives,
   feeding,
   boxes,
   errand: errandWords,
   queens,
-  followUps,
   notes,
   stock,
   season,
@@ -107,11 +80,8 @@ export const english = {
   hivePapers,
   keyCard,
   preview,
-  history,
-  settings,
   copies,
   cautions,
-  clashes: clashWords,
   glossary,
   help,
   classroom,
@@ -124,23 +94,21 @@ export const english = {
   sightings: SIGHTING_WORDS,
   steps: STEP_TEXTS,
   remedies: REMEDY_WORDS,
-  materials: MATERIAL_WORDS,
   labels: labelWords,
   tables: tableWords,
   dictionary: dictionaryWords,
   /** Whole sentences, made by the functions of sentences.ts. */
   sentences: {
+    ...firstWords.sentences,
     refusals: REFUSALS,
     notices: NOTICES,
     fileTroubles: FILE_TROUBLE,
     rowProblems: PROBLEM,
     wholeProblems: WHOLE_PROBLEM,
-    changes: CHANGES,
     rows: ROW_WORDS,
     proposals: REASONS,
     calendarRefusal: calendarRefusalSentence,
     contradiction: contradictionSentence,
-    clash: clashSentence,
     startTrouble: startTroubleSentence,
   },
 } as const;

@@ -1,12 +1,12 @@
 import type { ChangeWords } from '../../model/journal.ts';
 import { shortDay } from '../day-text.ts';
 import { celsiusText } from '../degrees.ts';
-import { boxes } from './boxes.ts';
 import { followUps } from './follow-ups.ts';
 import { lookWords } from './looks.ts';
-import { queens } from './queens.ts';
+import { PLACEMENT_ENDS } from './placement-ends.ts';
+import { QUEEN_PLACES } from './queen-places.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 
 type WordsOf<Did, Words = ChangeWords> = Words extends { readonly did: infer One }
   ? Did extends One
@@ -38,9 +38,9 @@ export const CHANGES: Sentences = {
   'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
   'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,
   'give-as-planned': ({ batch }) => `Cells of ${batch} given as planned`,
-  'mark-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” done`,
-  'unmark-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” open again`,
-  'move-step': ({ batch, step }) => `${batch}, “${STEP_TEXTS[step].title}” moved`,
+  'mark-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” done`,
+  'unmark-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” open again`,
+  'move-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” moved`,
   'record-observation': ({ batch, what }) => `${batch}, ${sighting(what)}`,
   'remove-observation': ({ batch, what }) => `${batch}, not seen after all: ${sighting(what)}`,
   'set-warmth': ({ batch, celsius }) =>
@@ -54,7 +54,7 @@ export const CHANGES: Sentences = {
   'record-look': ({ box, result, queen }) =>
     `${box} ${lookWords[result].name}${queen === null ? '' : `, queen ${queen}`}`,
   'remove-look': ({ box, on }) => `${box}, look of ${shortDay(on)} taken out`,
-  'end-placement': ({ box, reason }) => `${box} freed, ${boxes.ends[reason]}`,
+  'end-placement': ({ box, reason }) => `${box} freed, ${PLACEMENT_ENDS[reason]}`,
   'retire-box': ({ box }) => `${box} taken out of use`,
   'save-yard': ({ yard }) => `Yard ${yard}`,
   'save-hive': ({ hive }) => `Hive ${hive}`,
@@ -69,7 +69,7 @@ export const CHANGES: Sentences = {
   'remove-feeding': ({ places, on }) => `Not fed on ${shortDay(on)} after all: ${places}`,
   'save-queen': ({ queen }) => `Queen ${queen}`,
   'record-feedback': ({ queen }) => `What was told of queen ${queen}`,
-  'move-queen': ({ queen, place }) => `Queen ${queen} ${queens.places[place]}`,
+  'move-queen': ({ queen, place }) => `Queen ${queen} ${QUEEN_PLACES[place]}`,
   'save-box': ({ box }) => `Particulars of ${box}`,
   'plan-look': ({ box }) => `Another look into ${box} planned`,
   'answer-follow-up': ({ what, who }) => `${followUps.what[what]} ${who}`,

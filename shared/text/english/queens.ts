@@ -1,6 +1,7 @@
 import type { YearColour } from '../../biology/year-colour.ts';
 import type { QueenPlace } from '../../model/queen.ts';
 import type { FeedbackOutcome, IntroductionWay } from '../../model/queen-story.ts';
+import { QUEEN_PLACES } from './queen-places.ts';
 
 export const queens = {
   title: 'Queens',
@@ -23,15 +24,7 @@ export const queens = {
     YearColour,
     string
   >,
-  places: {
-    'in-box': 'in her box',
-    caged: 'in a cage',
-    'in-hive': 'in a hive',
-    given: 'given away',
-    sold: 'sold',
-    dead: 'dead',
-    lost: 'lost',
-  } satisfies Record<QueenPlace, string>,
+  places: QUEEN_PLACES,
   number: 'Number',
   numberHint: 'Birth year and number, such as 26-041',
   bornIn: 'Born in',

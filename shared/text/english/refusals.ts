@@ -4,7 +4,7 @@ import type { CalendarRefusal } from '../../model/timetable.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { changeSentence } from './history.ts';
 import { lookWords } from './looks.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS } from './tables-in.ts';
 
 type DayText = (day: Day | IsoDay) => string;
@@ -14,7 +14,7 @@ type Sentences<Union extends { readonly kind: string }> = {
 };
 
 const cells = (n: number) => (n === 1 ? '1 cell' : `${n} cells`);
-const title = (step: string) => `“${STEP_TEXTS[step as keyof typeof STEP_TEXTS]?.title ?? step}”`;
+const title = (step: string) => `“${STEP_TITLES[step as keyof typeof STEP_TITLES] ?? step}”`;
 
 const NOT_SAVED = {
   'disk-full': 'Not saved: the disk is full. What you typed is still here. Make room, then save again.',

@@ -1,6 +1,7 @@
 import type { boxes as english } from '../english/boxes.ts';
 import type { Translation } from '../translation.ts';
 import { boxProposals } from './box-proposals.ts';
+import { PLACEMENT_ENDS } from './placement-ends.ts';
 
 export const boxes: Translation<typeof english> = {
   title: 'Begattungskästchen',
@@ -25,14 +26,7 @@ export const boxes: Translation<typeof english> = {
   free: 'Ein Kästchen freimachen',
   freeReason: 'Warum',
   freeDay: 'Am',
-  ends: {
-    caught: 'Königin gefangen',
-    failed: 'gescheitert',
-    united: 'vereinigt',
-    'shaken-out': 'abgeschüttelt',
-    'cell-taken-back': 'Zelle zurückgenommen',
-    other: 'anderes',
-  },
+  ends: PLACEMENT_ENDS,
   states: {
     free: 'frei',
     cell: 'Zelle darin',

@@ -5,9 +5,9 @@ import { celsiusText } from '../degrees.ts';
 import { calendarRefusalSentence as english } from '../english/calendar-refusals.ts';
 import type { Translation } from '../translation.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 
-const title = (step: Step): string => `„${STEP_TEXTS[step]?.title ?? step}“`;
+const title = (step: Step): string => `„${STEP_TITLES[step] ?? step}“`;
 const sighting = (what: keyof typeof SIGHTING_WORDS) => SIGHTING_WORDS[what]?.name ?? what;
 const asked = (what: keyof typeof SIGHTING_WORDS) => SIGHTING_WORDS[what]?.ask ?? what;
 

@@ -7,9 +7,9 @@ import {
   startTroubleSentence as englishTrouble,
 } from '../english/clashes.ts';
 import type { Translation } from '../translation.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 
-const title = (step: keyof typeof STEP_TEXTS) => `„${STEP_TEXTS[step]?.title ?? step}“`;
+const title = (step: keyof typeof STEP_TITLES) => `„${STEP_TITLES[step] ?? step}“`;
 
 export const clashWords: Translation<typeof english> = {
   ahead: 'Überschneidungen voraus',

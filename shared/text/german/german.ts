@@ -7,18 +7,17 @@ import { calendarWords } from './calendar-file.ts';
 import { calendarRefusalSentence, contradictionSentence } from './calendar-refusals.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { cautions, classroom, glossary, help } from './cautions.ts';
-import { clashSentence, clashWords, startTroubleSentence } from './clashes.ts';
+import { startTroubleSentence } from './clashes.ts';
 import { classPapers } from './class-papers.ts';
 import { copies } from './copies.ts';
 import { errandWords } from './errand.ts';
 import { evening } from './evening.ts';
 import { feeding } from './feeding.ts';
-import { followUps } from './follow-ups.ts';
+import { firstWords } from './first-words.ts';
 import { forecast } from './forecast.ts';
-import { frame } from './frame.ts';
 import { handOver } from './hand-over.ts';
 import { handout } from './handout.ts';
-import { CHANGES, history, ROW_WORDS } from './history.ts';
+import { ROW_WORDS } from './history.ts';
 import { hivePapers } from './hive-papers.ts';
 import { hives } from './hives.ts';
 import { keyCard } from './key-card.ts';
@@ -26,7 +25,7 @@ import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
 import { menuWords, windowWords } from './menu.ts';
 import { methodEditor } from './method-editor.ts';
-import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, MATERIAL_WORDS, METHOD_WORDS } from './methods.ts';
+import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
 import { moving } from './moving.ts';
 import { notes } from './notes.ts';
 import { plainLabels } from './plain-labels.ts';
@@ -37,7 +36,6 @@ import { NOTICES, REFUSALS } from './refusals.ts';
 import { REMEDY_WORDS } from './remedies.ts';
 import { season } from './season.ts';
 import { seasonReport } from './season-report.ts';
-import { settings } from './settings.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
 import { STEP_TEXTS } from './steps.ts';
@@ -45,44 +43,19 @@ import { stock } from './stock.ts';
 import { tableWords } from './tables.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
 import { dictionaryWords, tablesOut, tableTitles } from './tables-out.ts';
-import { today } from './today.ts';
-import { weather } from './weather.ts';
 import { yardSheet } from './yard-sheet.ts';
 
 /** All words in German. What is missing here is said in English until it is translated. */
 export const german: Translation<typeof english> = {
-  language: 'de',
-  day: {
-    hint: {
-      'day-first': 'heute, +3, 14 oder 14. Mai',
-      'month-first': 'heute, +3, 14 oder Mai 14',
-      'year-first': 'heute, +3, 14, 05-14 oder 2026-05-14',
-    },
-    fromToday: (days: number) => {
-      if (days === 0) return 'heute';
-      if (days === 1) return 'morgen';
-      if (days === -1) return 'gestern';
-      return days > 0 ? `in ${days} Tagen` : `vor ${-days} Tagen`;
-    },
-    unclear: {
-      'day-first': 'Das ist kein Tag. Schreiben Sie 14. Mai, 14.5., +3 oder heute.',
-      'month-first': 'Das ist kein Tag. Schreiben Sie Mai 14, 5/14, +3 oder heute.',
-      'year-first': 'Das ist kein Tag. Schreiben Sie 2026-05-14, 05-14, +3 oder heute.',
-    },
-  },
-  number: 'Geben Sie eine ganze Zahl ein, oder lassen Sie das Feld leer.',
-  frame,
+  ...firstWords,
   evening,
   menu: menuWords,
   window: windowWords,
-  today,
   slip,
   batches,
-  followUps,
   moving,
   handout,
   yardSheet,
-  settings,
   looks: lookWords,
   sightings: SIGHTING_WORDS,
   steps: STEP_TEXTS,
@@ -100,20 +73,16 @@ export const german: Translation<typeof english> = {
   combs: COMB_WORDS,
   builderTypes: BUILDER_TYPE_WORDS,
   boxTypes: BOX_TYPE_WORDS,
-  materials: MATERIAL_WORDS,
   calibration: calibrationWords,
   ownSheets,
-  history,
   tablesIn,
   importFields: IMPORT_FIELD_WORDS,
-  weather,
   errand: errandWords,
   notes,
   methodEditor,
   calendarFile: calendarWords,
   print,
   copies,
-  clashes: clashWords,
   tablesOut,
   tableTitles,
   dictionary: dictionaryWords,
@@ -129,16 +98,15 @@ export const german: Translation<typeof english> = {
   preview,
   tables: tableWords,
   sentences: {
+    ...firstWords.sentences,
     calendarRefusal: calendarRefusalSentence,
     contradiction: contradictionSentence,
-    clash: clashSentence,
     startTrouble: startTroubleSentence,
     refusals: REFUSALS,
     notices: NOTICES,
     fileTroubles: FILE_TROUBLE,
     rowProblems: PROBLEM,
     wholeProblems: WHOLE_PROBLEM,
-    changes: CHANGES,
     rows: ROW_WORDS,
     proposals: REASONS,
   },

@@ -2,17 +2,17 @@ import { shortDay } from '../day-text.ts';
 import { celsiusText } from '../degrees.ts';
 import type { CHANGES as EnglishChanges, ROW_WORDS as EnglishRows, history as english } from '../english/history.ts';
 import type { Translation } from '../translation.ts';
-import { boxes } from './boxes.ts';
 import { followUps } from './follow-ups.ts';
 import { lookWords } from './looks.ts';
-import { queens } from './queens.ts';
+import { PLACEMENT_ENDS } from './placement-ends.ts';
+import { QUEEN_PLACES } from './queen-places.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 
 const bar = (number: number | null) => (number === null ? 'eine Leiste' : `Leiste ${number}`);
 const sighting = (what: keyof typeof SIGHTING_WORDS | null) =>
   what === null ? 'eine Beobachtung' : (SIGHTING_WORDS[what]?.name ?? what);
-const title = (step: keyof typeof STEP_TEXTS) => `„${STEP_TEXTS[step]?.title ?? step}“`;
+const title = (step: keyof typeof STEP_TITLES) => `„${STEP_TITLES[step] ?? step}“`;
 
 const TAKEN_IN: Readonly<Record<string, readonly [string, string]>> = {
   hives: ['Volk', 'Völker'],
@@ -50,7 +50,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
     `${box} ${lookWords[result]?.name ?? result}${queen === null ? '' : `, Königin ${queen}`}`,
   'take-errand': ({ from, looks }) => `${looks === 1 ? '1 Kontrolle' : `${looks} Kontrollen`} von „${from}“ übernommen`,
   'remove-look': ({ box, on }) => `${box}, Kontrolle vom ${shortDay(on, 'day-first', 'de')} herausgenommen`,
-  'end-placement': ({ box, reason }) => `${box} frei, ${boxes.ends?.[reason] ?? reason}`,
+  'end-placement': ({ box, reason }) => `${box} frei, ${PLACEMENT_ENDS[reason] ?? reason}`,
   'retire-box': ({ box }) => `${box} außer Gebrauch genommen`,
   'save-box': ({ box }) => `Angaben zu ${box}`,
   'save-yard': ({ yard }) => `Stand ${yard}`,
@@ -66,7 +66,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'remove-feeding': ({ places, on }) => `Am ${shortDay(on, 'day-first', 'de')} doch nicht gefüttert: ${places}`,
   'save-queen': ({ queen }) => `Königin ${queen}`,
   'record-feedback': ({ queen }) => `Was von Königin ${queen} erzählt wurde`,
-  'move-queen': ({ queen, place }) => `Königin ${queen} ${queens.places?.[place] ?? place}`,
+  'move-queen': ({ queen, place }) => `Königin ${queen} ${QUEEN_PLACES[place] ?? place}`,
   'plan-look': ({ box }) => `Weitere Kontrolle von ${box} geplant`,
   'answer-follow-up': ({ what, who }) => `${followUps.what?.[what] ?? what} ${who}`,
   'save-method-copy': ({ method }) => `Verfahren ${method}`,

@@ -1,5 +1,6 @@
 import type { queens as english } from '../english/queens.ts';
 import type { Translation } from '../translation.ts';
+import { QUEEN_PLACES } from './queen-places.ts';
 
 export const queens: Translation<typeof english> = {
   title: 'Königinnen',
@@ -20,15 +21,7 @@ export const queens: Translation<typeof english> = {
     note: 'Notiz',
   },
   colours: { white: 'weiß', yellow: 'gelb', red: 'rot', green: 'grün', blue: 'blau' },
-  places: {
-    'in-box': 'in ihrem Kästchen',
-    caged: 'im Käfig',
-    'in-hive': 'in einem Volk',
-    given: 'weggegeben',
-    sold: 'verkauft',
-    dead: 'tot',
-    lost: 'verloren',
-  },
+  places: QUEEN_PLACES,
   number: 'Nummer',
   numberHint: 'Geburtsjahr und Nummer, wie 26-041',
   bornIn: 'Geboren',

@@ -7,11 +7,11 @@ import { laidOver } from '../translation.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { CHANGES } from './history.ts';
 import { lookWords } from './looks.ts';
-import { STEP_TEXTS } from './steps.ts';
+import { STEP_TITLES } from './step-titles.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS } from './tables-in.ts';
 
 const cells = (n: number) => (n === 1 ? '1 Zelle' : `${n} Zellen`);
-const title = (step: string) => `„${STEP_TEXTS[step as keyof typeof STEP_TEXTS]?.title ?? step}“`;
+const title = (step: string) => `„${STEP_TITLES[step as keyof typeof STEP_TITLES] ?? step}“`;
 const lookName = (result: string) => lookWords[result as keyof typeof lookWords]?.name ?? result;
 
 const NOT_SAVED: Readonly<Record<string, string>> = {

@@ -3,7 +3,8 @@
 import { DataGrid } from '@mui/x-data-grid';
 import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
-import { type Column, DataTable } from '../../../renderer/components/DataTable.tsx';
+import { DataTable } from '../../../renderer/components/DataTable.tsx';
+import type { Column } from '../../../renderer/components/PlainTable.tsx';
 import '../../../renderer/theme/page.css';
 
 interface Row {

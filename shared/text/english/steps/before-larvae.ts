@@ -15,14 +15,12 @@ type HeadStep = Extract<
 
 export const BEFORE_LARVAE = {
   'feed-start': {
-    title: 'Begin feeding',
     what: 'Give the builder half a litre to a litre of thin sugar syrup each day, and see that a comb of pollen stands where the cells will hang. Go on until the cells are sealed, unless nectar comes in.',
     why: 'Cells are built from what nurse bees have in plenty. In a week without nectar a colony starts few cells and feeds them poorly.',
     caution:
       'Feed inside the hive, in the evening, and spill nothing: robbing starts in minutes. Use sugar only; honey or pollen from elsewhere can carry disease. Keep syrup out of honey you mean to eat or sell.',
   },
   'insert-frame': {
-    title: 'Put the comb in the breeder',
     what: 'Hang an empty, dark worker comb in the middle of the breeder’s brood nest. Write today’s date on its top bar.',
     why: 'The queen lays it within a day or so. Then all its larvae are nearly of one age, and you know which.',
     caution:
@@ -56,28 +54,24 @@ export const BEFORE_LARVAE = {
     },
   },
   'cage-queen': {
-    title: 'Cage the queen to lay',
     what: 'Find the breeder queen, run her into the laying box and close it. Write down the hour.',
     why: 'All eggs in the box are then laid within a day, so that the age of every larva is known to a few hours.',
     caution:
       'Handle her gently, over the open hive and out of the wind. If you cannot find her in a quarter of an hour, close up and try tomorrow: a chilled brood nest costs more than a day.',
   },
   'release-queen': {
-    title: 'Let the queen out',
     what: 'Look for eggs in the laying box. If there are enough, let the queen out, 12 to 24 hours after caging, and leave the box in the brood nest.',
     why: 'One day of laying is enough. Longer and the larvae would be of mixed ages; and the colony misses her.',
     caution:
       'No eggs after a day: keep her in for 12 to 24 hours more, never beyond a day and a half. If there are none then, let her out and rest her for three days.',
   },
   'first-transfer': {
-    title: 'Transfer the first larvae',
     what: 'Lift young larvae of any good colony into the cups and give them to the builder. They only prepare the cups.',
     why: 'Bees fill the cups with jelly. Tomorrow you take these larvae out and lay the chosen ones on the jelly. Double grafting gives slightly heavier queens and asks for twice the work.',
     caution:
       'Every first larva must come out tomorrow. One left behind emerges about a day early and kills the others.',
   },
   'make-queenless': {
-    title: 'Make the builder queenless',
     what: 'Take the builder’s queen away with two or three combs, leave little open brood, and shake in young bees from four to six combs. Feed.',
     why: 'Bees that miss their queen and have no larvae of their own to turn to accept the larvae you give. After half a day to two days they are ready.',
     caution:
@@ -112,7 +106,6 @@ export const BEFORE_LARVAE = {
     },
   },
   'remove-queen': {
-    title: 'Remove the queen',
     what: 'Take the queen out, or divide the colony in two even halves with eggs, young brood, food and bees in both. Write down the hour.',
     why: 'Within a day the bees begin emergency cells over young larvae. From this hour on all days are counted.',
     caution:
@@ -127,7 +120,6 @@ export const BEFORE_LARVAE = {
     },
   },
   'give-larvae': {
-    title: 'Give the larvae',
     what: 'Destroy every cell the builder has begun by itself; shake the bees off to see. Then transfer larvae of 12 to 24 hours, the size of an egg and lying in a drop of jelly, into the cups, and hang the bar in the gap.',
     why: 'This is day 0. Larvae this young become the heaviest queens; one day older and take and weight both fall. All later days are reckoned from now.',
     caution:

@@ -15,7 +15,6 @@ type CellStep = Extract<
 
 export const CELLS = {
   'count-taken': {
-    title: 'Count the cells taken',
     what: 'Lift the bar once. Count how many larvae lie on a bed of jelly with a rim of new wax. Write given and taken for each bar.',
     why: 'One day shows what the bees will raise. Under half: give new larvae in the empty cups today, as a new batch with its own number.',
     caution:
@@ -28,14 +27,12 @@ export const CELLS = {
     },
   },
   'move-to-finisher': {
-    title: 'Move the cells to the finisher',
     what: 'Hang the bar between open brood in a strong colony, 15 to 20 cells in each. Give the starter’s bees back by shaking them in front of it.',
     why: 'Shut-in bees can start many cells but feed them well for only a day or two.',
     caution:
       'Destroy the finisher’s own cells first. Put no more than 20 in one finisher: crowded cells make small queens.',
   },
   'open-divider': {
-    title: 'Open the slide',
     what: 'Open the slide of the divider board and close the lower rear door. Touch nothing else.',
     why: 'From now on the cells are fed under the scent of the queen below, by a whole colony. Sources say one day or two after the larvae were given.',
     caution: 'The excluder must stay in place: the queen would destroy the cells.',
@@ -49,7 +46,6 @@ export const CELLS = {
     },
   },
   'check-own-cells': {
-    title: 'Look for the builder’s own cells',
     what: 'Shake or brush the bees off every other comb, and destroy all cells on it. Leave the bar alone.',
     why: 'If open brood was left, bees begin cells of their own. One of those could emerge about nine days after the queen went, before yours.',
     caution:
@@ -61,7 +57,6 @@ export const CELLS = {
     },
   },
   'thin-cells': {
-    title: 'Thin the cells',
     what: 'Destroy the cells that are sealed already, and keep one or two large open ones, well supplied with jelly, in each unit.',
     why: 'Cells sealed this early were begun over old larvae and make poor queens. And several queens in one colony may leave with a swarm each.',
     caution: 'Mark what you keep, with a pin in the top bar. Do not shake that comb.',
@@ -75,19 +70,16 @@ export const CELLS = {
     },
   },
   sealed: {
-    title: 'Cells are sealed',
     what: 'Nothing to do. The bees close the cells with wax about eight days after the egg was laid.',
     why: 'The larva has eaten its fill, and spins its cocoon. If you see the day of sealing, note it: it makes all later dates surer.',
     caution: 'A tilted or knocked cell can fall off its food now. Look without lifting the cells.',
   },
   'count-sealed': {
-    title: 'Count the sealed cells',
     what: 'Count the closed cells on each bar. Cut joined ones apart or destroy one of each pair. If any larva may have been too old, put the cages on now.',
     why: 'This is the last look before the quiet days. What is sealed now is what you can share out later.',
     caution: 'Keep the bar upright, out of wind and cold, and be quick. From tomorrow the cells must not be moved.',
   },
   'hands-off-cells': {
-    title: 'Leave the cells alone',
     what: 'Do not open the builder. No shaking, no turning, no travelling with the cells.',
     why: 'In these days the larva becomes a pupa. Wings and legs form free inside the shell, and a knock or a chill cripples the queen.',
     caution: 'Also keep others away: mowing, moving the hive or lifting its boxes does the same harm.',

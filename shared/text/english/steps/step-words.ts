@@ -8,8 +8,8 @@ export interface StepWords {
   readonly caution: string;
 }
 
-/** The words of a step, and what a method or a way of arranging the builder says differently. */
-export interface StepText extends StepWords {
+/** The words of a step past its title, and what a method or a way of arranging the builder says differently. */
+export interface StepText extends Omit<StepWords, 'title'> {
   readonly byMethod?: Partial<Record<Method, Partial<StepWords>>>;
   readonly byBuilder?: Partial<Record<BuilderType, Partial<StepWords>>>;
 }

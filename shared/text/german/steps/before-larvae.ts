@@ -3,14 +3,12 @@ import type { Translation } from '../../translation.ts';
 
 export const BEFORE_LARVAE: Translation<typeof english> = {
   'feed-start': {
-    title: 'Mit dem Füttern beginnen',
     what: 'Geben Sie dem Pflegevolk jeden Tag einen halben bis einen Liter dünne Zuckerlösung, und sehen Sie nach, dass dort, wo die Zellen hängen werden, eine Pollenwabe steht. So weiter, bis die Zellen verdeckelt sind, außer es kommt Nektar herein.',
     why: 'Zellen werden aus dem gebaut, was Ammenbienen im Überfluss haben. In einer Woche ohne Nektar beginnt ein Volk wenige Zellen und füttert sie schlecht.',
     caution:
       'Füttern Sie im Stock, am Abend, und verschütten Sie nichts: Räuberei beginnt in Minuten. Nur Zucker; Honig oder Pollen von anderswo kann Krankheiten mitbringen. Halten Sie die Zuckerlösung aus Honig heraus, den Sie essen oder verkaufen wollen.',
   },
   'insert-frame': {
-    title: 'Die Wabe ins Zuchtvolk hängen',
     what: 'Hängen Sie eine leere, dunkle Arbeiterinnenwabe mitten ins Brutnest des Zuchtvolks. Schreiben Sie das heutige Datum auf den Oberträger.',
     why: 'Die Königin bestiftet sie binnen etwa einem Tag. Dann sind alle ihre Larven fast gleich alt, und Sie wissen, wie alt.',
     caution:
@@ -44,28 +42,24 @@ export const BEFORE_LARVAE: Translation<typeof english> = {
     },
   },
   'cage-queen': {
-    title: 'Die Königin zum Legen einsperren',
     what: 'Suchen Sie die Königin des Zuchtvolks, lassen Sie sie in den Legekasten laufen und schließen Sie ihn. Schreiben Sie die Stunde auf.',
     why: 'Alle Eier im Kasten sind dann binnen eines Tages gelegt, sodass das Alter jeder Larve auf wenige Stunden bekannt ist.',
     caution:
       'Fassen Sie sie sanft an, über dem offenen Volk und aus dem Wind. Finden Sie sie in einer Viertelstunde nicht, schließen Sie und versuchen es morgen: Ein verkühltes Brutnest kostet mehr als einen Tag.',
   },
   'release-queen': {
-    title: 'Die Königin freilassen',
     what: 'Sehen Sie im Legekasten nach Eiern. Sind es genug, lassen Sie die Königin 12 bis 24 Stunden nach dem Einsperren frei, und lassen Sie den Kasten im Brutnest.',
     why: 'Ein Tag Legen genügt. Länger, und die Larven wären verschieden alt; auch vermisst das Volk sie.',
     caution:
       'Nach einem Tag keine Eier: Lassen Sie sie 12 bis 24 Stunden länger darin, nie über anderthalb Tage. Sind dann keine da, lassen Sie sie frei und gönnen ihr drei Tage Ruhe.',
   },
   'first-transfer': {
-    title: 'Die ersten Larven umlarven',
     what: 'Heben Sie junge Larven irgendeines guten Volks in die Näpfchen und geben Sie sie dem Pflegevolk. Sie bereiten nur die Näpfchen vor.',
     why: 'Bienen füllen die Näpfchen mit Weiselfuttersaft. Morgen nehmen Sie diese Larven heraus und legen die ausgewählten auf den Saft. Doppeltes Umlarven gibt etwas schwerere Königinnen und kostet doppelte Arbeit.',
     caution:
       'Jede erste Larve muss morgen heraus. Eine vergessene schlüpft etwa einen Tag früher und tötet die anderen.',
   },
   'make-queenless': {
-    title: 'Das Pflegevolk entweiseln',
     what: 'Nehmen Sie die Königin des Pflegevolks mit zwei oder drei Waben weg, lassen Sie wenig offene Brut, und schütteln Sie junge Bienen von vier bis sechs Waben dazu. Füttern Sie.',
     why: 'Bienen, die ihre Königin vermissen und keine eigenen Larven haben, nehmen die Larven an, die Sie geben. Nach einem halben bis zwei Tagen sind sie so weit.',
     caution:
@@ -100,7 +94,6 @@ export const BEFORE_LARVAE: Translation<typeof english> = {
     },
   },
   'remove-queen': {
-    title: 'Die Königin wegnehmen',
     what: 'Nehmen Sie die Königin heraus, oder teilen Sie das Volk in zwei gleiche Hälften mit Eiern, junger Brut, Futter und Bienen in beiden. Schreiben Sie die Stunde auf.',
     why: 'Binnen eines Tages beginnen die Bienen Nachschaffungszellen über jungen Larven. Von dieser Stunde an zählen alle Tage.',
     caution:
@@ -115,7 +108,6 @@ export const BEFORE_LARVAE: Translation<typeof english> = {
     },
   },
   'give-larvae': {
-    title: 'Die Larven geben',
     what: 'Zerstören Sie jede Zelle, die das Pflegevolk von selbst begonnen hat; schütteln Sie die Bienen ab, um sie zu sehen. Larven Sie dann Larven von 12 bis 24 Stunden, so groß wie ein Ei und in einem Tropfen Futtersaft, in die Näpfchen um, und hängen Sie die Leiste in die Lücke.',
     why: 'Das ist Tag 0. So junge Larven werden die schwersten Königinnen; einen Tag älter, und Annahme wie Gewicht sinken. Alle späteren Tage sind von jetzt an gerechnet.',
     caution:

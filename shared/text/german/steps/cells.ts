@@ -3,7 +3,6 @@ import type { Translation } from '../../translation.ts';
 
 export const CELLS: Translation<typeof english> = {
   'count-taken': {
-    title: 'Die angenommenen Zellen zählen',
     what: 'Heben Sie die Leiste einmal. Zählen Sie, wie viele Larven auf einem Bett von Futtersaft mit einem Rand aus neuem Wachs liegen. Schreiben Sie für jede Leiste gegeben und angenommen auf.',
     why: 'Ein Tag zeigt, was die Bienen aufziehen werden. Weniger als die Hälfte: Geben Sie heute neue Larven in die leeren Näpfchen, als neue Serie mit eigener Nummer.',
     caution:
@@ -18,14 +17,12 @@ export const CELLS: Translation<typeof english> = {
     },
   },
   'move-to-finisher': {
-    title: 'Die Zellen in den Finisher hängen',
     what: 'Hängen Sie die Leiste zwischen offene Brut in ein starkes Volk, 15 bis 20 Zellen in jedes. Geben Sie die Bienen des Anbrüters zurück, indem Sie sie davor abschütteln.',
     why: 'Eingesperrte Bienen können viele Zellen beginnen, sie aber nur ein bis zwei Tage gut füttern.',
     caution:
       'Zerstören Sie zuerst die eigenen Zellen des Finishers. Hängen Sie nicht mehr als 20 in einen Finisher: Gedrängte Zellen geben kleine Königinnen.',
   },
   'open-divider': {
-    title: 'Den Schieber öffnen',
     what: 'Öffnen Sie den Schieber des Trennbretts und schließen Sie das untere hintere Flugloch. Rühren Sie sonst nichts an.',
     why: 'Von jetzt an füttert das ganze Volk die Zellen, im Duft der Königin unten. Die Quellen sagen ein oder zwei Tage nach der Larvengabe.',
     caution: 'Das Absperrgitter muss bleiben: Die Königin würde die Zellen zerstören.',
@@ -40,7 +37,6 @@ export const CELLS: Translation<typeof english> = {
     },
   },
   'check-own-cells': {
-    title: 'Nach eigenen Zellen des Pflegevolks sehen',
     what: 'Schütteln oder kehren Sie die Bienen von jeder anderen Wabe, und zerstören Sie alle Zellen darauf. Lassen Sie die Leiste in Ruhe.',
     why: 'Blieb offene Brut darin, beginnen die Bienen eigene Zellen. Eine davon könnte etwa neun Tage nach dem Verlust der Königin schlüpfen, vor Ihren.',
     caution:
@@ -52,7 +48,6 @@ export const CELLS: Translation<typeof english> = {
     },
   },
   'thin-cells': {
-    title: 'Die Zellen ausdünnen',
     what: 'Zerstören Sie die schon verdeckelten Zellen, und lassen Sie in jeder Einheit eine oder zwei große offene mit viel Futtersaft.',
     why: 'So früh verdeckelte Zellen wurden über alten Larven begonnen und geben schlechte Königinnen. Und mehrere Königinnen in einem Volk können je mit einem Schwarm ausziehen.',
     caution: 'Kennzeichnen Sie mit einer Nadel im Oberträger, was bleibt. Schütteln Sie diese Wabe nicht.',
@@ -66,21 +61,18 @@ export const CELLS: Translation<typeof english> = {
     },
   },
   sealed: {
-    title: 'Die Zellen sind verdeckelt',
     what: 'Nichts zu tun. Die Bienen schließen die Zellen etwa acht Tage nach der Eiablage mit Wachs.',
     why: 'Die Larve hat sich satt gefressen und spinnt ihren Kokon. Sehen Sie den Tag des Verdeckelns, vermerken Sie ihn: Er macht alle späteren Tage sicherer.',
     caution:
       'In einer gekippten oder gestoßenen Zelle kann die Larve jetzt von ihrem Futter fallen. Sehen Sie nach, ohne die Zellen zu heben.',
   },
   'count-sealed': {
-    title: 'Die verdeckelten Zellen zählen',
     what: 'Zählen Sie die geschlossenen Zellen auf jeder Leiste. Schneiden Sie verbundene auseinander, oder zerstören Sie eine von jedem Paar. Könnte eine Larve zu alt gewesen sein, setzen Sie jetzt die Käfige auf.',
     why: 'Das ist der letzte Blick vor den Ruhetagen. Was jetzt verdeckelt ist, können Sie später verteilen.',
     caution:
       'Halten Sie die Leiste aufrecht, aus Wind und Kälte, und seien Sie schnell. Von morgen an dürfen die Zellen nicht bewegt werden.',
   },
   'hands-off-cells': {
-    title: 'Die Zellen in Ruhe lassen',
     what: 'Öffnen Sie das Pflegevolk nicht. Kein Schütteln, kein Drehen, keine Reise mit den Zellen.',
     why: 'In diesen Tagen wird aus der Larve eine Puppe. Flügel und Beine bilden sich frei in der Hülle, und ein Stoß oder eine Verkühlung macht die Königin zum Krüppel.',
     caution:

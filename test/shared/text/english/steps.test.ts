@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { BUILDER_TYPES, METHODS } from '../../../../shared/model/method.ts';
 import { STEPS } from '../../../../shared/model/step.ts';
 import { english } from '../../../../shared/text/english/english.ts';
-import { STEP_TEXTS } from '../../../../shared/text/english/steps.ts';
+import { STEP_TITLES } from '../../../../shared/text/english/step-titles.ts';
 import { stepWords } from '../../../../shared/text/sentences.ts';
 
 const EVERY = STEPS.flatMap((step) =>
@@ -35,7 +35,7 @@ describe('the words of the steps', () => {
       'Close the slide of the divider board',
     );
     expect(stepWords(english, 'remove-queen', 'emergency-cells', 'divider-board').title).toBe(
-      STEP_TEXTS['remove-queen'].title,
+      STEP_TITLES['remove-queen'],
     );
   });
 });

@@ -1,0 +1,31 @@
+import type { Step } from '../../model/step.ts';
+
+/** What each step is called in lists and sentences. A step without a title does not compile. */
+export const STEP_TITLES = {
+  'feed-start': 'Begin feeding',
+  'insert-frame': 'Put the comb in the breeder',
+  'cage-queen': 'Cage the queen to lay',
+  'release-queen': 'Let the queen out',
+  'first-transfer': 'Transfer the first larvae',
+  'make-queenless': 'Make the builder queenless',
+  'remove-queen': 'Remove the queen',
+  'give-larvae': 'Give the larvae',
+  'count-taken': 'Count the cells taken',
+  'move-to-finisher': 'Move the cells to the finisher',
+  'open-divider': 'Open the slide',
+  'check-own-cells': 'Look for the builder’s own cells',
+  'thin-cells': 'Thin the cells',
+  sealed: 'Cells are sealed',
+  'count-sealed': 'Count the sealed cells',
+  'hands-off-cells': 'Leave the cells alone',
+  'stock-boxes': 'Fill the mating boxes with bees',
+  'place-cells': 'Put the cells in the boxes',
+  'set-out': 'Set the boxes out',
+  emergence: 'Queens emerge',
+  'emergence-check': 'See who has emerged',
+  'hands-off-mating': 'Leave the boxes alone',
+  'first-look': 'First look for eggs',
+  'sealed-brood-look': 'Look for sealed worker brood',
+  'late-warning': 'Late for mating',
+  'give-up': 'Give up on boxes without eggs',
+} as const satisfies Record<Step, string>;

@@ -1,0 +1,31 @@
+import type { STEP_TITLES as english } from '../english/step-titles.ts';
+import type { Translation } from '../translation.ts';
+
+export const STEP_TITLES: Translation<typeof english> = {
+  'feed-start': 'Mit dem Füttern beginnen',
+  'insert-frame': 'Die Wabe ins Zuchtvolk hängen',
+  'cage-queen': 'Die Königin zum Legen einsperren',
+  'release-queen': 'Die Königin freilassen',
+  'first-transfer': 'Die ersten Larven umlarven',
+  'make-queenless': 'Das Pflegevolk entweiseln',
+  'remove-queen': 'Die Königin wegnehmen',
+  'give-larvae': 'Die Larven geben',
+  'count-taken': 'Die angenommenen Zellen zählen',
+  'move-to-finisher': 'Die Zellen in den Finisher hängen',
+  'open-divider': 'Den Schieber öffnen',
+  'check-own-cells': 'Nach eigenen Zellen des Pflegevolks sehen',
+  'thin-cells': 'Die Zellen ausdünnen',
+  sealed: 'Die Zellen sind verdeckelt',
+  'count-sealed': 'Die verdeckelten Zellen zählen',
+  'hands-off-cells': 'Die Zellen in Ruhe lassen',
+  'stock-boxes': 'Die Begattungskästchen mit Bienen füllen',
+  'place-cells': 'Die Zellen in die Kästchen setzen',
+  'set-out': 'Die Kästchen aufstellen',
+  emergence: 'Die Königinnen schlüpfen',
+  'emergence-check': 'Nachsehen, wer geschlüpft ist',
+  'hands-off-mating': 'Die Kästchen in Ruhe lassen',
+  'first-look': 'Erste Kontrolle auf Eier',
+  'sealed-brood-look': 'Nach verdeckelter Arbeiterinnenbrut sehen',
+  'late-warning': 'Spät für die Begattung',
+  'give-up': 'Kästchen ohne Eier aufgeben',
+};
