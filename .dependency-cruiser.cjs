@@ -27,7 +27,7 @@ module.exports = {
     no('page-sees-shared-only', 'Ask by operation name through renderer/client.', { path: '^renderer/', pathNot: '^renderer/client/' }, { path: '^(app|main)/' }),
     no('client-sees-the-door-as-type', 'Import the router with "import type" only.', { path: '^renderer/client/' }, { path: '^(app|main)/', dependencyTypesNot: ['type-only'] }),
     no('no-node-in-page', 'The page also runs in a plain browser.', { path: '^renderer/' }, { dependencyTypes: ['core'] }),
-    no('words-by-the-catalogue', 'Words of a page come from useWords or useSentences (renderer/components/words.ts), words of papers and files from workbookWords (main/operations).', { path: '^(renderer|main|app)/' }, { path: '^shared/text/(english|german)/', pathNot: '^shared/text/english/(english|finding-text)[.]ts$' }),
+    no('words-by-the-catalogue', 'Words of a page come from useWords or useSentences (renderer/components/words.ts), words of papers and files from workbookWords (main/operations).', { path: '^(renderer|main|app)/' }, { path: '^shared/text/(english|german)/', pathNot: '^shared/text/english/(english|first-words|finding-text)[.]ts$' }),
     no('languages-come-when-asked', 'The window loads a language by shared/text/load-words.ts; the catalogue of all of them is for main and the shells.', { path: '^renderer/' }, { path: '^shared/text/catalogue[.]ts$' }),
     no('features-stay-apart', 'Features meet in renderer/shell; common parts go to renderer/components.', { path: '^renderer/features/([^/]+)/' }, { path: '^renderer/features/', pathNot: '^renderer/features/$1/' }),
     no('parts-know-no-feature', 'Components and charts get everything as props.', { path: '^renderer/(components|charts|client)/' }, { path: '^renderer/(features|shell)/' }),
