@@ -102,7 +102,7 @@ function hiveRows(
     }));
 }
 
-const titleOf = ({ step, ownTitle }: OpenJob, { steps }: Words): string => ownTitle ?? steps[step].title;
+const titleOf = ({ step, ownTitle }: OpenJob, { stepTitles }: Words): string => ownTitle ?? stepTitles[step];
 
 function weekDay(desk: Desk, { on, jobs }: DayAhead, order: DateOrder, words: Words): YardSheetDay {
   return {
