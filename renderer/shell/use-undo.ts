@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { JournalStep } from '../../shared/model/journal.ts';
 import { ask } from '../client/client.ts';
 import { type ChangeState, useAnswer, useChange } from '../client/hooks.ts';
@@ -27,19 +27,23 @@ export function useUndo() {
   const [turned, setTurned] = useState<Turned | null>(null);
   const { run: runUndo } = undo;
   const { run: runRedo } = redo;
-  const say = useCallback(
-    (way: Turned['way'], step: JournalStep | null) =>
-      setTurned((before) => ({ way, step, turn: (before?.turn ?? 0) + 1 })),
-    [],
-  );
+  const begun = useRef(0);
+  /** Whatever was begun last is said, even where an earlier one is answered after it. */
+  const sayOnceKnown = useCallback(async (way: Turned['way'], answer: () => Promise<JournalStep | null>) => {
+    begun.current += 1;
+    const turn = begun.current;
+    const step = await answer();
+    setTurned((before) => (before && before.turn > turn ? before : { way, step, turn }));
+  }, []);
   const turn = useCallback(
-    async (way: Way) => {
-      await savesSettled();
-      say(way, await (way === 'undo' ? runUndo : runRedo)(undefined));
-    },
-    [runUndo, runRedo, say],
+    (way: Way) =>
+      sayOnceKnown(way, async () => {
+        await savesSettled();
+        return (way === 'undo' ? runUndo : runRedo)(undefined);
+      }),
+    [runUndo, runRedo, sayOnceKnown],
   );
-  useEffect(() => onTakenOut(() => void lastStep().then((step) => (step ? say('taken-out', step) : null))), [say]);
+  useEffect(() => onTakenOut(() => void sayOnceKnown('taken-out', lastStep)), [sayOnceKnown]);
   const forget = useCallback(() => setTurned(null), []);
   const state: ChangeState = turned?.way === 'redo' ? redo.state : undo.state;
   return { turn, turned: useStanding(turned), forget, state };

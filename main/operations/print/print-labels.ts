@@ -45,13 +45,10 @@ export async function printLabels(desk: Desk, choice: LabelChoice): Promise<Resu
   const records = new Map(labelRecords(tables, batch).map((label) => [label.placementId, labelAsText(label)]));
   const nextStartAt = ((startAt - 1 + labels.length) % onSheet) + 1;
   return desk.workbook.change({ did: 'print-labels', batch: batch.code }, (written) => {
-    for (const label of labels)
-      written.labelPrints.insert({
-        id: desk.ids.next(),
-        placementId: label.placementId,
-        printedOn,
-        words: records.get(label.placementId) ?? '',
-      });
+    for (const { placementId } of labels) {
+      const id = desk.ids.next();
+      written.labelPrints.insert({ id, placementId, printedOn, words: records.get(placementId) ?? '' });
+    }
     rememberFirstFree(written, sheet, nextStartAt);
     return ok({
       name: labelWords.fileName(batch.code),

@@ -97,9 +97,15 @@ function hiveRows(
     .map(([code, ofHive]) => ({
       code,
       kind: 'hive',
-      doing: ofHive.map((job) => titleOf(job, words)).join(', '),
+      doing: jobsInWords(ofHive, words),
       last: [...new Set(ofHive.map(({ batch }) => batch))].join(', '),
     }));
+}
+
+/** Two jobs have room in a line; of more, the one that came up last, and how many there are. */
+function jobsInWords(jobs: readonly OpenJob[], words: Words): string {
+  const titles = jobs.map((job) => titleOf(job, words));
+  return titles.length <= 2 ? titles.join(', ') : `${titles.at(-1)}, ${words.yardSheet.moreJobs(titles.length - 1)}`;
 }
 
 const titleOf = ({ step, ownTitle }: OpenJob, { stepTitles }: Words): string => ownTitle ?? stepTitles[step];

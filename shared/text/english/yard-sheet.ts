@@ -27,6 +27,7 @@ export const yardSheet = {
     retired: 'out of use',
   } satisfies Record<BoxStateKind, string>,
   from: (doing: string, day: string) => `${doing} from ${day}`,
+  moreJobs: (jobs: number) => `${jobs} more on Today`,
   handsOff: (day: string) => `HANDS OFF to ${day}`,
   last: (result: string, day: string) => `${result}, ${day}`,
   week: 'The week ahead',

@@ -27,6 +27,7 @@ export const yardSheet: Translation<typeof english> = {
     retired: 'außer Gebrauch',
   },
   from: (doing: string, day: string) => `${doing} ab ${day}`,
+  moreJobs: (jobs: number) => `${jobs} weitere unter Heute`,
   handsOff: (day: string) => `FINGER WEG bis ${day}`,
   last: (result: string, day: string) => `${result}, ${day}`,
   week: 'Die kommende Woche',

@@ -140,7 +140,7 @@ describe('the yard sheet', () => {
       ['TH', 'H03'],
       ['TD', 'Begin feeding, Put the comb in the breeder 26-01'],
       ['TH', 'H12'],
-      ['TD', 'Make the builder queenless, Look for the builder’s own cells 26-01'],
+      ['TD', 'Look for the builder’s own cells, 3 more on Today 26-01'],
     ]);
     const texts = pages[0]?.texts ?? [];
     const hive = texts.find(({ text }) => text === 'H12');

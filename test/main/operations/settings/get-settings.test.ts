@@ -10,6 +10,8 @@ const DEFAULTS = {
   dateOrder: 'day-first',
   weekStart: 'monday',
   temperature: 'celsius',
+  measures: 'metric',
+  letterKeys: true,
   resultLetters: {},
   awayDays: [],
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
