@@ -18,6 +18,7 @@ import { ErrorPage } from './ErrorPage.tsx';
 import { SaveTrouble } from './SaveTrouble.tsx';
 import { SideBar } from './SideBar.tsx';
 import { Strips } from './Strips.tsx';
+import { TypedAhead } from './TypedAhead.tsx';
 import { UndoButton } from './UndoButton.tsx';
 import { UndoLine } from './UndoLine.tsx';
 import { useUndo } from './use-undo.ts';
@@ -163,9 +164,22 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
       </div>
       <UndoLine {...undone} onTurn={(way) => void turn(way)} onClose={undone.forget} />
       {printing && choice ? <choice.PrintChoice onClose={() => setPrinting(false)} /> : null}
-      {goingTo && places ? <places.GoTo onClose={() => setGoingTo(false)} onCommand={answer} /> : null}
+      {goingTo ? <GoingTo places={places} onClose={() => setGoingTo(false)} onCommand={answer} /> : null}
     </>
   );
+}
+
+interface GoingToProps {
+  readonly places: typeof import('./GoTo.tsx') | null;
+  readonly onClose: () => void;
+  readonly onCommand: (command: Command) => void;
+}
+
+/** Go to, and what was typed before it was here. */
+function GoingTo({ places, onClose, onCommand }: GoingToProps) {
+  const [typed, setTyped] = useState('');
+  if (places) return <places.GoTo begun={typed} onClose={onClose} onCommand={onCommand} />;
+  return <TypedAhead typed={typed} onType={setTyped} onClose={onClose} />;
 }
 
 /** Today has its own paper, so it asks which is meant; any other view is printed as it stands. */

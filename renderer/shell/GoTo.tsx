@@ -7,10 +7,17 @@ import { goTo } from '../components/routes.ts';
 import { useWords } from '../components/words.ts';
 import { findPlaces, notesPlace, type Place } from './find-places.ts';
 
+interface GoToProps {
+  /** What was typed before this was here. */
+  readonly begun: string;
+  readonly onClose: () => void;
+  readonly onCommand: (command: Command) => void;
+}
+
 /** Find a box, hive, queen, batch, page or command by a few letters. */
-export function GoTo({ onClose, onCommand }: { onClose: () => void; onCommand: (command: Command) => void }) {
+export function GoTo({ begun, onClose, onCommand }: GoToProps) {
   const words = useWords();
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useState(begun);
   const [chosen, setChosen] = useState(0);
   const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
   const hives = useAnswer(['hives'], () => ask.hives.listHives.query());

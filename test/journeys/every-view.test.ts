@@ -122,7 +122,10 @@ test('a paper is looked at page by page in the window, by key, and closed again'
   const inked = () =>
     picture.evaluate((canvas) => {
       const { width, height } = canvas as HTMLCanvasElement;
-      const dots = (canvas as HTMLCanvasElement).getContext('2d')?.getImageData(0, 0, width, height).data ?? [];
+      // Read from a copy that is made for reading, or the browser warns on the console.
+      const copy = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true });
+      copy?.drawImage(canvas as HTMLCanvasElement, 0, 0);
+      const dots = copy?.getImageData(0, 0, width, height).data ?? [];
       let dark = 0;
       for (let at = 0; at < dots.length; at += 4) if ((dots[at] ?? 255) < 128) dark += 1;
       return { dark, shape: width / height };
