@@ -39,7 +39,7 @@ export const forecast = {
       `Give ${each} larvae in each of ${batches} batches (${each * batches} in all, a builder for each)`,
     boxes: (boxes: number) => `and have ${boxes === 1 ? '1 mating box' : `${boxes} mating boxes`} ready`,
     promise: (wanted: number, times: number) =>
-      `Then at least ${queens(wanted)} will lay about ${times === 20 ? 'every time' : `${times} times in 20`}.`,
+      `Then at least ${queens(wanted)} will lay ${times === 20 ? 'nearly every time' : `about ${times} times in 20`}.`,
     likely: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>
       `Every second time ${span(likelyFrom, likelyTo)} will lay; 9 chances in 10 of at least ${atLeast}.`,
     safety: (mean: number) =>
@@ -59,7 +59,7 @@ export const forecast = {
     rows: 'More larvae, fewer boxes',
     rowColumns: { larvae: 'Larvae a batch', boxes: 'Boxes', chance: 'Enough queens' },
     noBoxes: 'not with these boxes',
-    times: (times: number) => `${times} times in 20`,
+    times: (times: number) => (times === 20 ? 'nearly always' : times === 0 ? 'hardly ever' : `${times} times in 20`),
     losses: 'Where they are lost',
     lossColumns: {
       stage: 'Stage',

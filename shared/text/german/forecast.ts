@@ -60,7 +60,7 @@ export const forecast: Translation<typeof english> = {
     rows: 'Mehr Larven, weniger Kästchen',
     rowColumns: { larvae: 'Larven je Serie', boxes: 'Kästchen', chance: 'Genug Königinnen' },
     noBoxes: 'nicht mit diesen Kästchen',
-    times: (times: number) => `in ${times} von 20 Fällen`,
+    times: (times: number) => (times === 20 ? 'fast immer' : times === 0 ? 'kaum je' : `in ${times} von 20 Fällen`),
     losses: 'Wo sie verloren gehen',
     lossColumns: {
       stage: 'Stufe',
