@@ -7,6 +7,7 @@ import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aQueen } from '../../../builders/queen.ts';
 import { readPdf } from '../../../builders/read-pdf.ts';
 import { aDeskWithBatch, aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
+import { aYard } from '../../../builders/yard.ts';
 
 function aDeskWithQueens() {
   const desk = aDesk({ today: '2026-06-01' });
@@ -146,6 +147,20 @@ describe('the yard sheet', () => {
     const hive = texts.find(({ text }) => text === 'H12');
     expect(texts.filter(({ text, y }) => text === 'L' && Math.abs(y - (hive?.y ?? 0)) < 5)).toEqual([]);
     expect(texts.filter(({ text }) => text === 'L').length).toBeGreaterThan(0);
+  });
+
+  test('of one yard has the hives of that yard only', async () => {
+    const desk = onDay(aDeskWithBatch(), '2026-05-08');
+    fill(desk, ({ yards, colonies }) => {
+      yards.insert(aYard({ id: 'hill', name: 'Hill' }));
+      const builder = colonies.all().find(({ code }) => code === 'H12');
+      if (builder) colonies.update({ ...builder, yardId: 'hill' });
+    });
+    const { base64 } = mustOk(await printYardSheet(desk, { ...wish, yardId: 'hill' }));
+    const { spoken } = await readPdf(Buffer.from(base64, 'base64'));
+    expect(spoken.filter(([role, words]) => role === 'TH' && /^H\d/.test(words)).map(([, words]) => words)).toEqual([
+      'H12',
+    ]);
   });
 
   test('has the week ahead on a page of its own: seven days, jobs with batch and place, and what stays shut', async () => {
