@@ -9,6 +9,8 @@ export default defineConfig({
     alias: { electron: join(import.meta.dirname, 'double/electron.ts') },
     include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
     pool: 'forks',
+    // One a core; left to itself the runner keeps one core free, which on two halves the speed.
+    maxWorkers: '100%',
     // A page is asked again until it shows what is expected; a busy machine may take its time.
     expect: { poll: { timeout: 10_000 } },
     testTimeout: 90_000,
