@@ -8,6 +8,8 @@ import { isOwnPage } from './window.ts';
 
 const ShellCall = z.object({ path: z.string().startsWith('shell.'), input: z.unknown().optional() });
 
+const isChange = (request: unknown): boolean => z.object({ kind: z.literal('mutation') }).safeParse(request).success;
+
 const NOT_FOR_YOU: CallReply = {
   ok: false,
   error: { message: 'not for this page', code: -32600, data: { code: 'FORBIDDEN' } },
@@ -17,14 +19,25 @@ const SHELL_FAILED: CallReply = {
   error: { message: 'the window could not do that', code: -32603, data: { code: 'INTERNAL_SERVER_ERROR' } },
 };
 
+interface CallSetting {
+  readonly core: Core;
+  readonly commands: CommandLine;
+  /** Told after each call that may have changed the workbook, or which one is open. */
+  readonly onChange: () => void;
+}
+
 /** The one channel from the page. The caller is looked at before the message is. */
-export function answerCalls(core: Core, commands: CommandLine): void {
+export function answerCalls({ core, commands, onChange }: CallSetting): void {
   const ofShell = shellCalls(commands);
   ipcMain.handle(CALL_CHANNEL, async (event, request: unknown): Promise<CallReply> => {
     const window = windowOf(event);
     if (!window) return NOT_FOR_YOU;
     const shellCall = ShellCall.safeParse(request);
-    if (!shellCall.success) return core.call(request);
+    if (!shellCall.success) {
+      const reply = await core.call(request);
+      if (isChange(request)) onChange();
+      return reply;
+    }
     const answer = ofShell.get(shellCall.data.path);
     if (!answer) return { ok: true, data: { available: false } };
     try {

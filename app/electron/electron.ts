@@ -1,11 +1,10 @@
 // The desktop program: opens the core, one locked-down window, and carries the page's calls. It decides nothing.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { app, BrowserWindow, dialog, Menu, session } from 'electron';
+import { app, BrowserWindow, dialog, session } from 'electron';
 import { type Core, createCore } from '../../main/api/core.ts';
 import { languageOfLocale } from '../../shared/kernel/language.ts';
 import { wordsOf } from '../../shared/text/catalogue.ts';
-import type { Words } from '../../shared/text/english/english.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
@@ -16,7 +15,7 @@ import { answerCalls } from './calls.ts';
 import { CommandLine } from './command-line.ts';
 import { debugSwitchIn } from './debug-switches.ts';
 import { dataFolderIn, openWorkbookFile, workbookIn } from './files-asked.ts';
-import { menuTemplate } from './menu.ts';
+import { keepMenu } from './keep-menu.ts';
 import { registerPageScheme, servePage } from './protocol.ts';
 import { denyEverything } from './session.ts';
 import { openWindow, preloadFile } from './window.ts';
@@ -37,9 +36,10 @@ function start(): void {
   app.enableSandbox();
   registerPageScheme();
   let core: Core | null = null;
+  let onChange = () => {};
   let waiting = workbookIn(process.argv);
   const openAsked = (file: string | null) => {
-    if (core && file) void openWorkbookFile(core, file, computerWords());
+    if (core && file) void openWorkbookFile(core, file).then(onChange);
     else waiting = file ?? waiting;
     const window = BrowserWindow.getAllWindows()[0];
     if (window?.isMinimized()) window.restore();
@@ -64,26 +64,29 @@ function start(): void {
         places: { ...places, migrations: join(OUT, 'migrations') },
         report: reportToConsole,
       });
-      if (waiting) await openWorkbookFile(core, waiting, computerWords());
-      showWindow(core, places);
+      if (waiting) await openWorkbookFile(core, waiting);
+      onChange = showWindow(core, places);
     } catch (error) {
-      dialog.showErrorBox('Ripecell could not start', error instanceof Error ? error.message : String(error));
+      const { couldNotStart } = wordsOf(languageOfLocale(app.getLocale())).window;
+      dialog.showErrorBox(couldNotStart, error instanceof Error ? error.message : String(error));
       app.exit(1);
     }
   });
 }
 
-const computerWords = (): Words => wordsOf(languageOfLocale(app.getLocale()));
-
-function showWindow(core: Core, { programData }: Places): void {
+/** Answers what is to be called when the workbook may have changed: menu and dialogs speak its language. */
+function showWindow(core: Core, { programData }: Places): () => void {
   const commands = new CommandLine();
   denyEverything(session.defaultSession);
   servePage(readPageFiles(join(OUT, 'renderer')));
-  answerCalls(core, commands);
-  Menu.setApplicationMenu(
-    Menu.buildFromTemplate(menuTemplate((command) => commands.choose(command), process.platform, computerWords().menu)),
-  );
-  openWindow({ preload: preloadFile(OUT), placeFile: join(programData, 'window.json'), words: computerWords() });
+  const onChange = keepMenu(core, commands);
+  answerCalls({ core, commands, onChange });
+  openWindow({
+    preload: preloadFile(OUT),
+    placeFile: join(programData, 'window.json'),
+    words: () => wordsOf(core.language()).window,
+  });
+  return onChange;
 }
 
 function usualPlaces(): Places {

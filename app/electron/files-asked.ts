@@ -2,8 +2,9 @@ import { resolve } from 'node:path';
 import { BrowserWindow, dialog } from 'electron';
 import type { Core } from '../../main/api/core.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
+import type { Language } from '../../shared/kernel/language.ts';
+import { wordsOf } from '../../shared/text/catalogue.ts';
 import { shortDay } from '../../shared/text/day-text.ts';
-import type { Words } from '../../shared/text/english/english.ts';
 import { refusalSentence } from '../../shared/text/sentences.ts';
 import { PAGE_ORIGIN } from './protocol.ts';
 
@@ -26,11 +27,11 @@ export function dataFolderIn(argv: readonly string[]): string | null {
  * Opens the workbook the system handed over. The page is loaded anew, so that nothing of the workbook open before stays
  * on it; a file that cannot be opened is named, and the workbook open before stays.
  */
-export async function openWorkbookFile(core: Core, file: string, words: Words): Promise<void> {
+export async function openWorkbookFile(core: Core, file: string): Promise<void> {
   const opened = await core.openFile(file);
-  if (!opened.ok) return dialog.showErrorBox('Ripecell', sentenceOf(opened.refusal, words));
+  if (!opened.ok) return dialog.showErrorBox('Ripecell', sentenceOf(opened.refusal, core.language()));
   await BrowserWindow.getAllWindows()[0]?.loadURL(`${PAGE_ORIGIN}/`);
 }
 
-const sentenceOf = (refusal: Refusal, words: Words): string =>
-  refusalSentence(words, refusal, (day) => shortDay(day, 'day-first', words.language));
+const sentenceOf = (refusal: Refusal, language: Language): string =>
+  refusalSentence(wordsOf(language), refusal, (day) => shortDay(day, 'day-first', language));

@@ -1,5 +1,5 @@
 import type { MenuItemConstructorOptions } from 'electron';
-import type { Command } from '../../shared/contract/shell.ts';
+import { type Command, goToPlace, PLACES } from '../../shared/contract/shell.ts';
 import type { Words } from '../../shared/text/english/english.ts';
 
 type MenuWords = Words['menu'];
@@ -11,14 +11,7 @@ const ACCELERATORS: Partial<Record<Command, string>> = {
   'new-batch': 'CmdOrCtrl+N',
   'new-workbook': 'CmdOrCtrl+Shift+N',
   'open-workbook': 'CmdOrCtrl+O',
-  'go-today': 'CmdOrCtrl+1',
-  'go-batches': 'CmdOrCtrl+2',
-  'go-hives': 'CmdOrCtrl+3',
-  'go-boxes': 'CmdOrCtrl+4',
-  'go-queens': 'CmdOrCtrl+5',
-  'go-season': 'CmdOrCtrl+6',
-  'go-print': 'CmdOrCtrl+7',
-  'go-class': 'CmdOrCtrl+8',
+  ...Object.fromEntries(PLACES.map((place, index) => [goToPlace(place), `CmdOrCtrl+${index + 1}`])),
   'go-settings': 'CmdOrCtrl+,',
   'go-to': 'CmdOrCtrl+K',
   back: 'Alt+Left',
@@ -36,18 +29,6 @@ const ACCELERATORS: Partial<Record<Command, string>> = {
 /** Keys that a text field may need for itself: the page hears them first, except on macOS, where the menu always does. */
 const OWN_KEYS: readonly Command[] = ['undo', 'redo'];
 
-/** The views of the side bar, in its order. */
-const VIEWS: readonly Command[] = [
-  'go-today',
-  'go-batches',
-  'go-hives',
-  'go-boxes',
-  'go-queens',
-  'go-season',
-  'go-print',
-  'go-class',
-];
-
 const separator: MenuItemConstructorOptions = { type: 'separator' };
 
 /** The whole menu bar. The stock reload entry is left out: its key belongs to "say what was really seen". */
@@ -64,7 +45,7 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
   };
   const menu = (label: string, ...submenu: MenuItemConstructorOptions[]) => ({ label, submenu });
   return [
-    ...(platform === 'darwin' ? [{ role: 'appMenu' } as const] : []),
+    ...(platform === 'darwin' ? [macMenu(menuWords)] : []),
     menu(
       menuWords.file,
       entry('new-workbook'),
@@ -73,27 +54,39 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
       separator,
       entry('close-workbook'),
       entry('go-settings'),
-      ...(platform === 'darwin' ? [] : [separator, { role: 'quit' } as const]),
+      ...(platform === 'darwin' ? [] : [separator, { role: 'quit', label: menuWords.quit } as const]),
     ),
     menu(
       menuWords.edit,
       entry('undo'),
       entry('redo'),
       separator,
-      { role: 'cut' },
-      { role: 'copy' },
-      { role: 'paste' },
-      { role: 'selectAll' },
+      { role: 'cut', label: menuWords.cut },
+      { role: 'copy', label: menuWords.copy },
+      { role: 'paste', label: menuWords.paste },
+      { role: 'selectAll', label: menuWords.selectAll },
       separator,
       entry('go-history'),
     ),
-    menu(menuWords.go, entry('go-to'), entry('back'), entry('forward'), separator, ...VIEWS.map(entry)),
+    menu(
+      menuWords.go,
+      entry('go-to'),
+      entry('back'),
+      entry('forward'),
+      separator,
+      ...PLACES.map((place) => entry(goToPlace(place))),
+    ),
     menu(menuWords.batch, entry('new-batch'), entry('report-slip')),
     menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),
     menu(menuWords.print, entry('print-labels'), entry('print-view')),
-    menu(menuWords.view, { role: 'resetZoom' }, { role: 'zoomIn' }, { role: 'zoomOut' }, separator, {
-      role: 'togglefullscreen',
-    }),
+    menu(
+      menuWords.view,
+      { role: 'resetZoom', label: menuWords.resetZoom },
+      { role: 'zoomIn', label: menuWords.zoomIn },
+      { role: 'zoomOut', label: menuWords.zoomOut },
+      separator,
+      { role: 'togglefullscreen', label: menuWords.fullScreen },
+    ),
     menu(
       menuWords.help,
       entry('help'),
@@ -101,3 +94,19 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
     ),
   ];
 }
+
+/** The menu that macOS puts under the program's name. */
+const macMenu = (menuWords: MenuWords): Entry => ({
+  label: 'Ripecell',
+  submenu: [
+    { role: 'about', label: menuWords.aboutEntry },
+    separator,
+    { role: 'services', label: menuWords.services },
+    separator,
+    { role: 'hide', label: menuWords.hide },
+    { role: 'hideOthers', label: menuWords.hideOthers },
+    { role: 'unhide', label: menuWords.unhide },
+    separator,
+    { role: 'quit', label: menuWords.quit },
+  ],
+});

@@ -10,7 +10,8 @@ export interface WindowSetting {
   readonly preload: string;
   /** Small file that remembers where the window stood. */
   readonly placeFile: string;
-  readonly words: Words;
+  /** Asked when they are needed: the workbook's language may have changed since. */
+  readonly words: () => Words['window'];
 }
 
 /** Opens the one window of the program, locked down, where it stood last time. */
@@ -43,7 +44,7 @@ export function openWindow({ preload, placeFile, words }: WindowSetting): Browse
   });
   if (place?.maximised) window.maximize();
   lockDown(window.webContents);
-  comeBackAfterCrash(window, words.window);
+  comeBackAfterCrash(window, words);
   window.once('ready-to-show', () => window.show());
   window.on('close', () => {
     const { x, y, width, height } = window.getNormalBounds();
@@ -70,13 +71,13 @@ const CRASHES_MOST = 3;
 const CRASHES_WITHIN = 60_000;
 
 /** A page whose process ended is loaded anew; what was saved is in the workbook, and the core runs on. */
-function comeBackAfterCrash(window: BrowserWindow, words: Words['window']): void {
+function comeBackAfterCrash(window: BrowserWindow, words: WindowSetting['words']): void {
   const crashes: number[] = [];
   window.webContents.on('render-process-gone', (_event, { reason }) => {
     if (reason === 'clean-exit' || window.isDestroyed()) return;
     crashes.push(performance.now());
     const recent = crashes.filter((at) => performance.now() - at < CRASHES_WITHIN);
-    if (recent.length > CRASHES_MOST) dialog.showErrorBox(words.title, words.pageKeepsFailing);
+    if (recent.length > CRASHES_MOST) dialog.showErrorBox(words().title, words().pageKeepsFailing);
     else void window.loadURL(`${PAGE_ORIGIN}/`);
   });
 }

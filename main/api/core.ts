@@ -7,6 +7,7 @@ import { buildDemo, DEMO_DAY } from '../demo/build-demo.ts';
 import { type Reckoner, reckonHere } from '../engine/yield/reckon.ts';
 import type { Lifecycle } from '../operations/workbook/lifecycle.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
+import { workbookLanguage } from '../operations/workbook-words.ts';
 import type { Clock, Ids } from '../ports/ports.ts';
 import { startKeeper } from '../workbook/keeper.ts';
 import { readMigrations } from '../workbook/migrations.ts';
@@ -39,6 +40,8 @@ export interface Core {
   call(request: unknown): Promise<CallReply>;
   /** Opens a workbook the system handed over (double click, second start). */
   openFile(file: string): Promise<Result<WorkbookState, Refusal>>;
+  /** The language of the open workbook, and the computer's while none is open; the shell speaks it too. */
+  language(): Language;
   /** Closes the workbook cleanly; the next start opens it again. */
   close(): Promise<void>;
 }
@@ -74,6 +77,10 @@ export function createCore({
   return {
     call: (request) => dispatch(lifecycle, request, report),
     openFile: (file) => Promise.resolve(openWorkbook(lifecycle, { file })),
+    language: () => {
+      const workbook = keeper.current;
+      return workbook === null ? computerLanguage : workbookLanguage({ workbook, computerLanguage });
+    },
     close: () => {
       clearInterval(copying);
       keeper.stop();

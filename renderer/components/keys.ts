@@ -1,17 +1,10 @@
-import type { Command } from '../../shared/contract/shell.ts';
+import { type Command, goToPlace, PLACES } from '../../shared/contract/shell.ts';
 
 /** The keys of the commands, the same as in the window's menu; used by the page where there is no native menu. */
 const COMMAND_BY_KEY: Readonly<Record<string, Command>> = {
   'ctrl+n': 'new-batch',
   'ctrl+o': 'open-workbook',
-  'ctrl+1': 'go-today',
-  'ctrl+2': 'go-batches',
-  'ctrl+3': 'go-hives',
-  'ctrl+4': 'go-boxes',
-  'ctrl+5': 'go-queens',
-  'ctrl+6': 'go-season',
-  'ctrl+7': 'go-print',
-  'ctrl+8': 'go-class',
+  ...Object.fromEntries(PLACES.map((place, index) => [`ctrl+${index + 1}`, goToPlace(place)])),
   'ctrl+,': 'go-settings',
   'ctrl+k': 'go-to',
   'ctrl+e': 'type-looks',

@@ -1,20 +1,13 @@
 import { useEffect, useRef } from 'react';
-import type { Command } from '../../shared/contract/shell.ts';
+import { type Command, goToPlace, PLACES } from '../../shared/contract/shell.ts';
 import { shell } from '../client/client.ts';
 import { commandOfKey } from '../components/keys.ts';
 import { goTo } from '../components/routes.ts';
 import { watchOwnUndo } from './own-undo.ts';
 
-const PLACES: Partial<Record<Command, string>> = {
+const ADDRESSES: Partial<Record<Command, string>> = {
+  ...Object.fromEntries(PLACES.map((place) => [goToPlace(place), `/${place}`])),
   'new-batch': '/batches/new',
-  'go-today': '/today',
-  'go-batches': '/batches',
-  'go-hives': '/hives',
-  'go-boxes': '/boxes',
-  'go-queens': '/queens',
-  'go-season': '/season',
-  'go-print': '/print',
-  'go-class': '/class',
   'go-settings': '/settings',
   'go-history': '/history',
   'type-looks': '/boxes/looks',
@@ -35,7 +28,7 @@ export function followCommand(command: Command): boolean {
   if (command === 'print-labels') goTo(batch ? `/print?batch=${batch}` : '/print');
   else if (command === 'place-cells') goTo(batch ? `/batches/${batch}?open=place` : '/batches');
   else if (command === 'report-slip') goTo(batch ? `/batches/${batch}?open=seen` : '/batches');
-  else if (PLACES[command]) goTo(PLACES[command]);
+  else if (ADDRESSES[command]) goTo(ADDRESSES[command]);
   else return false;
   return true;
 }

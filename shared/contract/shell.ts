@@ -16,6 +16,12 @@ export interface SaveFile {
 /** `path` is null when the person left the dialog; `failed` when the place could not be written. */
 export type SavedFile = ShellAnswer<{ readonly path: string | null; readonly failed: boolean }>;
 
+/** The places of the side bar, in its order: Ctrl+1 opens the first of them. */
+export const PLACES = ['today', 'batches', 'hives', 'boxes', 'queens', 'season', 'print', 'files', 'class'] as const;
+export type PlaceName = (typeof PLACES)[number];
+
+export const goToPlace = (place: PlaceName): Command => `go-${place}`;
+
 /** Commands of the native menu and of the keyboard; one list for both shells. */
 export const COMMANDS = [
   'new-batch',
@@ -30,6 +36,7 @@ export const COMMANDS = [
   'go-queens',
   'go-season',
   'go-print',
+  'go-files',
   'go-class',
   'go-settings',
   'go-history',

@@ -57,7 +57,7 @@ export const help = {
   title: 'Help and glossary',
   keysTitle: 'Keys',
   keys: [
-    ['Ctrl+1 to 8', 'the places of the side bar'],
+    ['Ctrl+1 to 9', 'the places of the side bar'],
     ['Ctrl+K', 'go to a box, hive, queen, batch or page, or run a command'],
     ['Ctrl+N', 'start a batch'],
     ['Ctrl+E', 'type looks'],

@@ -19,6 +19,8 @@ export const frame = {
   skip: 'Skip to the page',
   goTo: 'Go to',
   goToKeys: 'Ctrl+K',
+  /** Shown when the pointer rests on a place of the side bar; n is its place there. */
+  placeKeys: (n: number) => `Ctrl+${n}`,
   goToHint: 'Box, hive, queen, batch, page or command',
   command: 'command',
   search: 'search',

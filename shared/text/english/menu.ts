@@ -20,6 +20,7 @@ export const menuWords = {
   'go-queens': 'Queens',
   'go-season': 'Season',
   'go-print': 'Print',
+  'go-files': 'Files',
   'go-class': 'Class',
   'go-settings': 'Settings',
   'go-history': 'History',
@@ -36,11 +37,25 @@ export const menuWords = {
   /** The Help menu's own entry, kept apart because the menu itself has the same word. */
   helpEntry: 'Help and glossary',
   aboutEntry: 'About Ripecell',
+  cut: 'Cut',
+  copy: 'Copy',
+  paste: 'Paste',
+  selectAll: 'Select all',
+  resetZoom: 'Usual size',
+  zoomIn: 'Larger',
+  zoomOut: 'Smaller',
+  fullScreen: 'Full screen',
+  services: 'Services',
+  hide: 'Hide Ripecell',
+  hideOthers: 'Hide others',
+  unhide: 'Show all',
+  quit: 'Quit',
 } as const;
 
 /** What the window itself says, past the page. */
 export const windowWords = {
   title: 'Ripecell',
+  couldNotStart: 'Ripecell could not start',
   pageKeepsFailing:
     'The page failed several times in a row. All that you saved is in the workbook. Close the program and start it again.',
 } as const;

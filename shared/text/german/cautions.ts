@@ -68,7 +68,7 @@ export const help: Translation<typeof EnglishHelp> = {
   title: 'Hilfe und Wörter',
   keysTitle: 'Tasten',
   keys: [
-    ['Strg+1 bis 8', 'die Seiten der Seitenleiste'],
+    ['Strg+1 bis 9', 'die Seiten der Seitenleiste'],
     ['Strg+K', 'zu einem Kästchen, einem Volk, einer Königin, einer Serie oder Seite gehen, oder einen Befehl geben'],
     ['Strg+N', 'eine Serie beginnen'],
     ['Strg+E', 'Kontrollen eintragen'],

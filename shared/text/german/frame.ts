@@ -21,6 +21,7 @@ export const frame: Translation<typeof english> = {
   skip: 'Zum Inhalt springen',
   goTo: 'Gehe zu',
   goToKeys: 'Strg+K',
+  placeKeys: (n) => `Strg+${n}`,
   goToHint: 'Kästchen, Volk, Königin, Serie, Seite oder Befehl',
   command: 'Befehl',
   goToNothing: 'Nichts mit diesem Namen.',

@@ -22,6 +22,7 @@ export const menuWords: Translation<typeof englishMenu> = {
   'go-queens': 'Königinnen',
   'go-season': 'Saison',
   'go-print': 'Drucken',
+  'go-files': 'Dateien',
   'go-class': 'Kurs',
   'go-settings': 'Einstellungen',
   'go-history': 'Verlauf',
@@ -37,10 +38,24 @@ export const menuWords: Translation<typeof englishMenu> = {
   'print-view': 'Diese Ansicht drucken …',
   helpEntry: 'Hilfe und Wörter',
   aboutEntry: 'Über Ripecell',
+  cut: 'Ausschneiden',
+  copy: 'Kopieren',
+  paste: 'Einfügen',
+  selectAll: 'Alles auswählen',
+  resetZoom: 'Übliche Größe',
+  zoomIn: 'Größer',
+  zoomOut: 'Kleiner',
+  fullScreen: 'Ganzer Bildschirm',
+  services: 'Dienste',
+  hide: 'Ripecell ausblenden',
+  hideOthers: 'Andere ausblenden',
+  unhide: 'Alle einblenden',
+  quit: 'Beenden',
 };
 
 export const windowWords: Translation<typeof englishWindow> = {
   title: 'Ripecell',
+  couldNotStart: 'Ripecell konnte nicht starten',
   pageKeepsFailing:
     'Die Seite ist mehrmals nacheinander gescheitert. Alles Gespeicherte steht im Arbeitsbuch. Schließen Sie das Programm und starten Sie es neu.',
 };

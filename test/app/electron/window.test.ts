@@ -219,6 +219,7 @@ describe('the one call', () => {
 
 interface Entry {
   readonly id?: string;
+  readonly label?: string;
   readonly role?: string;
   readonly accelerator?: string;
   readonly registerAccelerator?: boolean;
@@ -226,7 +227,7 @@ interface Entry {
   readonly click: () => void;
 }
 const entries = (): readonly Entry[] =>
-  ((log.menus[0]?.template ?? []) as readonly Entry[]).flatMap((menu) => menu.submenu ?? []);
+  ((log.menus.at(-1)?.template ?? []) as readonly Entry[]).flatMap((menu) => menu.submenu ?? []);
 const entry = (id: string): Entry => {
   const found = entries().find((one) => one.id === id);
   if (!found) throw new Error(`no menu entry ${id}`);
@@ -250,7 +251,7 @@ describe('the menu', () => {
     expect(entries().map((one) => one.role)).toEqual(expect.arrayContaining(['cut', 'copy', 'paste', 'selectAll']));
     expect(entries().map((one) => one.role)).not.toContain('undo');
   });
-  test('goes to the eight views with the digits, in the order of the side bar', () => {
+  test('goes to the nine places with the digits, in the order of the side bar', () => {
     const digits = entries().flatMap((one) => (/^CmdOrCtrl\+\d$/.test(one.accelerator ?? '') ? [one] : []));
     expect(digits.map((one) => [one.accelerator?.slice(-1), one.id])).toEqual([
       ['1', 'go-today'],
@@ -260,8 +261,61 @@ describe('the menu', () => {
       ['5', 'go-queens'],
       ['6', 'go-season'],
       ['7', 'go-print'],
-      ['8', 'go-class'],
+      ['8', 'go-files'],
+      ['9', 'go-class'],
     ]);
+  });
+});
+
+describe('the menu and the dialogs speak the workbook’s language', () => {
+  const tell = (path: string, input?: unknown) => call(own(), { kind: 'mutation', path, input });
+  const heads = () => ((log.menus.at(-1)?.template ?? []) as readonly Entry[]).map((menu) => menu.label);
+  const speak = (language: string) => tell('settings.saveSettings', { language });
+  const begin = (name: string) => tell('workbook.beginWorkbook', { name, folder: null });
+  const GERMAN = ['Datei', 'Bearbeiten', 'Gehe', 'Serie', 'Kästchen', 'Drucken', 'Ansicht', 'Hilfe'];
+  const ENGLISH = ['File', 'Edit', 'Go', 'Batch', 'Boxes', 'Print', 'View', 'Help'];
+
+  test('from the choice on, and no more often than it changes', async () => {
+    await begin('German');
+    const before = log.menus.length;
+    expect(heads()).toEqual(ENGLISH);
+    await speak('de');
+    expect(heads()).toEqual(GERMAN);
+    await tell('settings.saveSettings', { theme: 'dark' });
+    expect(log.menus.length).toBe(before + 1);
+    expect(entry('go-files').label).toBe('Dateien');
+    expect(entry('go-files')).toMatchObject({ accelerator: 'CmdOrCtrl+8' });
+    for (const { label, role } of entries().filter((one) => one.role !== undefined)) expect(label, role).toBeTruthy();
+    expect(entries().find((one) => one.role === 'copy')?.label).toBe('Kopieren');
+  });
+
+  test('also when the choice is undone and done again', async () => {
+    await tell('history.undo');
+    await tell('history.undo');
+    expect(heads()).toEqual(ENGLISH);
+    await tell('history.redo');
+    expect(heads()).toEqual(GERMAN);
+  });
+
+  test('when another workbook opens in the window, or is closed', async () => {
+    await begin('English');
+    expect(heads()).toEqual(ENGLISH);
+    app.emit('open-file', { preventDefault() {} }, join(log.folder, 'documents/Ripecell/German.ripecell'));
+    await vi.waitFor(() => expect(heads()).toEqual(GERMAN), { timeout: 30_000 });
+    await tell('workbook.closeWorkbook');
+    expect(heads()).toEqual(ENGLISH);
+  });
+
+  test('in what is said past the page', async () => {
+    app.emit('open-file', { preventDefault() {} }, join(log.folder, 'documents/Ripecell/German.ripecell'));
+    await vi.waitFor(() => expect(heads()).toEqual(GERMAN), { timeout: 30_000 });
+    app.emit('open-file', { preventDefault() {} }, join(log.folder, 'gone.ripecell'));
+    await vi.waitFor(() => expect(log.errors).toHaveLength(1), { timeout: 30_000 });
+    expect(log.errors.pop()).toContain('ist nichts. Prüfen Sie den Namen');
+    for (let crash = 0; crash < 5; crash += 1)
+      window().webContents.emit('render-process-gone', {}, { reason: 'crashed', exitCode: 5 });
+    expect(log.errors.pop()).toContain('mehrmals nacheinander gescheitert');
+    log.errors.length = 0;
   });
 });
 

@@ -56,6 +56,19 @@ describe('the door', () => {
     });
   });
 
+  test('says which language the open workbook is read in, for the shell’s own menu', async () => {
+    const computer = aComputer();
+    const core = createCore({ clock: aClock(), ids: countedIds(), places: computer, computerLanguage: 'de' });
+    onTestFinished(() => core.close());
+    expect(core.language()).toBe('de');
+    await begin(core);
+    expect(core.language()).toBe('de');
+    await tell(core, 'settings.saveSettings', { language: 'en' });
+    expect(core.language()).toBe('en');
+    await tell(core, 'workbook.closeWorkbook');
+    expect(core.language()).toBe('de');
+  });
+
   test('opens a file that the system hands over, or says why not', async () => {
     const computer = aComputer();
     const core = aCore(computer);
