@@ -61,10 +61,7 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
       entry('undo'),
       entry('redo'),
       separator,
-      { role: 'cut', label: menuWords.cut },
-      { role: 'copy', label: menuWords.copy },
-      { role: 'paste', label: menuWords.paste },
-      { role: 'selectAll', label: menuWords.selectAll },
+      ...clipboardEntries(menuWords),
       separator,
       entry('go-history'),
     ),
@@ -79,14 +76,7 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
     menu(menuWords.batch, entry('new-batch'), entry('report-slip')),
     menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),
     menu(menuWords.print, entry('print-labels'), entry('print-view')),
-    menu(
-      menuWords.view,
-      { role: 'resetZoom', label: menuWords.resetZoom },
-      { role: 'zoomIn', label: menuWords.zoomIn },
-      { role: 'zoomOut', label: menuWords.zoomOut },
-      separator,
-      { role: 'togglefullscreen', label: menuWords.fullScreen },
-    ),
+    menu(menuWords.view, ...viewEntries(menuWords)),
     menu(
       menuWords.help,
       entry('help'),
@@ -94,6 +84,21 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
     ),
   ];
 }
+
+const clipboardEntries = (menuWords: MenuWords): readonly Entry[] => [
+  { role: 'cut', label: menuWords.cut },
+  { role: 'copy', label: menuWords.copy },
+  { role: 'paste', label: menuWords.paste },
+  { role: 'selectAll', label: menuWords.selectAll },
+];
+
+const viewEntries = (menuWords: MenuWords): readonly Entry[] => [
+  { role: 'resetZoom', label: menuWords.resetZoom },
+  { role: 'zoomIn', label: menuWords.zoomIn },
+  { role: 'zoomOut', label: menuWords.zoomOut },
+  separator,
+  { role: 'togglefullscreen', label: menuWords.fullScreen },
+];
 
 /** The menu that macOS puts under the program's name. */
 const macMenu = (menuWords: MenuWords): Entry => ({
