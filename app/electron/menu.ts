@@ -77,13 +77,11 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
     menu(menuWords.boxes, entry('type-looks'), entry('place-cells')),
     menu(menuWords.print, entry('print-labels'), entry('print-view')),
     menu(menuWords.view, ...viewEntries(menuWords)),
-    menu(
-      menuWords.help,
-      entry('help'),
-      ...(platform === 'darwin' ? [] : [separator, { role: 'about', label: menuWords.aboutEntry } as const]),
-    ),
+    menu(menuWords.help, entry('help'), ...(platform === 'darwin' ? [] : [separator, aboutEntry(menuWords)])),
   ];
 }
+
+const aboutEntry = (menuWords: MenuWords): Entry => ({ role: 'about', label: menuWords.aboutEntry });
 
 const clipboardEntries = (menuWords: MenuWords): readonly Entry[] => [
   { role: 'cut', label: menuWords.cut },
@@ -104,7 +102,7 @@ const viewEntries = (menuWords: MenuWords): readonly Entry[] => [
 const macMenu = (menuWords: MenuWords): Entry => ({
   label: 'Ripecell',
   submenu: [
-    { role: 'about', label: menuWords.aboutEntry },
+    aboutEntry(menuWords),
     separator,
     { role: 'services', label: menuWords.services },
     separator,
