@@ -29,6 +29,9 @@ const ACCELERATORS: Partial<Record<Command, string>> = {
 /** Keys that a text field may need for itself: the page hears them first, except on macOS, where the menu always does. */
 const OWN_KEYS: readonly Command[] = ['undo', 'redo'];
 
+/** Ways to another workbook. */
+const WORKBOOKS: readonly Command[] = ['new-workbook', 'open-workbook', 'open-demo', 'open-practice'];
+
 const separator: MenuItemConstructorOptions = { type: 'separator' };
 
 /** The whole menu bar. The stock reload entry is left out: its key belongs to "say what was really seen". */
@@ -48,9 +51,7 @@ export function menuTemplate(choose: Choose, platform: NodeJS.Platform, menuWord
     ...(platform === 'darwin' ? [macMenu(menuWords)] : []),
     menu(
       menuWords.file,
-      entry('new-workbook'),
-      entry('open-workbook'),
-      entry('open-demo'),
+      ...WORKBOOKS.map(entry),
       separator,
       entry('close-workbook'),
       entry('go-settings'),

@@ -55,7 +55,7 @@ export const lifecycleCommand = <Input extends z.ZodType, Value>(
     return parsed.success ? change(ctx, parsed.data) : refuse(notValid(parsed.error));
   });
 
-/** Opening the demo and closing need no input. */
+/** Opening the demo, setting the practice workbook back and closing need no input. */
 export const plainLifecycleCommand = <Value>(change: (lifecycle: Lifecycle) => Result<Value, Refusal>) =>
   t.procedure.mutation(({ ctx }) => change(ctx));
 

@@ -81,7 +81,6 @@ import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { ListStock, MoveHive, RecordScore, RecordTest, RecordTreatment } from '../../shared/contract/stock.ts';
 import { SaveWeather } from '../../shared/contract/weather.ts';
-import { BeginWorkbook, OpenWorkbook, PackWorkbook, SaveElsewhere } from '../../shared/contract/workbook.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
 import { editBatch } from '../operations/batches/edit-batch.ts';
@@ -206,14 +205,6 @@ import { getToday } from '../operations/today/get-today.ts';
 import { listFollowUps } from '../operations/today/list-follow-ups.ts';
 import { listWeather } from '../operations/weather/list-weather.ts';
 import { saveWeather } from '../operations/weather/save-weather.ts';
-import { beginWorkbook } from '../operations/workbook/begin-workbook.ts';
-import { closeWorkbook } from '../operations/workbook/close-workbook.ts';
-import { getWorkbookState } from '../operations/workbook/get-workbook-state.ts';
-import { lookAtWorkbook } from '../operations/workbook/look-at-workbook.ts';
-import { openDemo } from '../operations/workbook/open-demo.ts';
-import { openWorkbook } from '../operations/workbook/open-workbook.ts';
-import { packWorkbook } from '../operations/workbook/pack-workbook.ts';
-import { saveElsewhere } from '../operations/workbook/save-elsewhere.ts';
 import {
   command,
   group,
@@ -225,19 +216,11 @@ import {
   query,
   resultQuery,
 } from './procedures.ts';
+import { workbookGroup } from './workbook-group.ts';
 
 /** Every operation of the program: its name, what goes in, and the function that answers. */
 export const appRouter = group({
-  workbook: group({
-    getWorkbookState: lifecycleQuery(getWorkbookState),
-    beginWorkbook: lifecycleCommand(BeginWorkbook, beginWorkbook),
-    openWorkbook: lifecycleCommand(OpenWorkbook, openWorkbook),
-    lookAtWorkbook: lifecycleCommand(OpenWorkbook, lookAtWorkbook),
-    saveElsewhere: lifecycleCommand(SaveElsewhere, saveElsewhere),
-    packWorkbook: lifecycleCommand(PackWorkbook, packWorkbook),
-    openDemo: plainLifecycleCommand(openDemo),
-    closeWorkbook: plainLifecycleCommand(closeWorkbook),
-  }),
+  workbook: workbookGroup,
   batches: group({
     listBatches: plainQuery(listBatches),
     getBatch: query(BatchId, getBatch),

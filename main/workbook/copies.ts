@@ -59,7 +59,7 @@ class OneSetOfCopies implements Copies {
 
   make(purpose: CopyPurpose): Result<SafetyCopy, Refusal> {
     const workbook = this.#places.present();
-    if (workbook === null || workbook.kind === 'demo') return refuse({ kind: 'no-workbook-to-copy' });
+    if (workbook === null || workbook.kind !== 'real') return refuse({ kind: 'no-workbook-to-copy' });
     const made = workbook.keepCopy(purpose);
     if (!made.ok) return made;
     this.#schedule.tried(workbook);
@@ -145,7 +145,7 @@ class OneSetOfCopies implements Copies {
 }
 
 const refOf = (workbook: Workbook | null): WorkbookRef | null =>
-  workbook === null || workbook.kind === 'demo' ? null : { name: workbook.name, file: workbook.file };
+  workbook === null || workbook.kind !== 'real' ? null : { name: workbook.name, file: workbook.file };
 
 const isWritten = (workbook: Workbook): boolean => workbook.kind === 'real' && !workbook.readOnly;
 

@@ -16,6 +16,8 @@ export interface DraftStore {
   of(file: string): Drafts;
   /** Quiet where the drive refuses: a draft is a kindness, the page keeps the text as well. */
   keep(file: string, key: string, text: string | null): void;
+  /** All of a workbook that begins anew. */
+  forget(file: string): void;
 }
 
 /**
@@ -34,6 +36,10 @@ export function draftStore(programData: string): DraftStore {
       const newest = Object.fromEntries(Object.entries(kept).slice(-DRAFTS_MOST));
       const { [file]: _emptied, ...elsewhere } = stored;
       write(place, Object.keys(newest).length === 0 ? elsewhere : { ...stored, [file]: newest });
+    },
+    forget(file) {
+      const { [file]: drafts, ...elsewhere } = read(place);
+      if (drafts !== undefined) write(place, elsewhere);
     },
   };
 }

@@ -5,10 +5,10 @@ import type { Packed, WorkbookRef, WorkbookState } from '../../shared/contract/w
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { copiesOf } from './copies.ts';
 import { createWorkbookFile, makeFolder } from './create-workbook.ts';
-import { openDemoFile } from './demo-file.ts';
 import { type DraftStore, draftStore } from './drafts.ts';
-import { WORKBOOK_ENDING } from './file-marks.ts';
+import { type InventedKind, WORKBOOK_ENDING } from './file-marks.ts';
 import { fileNameOf } from './file-name.ts';
+import { buildInvented, type InventedFile, inventedPlace, openBuilt, openInventedFile } from './invented-file.ts';
 import { type WorkbookMemory, workbookMemory } from './known-workbooks.ts';
 import { removeLookingCopies } from './looking-copy.ts';
 import type { Migration } from './migrations.ts';
@@ -23,7 +23,7 @@ import type { Copies, Keeper, Workbook } from './workbook.ts';
 export interface KeeperSetting {
   /** Where workbooks are put unless the person says otherwise. */
   readonly documents: string;
-  /** The program's own folder: memory, safety copies, demo. */
+  /** The program's own folder: memory, safety copies, demo, practice workbook. */
   readonly programData: string;
   readonly migrations: readonly Migration[];
   readonly now: () => string;
@@ -127,7 +127,7 @@ class OneKeeper implements Keeper {
 
   pack(folder: string | null): Result<Packed, Refusal> {
     const { current } = this;
-    if (current === null || current.kind === 'demo') return refuse({ kind: 'no-workbook-to-copy' });
+    if (current === null || current.kind !== 'real') return refuse({ kind: 'no-workbook-to-copy' });
     if (folder === null) makeFolderIfPossible(this.#documents);
     const place = { folder: folder ?? this.#documents, programData: this.#programData, now: this.#setting.now() };
     return packForMoving(current, this.copies, place);
@@ -142,7 +142,7 @@ class OneKeeper implements Keeper {
 
   saveElsewhere(folder: string): Result<Workbook, Refusal> {
     const { current } = this;
-    if (current === null || current.kind === 'demo') return refuse({ kind: 'no-workbook-to-copy' });
+    if (current === null || current.kind !== 'real') return refuse({ kind: 'no-workbook-to-copy' });
     if (!isFolder(folder)) return refuse({ kind: 'folder-not-found', field: 'folder', folder });
     // A safety copy carries its date in its file name; the workbook in it has a name of its own.
     const name = this.copies.lookingAt === null ? basename(current.file) : fileNameOf(current.name);
@@ -155,7 +155,36 @@ class OneKeeper implements Keeper {
 
   openDemo(version: string, build: (demo: Workbook) => void): Result<Workbook, Refusal> {
     if (this.current?.kind === 'demo') return ok(this.current);
-    return this.#changeTo(openDemoFile(join(this.#programData, 'demo'), version, build, this.#setting));
+    return this.#changeTo(openInventedFile(this.#invented('demo', version, build), this.#setting));
+  }
+
+  openPractice(version: string, build: (practice: Workbook) => void): Result<Workbook, Refusal> {
+    const wanted = this.#invented('practice', version, build);
+    if (this.#isOpen(wanted)) return ok(this.#present as Workbook);
+    return this.#changeTo(openInventedFile(wanted, this.#setting));
+  }
+
+  resetPractice(version: string, build: (practice: Workbook) => void): Result<Workbook, Refusal> {
+    const wanted = this.#invented('practice', version, build);
+    if (!this.#isOpen(wanted)) return refuse({ kind: 'not-practice' });
+    // Another program may be writing in it.
+    if (this.#present?.readOnly) return refuse({ kind: 'not-saved', reason: 'read-only' });
+    const built = buildInvented(wanted, this.#setting);
+    if (!built.ok) return built;
+    const file = inventedPlace(wanted);
+    this.stop();
+    this.drafts.forget(file);
+    return this.#changeTo(openBuilt(wanted, this.#setting));
+  }
+
+  #invented(kind: InventedKind, version: string, build: InventedFile['build']): InventedFile {
+    return { kind, programData: this.#programData, version, build };
+  }
+
+  /** By what the open file says it is, and by where it lies: a copy of it elsewhere is somebody's own file. */
+  #isOpen(wanted: InventedFile): boolean {
+    const { current } = this;
+    return current?.kind === wanted.kind && isSameFile(current.file, inventedPlace(wanted));
   }
 
   close(): void {

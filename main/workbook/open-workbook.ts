@@ -5,7 +5,7 @@ import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { ReadOnlyReason } from '../../shared/contract/workbook.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
 import { connectForReading, connectForWriting, makeSavesDurable } from './connect.ts';
-import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
+import { kindOfMark, MARKS, WORKBOOK_ENDING } from './file-marks.ts';
 import { liveWorkbook } from './live-workbook.ts';
 import { type FileLook, judgeOpenFile, lookAtFile } from './look-at-file.ts';
 import { lookingCopyOf, lookingFolderOf } from './looking-copy.ts';
@@ -204,7 +204,7 @@ function living(
   return liveWorkbook(db, {
     name: typeof name === 'string' ? name : basename(file, WORKBOOK_ENDING),
     file,
-    kind: mark(MARKS.kind) === 'demo' ? 'demo' : 'real',
+    kind: kindOfMark(mark(MARKS.kind)),
     readOnlyBecause,
     safetyFolder,
     riskyPlace: readOnlyBecause === 'copy' ? null : riskyPlaceOf(file),

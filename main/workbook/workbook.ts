@@ -1,7 +1,14 @@
 import type { CopyList, CopyPurpose, Harm, SafetyCopy } from '../../shared/contract/copies.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { RateStage } from '../../shared/contract/season.ts';
-import type { Packed, ReadOnlyReason, RiskyPlace, WorkbookRef, WorkbookState } from '../../shared/contract/workbook.ts';
+import type {
+  Packed,
+  ReadOnlyReason,
+  RiskyPlace,
+  WorkbookKind,
+  WorkbookRef,
+  WorkbookState,
+} from '../../shared/contract/workbook.ts';
 import type { IsoDay } from '../../shared/kernel/day.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
@@ -92,7 +99,7 @@ export interface WeatherTable extends Table<WeatherDay> {
   between(from: IsoDay, to: IsoDay): readonly WeatherDay[];
 }
 
-/** Small values by key, as JSON: settings, the next free label of a sheet, the day the demo is held at. */
+/** Small values by key, as JSON: settings, the next free label of a sheet, the day an invented yard is held at. */
 export interface SettingTable {
   get(key: string): unknown;
   put(key: string, value: unknown): void;
@@ -138,7 +145,7 @@ export type ChangeNaming<Value> = ChangeWords | ((tables: Tables, value: Value) 
 export interface Workbook {
   readonly name: string;
   readonly file: string;
-  readonly kind: 'real' | 'demo';
+  readonly kind: WorkbookKind;
   readonly readOnly: boolean;
   /** Why it can only be read; null when it can be written. */
   readonly readOnlyBecause: ReadOnlyReason | null;
@@ -226,6 +233,10 @@ export interface Keeper {
   pack(folder: string | null): Result<Packed, Refusal>;
   /** Opens the demo, first having it built where it is missing or was built by another version of the program. */
   openDemo(version: string, build: (demo: Workbook) => void): Result<Workbook, Refusal>;
+  /** Opens the practice workbook as it was left, first having it built where there is none. */
+  openPractice(version: string, build: (practice: Workbook) => void): Result<Workbook, Refusal>;
+  /** Builds the practice workbook anew. Refused, and nothing touched, unless it is the workbook that is open. */
+  resetPractice(version: string, build: (practice: Workbook) => void): Result<Workbook, Refusal>;
   /** The person closes the workbook: the next start asks which one to open. */
   close(): void;
   /** The program ends: the next start opens the same workbook again. */

@@ -125,6 +125,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   const [printing, setPrinting] = useState(false);
   const leave = useOtherWorkbook(() => ask.workbook.closeWorkbook.mutate());
   const demo = useOtherWorkbook(() => ask.workbook.openDemo.mutate());
+  const practice = useOtherWorkbook(() => ask.workbook.openPractice.mutate());
   const { turn, ...undone } = useUndo();
   const answer = useCallback(
     (command: Command) => {
@@ -133,9 +134,10 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
       else if (command === 'print-view') printView(() => setPrinting(true));
       else if (command === 'go-to') setGoingTo(true);
       else if (command === 'open-demo') void demo.run(undefined);
+      else if (command === 'open-practice') void practice.run(undefined);
       else void leave.run(undefined);
     },
-    [demo.run, leave.run, turn],
+    [demo.run, leave.run, practice.run, turn],
   );
   useCommands(answer);
   useFocusOnTurn(route.parts.join('/'));

@@ -14,11 +14,12 @@ const SafetyCopies = lazy(() =>
   import('../features/settings/SafetyCopies.tsx').then((m) => ({ default: m.SafetyCopies })),
 );
 
-/** Before any workbook is open: begin one, open one, or look at the demo. A missing one is named first. */
+/** Before any workbook is open: begin one, open one, look at the demo or practise. A missing one is named first. */
 export function FirstStart({ state }: { state: WorkbookState }) {
   const { frame } = useFirstWords();
   const words = frame.firstStart;
   const demo = useOtherWorkbook(() => ask.workbook.openDemo.mutate());
+  const practice = useOtherWorkbook(() => ask.workbook.openPractice.mutate());
   const hasTrouble = state.missing !== null || state.notOpened !== null;
   // Keyed, so that what was typed stays when trouble changes their order.
   const begin = <Begin key="begin" usualFolder={state.usualFolder} autoFocus={!hasTrouble} />;
@@ -37,10 +38,15 @@ export function FirstStart({ state }: { state: WorkbookState }) {
       {state.notOpened ? <NotOpened {...state.notOpened} /> : null}
       {hasTrouble ? [open, saved, begin] : [begin, open]}
       <Section title={words.demo}>
-        <Button variant="outlined" onClick={() => void demo.run(undefined)} disabled={demo.state.busy}>
-          {words.demo}
-        </Button>
-        <ChangeLines {...demo.state} />
+        <div className="acts">
+          <Button variant="outlined" onClick={() => void demo.run(undefined)} disabled={demo.state.busy}>
+            {words.demo}
+          </Button>
+          <Button variant="outlined" onClick={() => void practice.run(undefined)} disabled={practice.state.busy}>
+            {words.practice}
+          </Button>
+        </div>
+        <ChangeLines {...(practice.state.refusal ? practice.state : demo.state)} />
       </Section>
     </main>
   );

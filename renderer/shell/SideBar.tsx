@@ -28,7 +28,7 @@ export function SideBar({ place, open }: { place: string; open: NonNullable<Work
   return (
     <nav className="side" aria-label={frame.sideBar}>
       <div className="name">
-        <strong>{open.name}</strong>
+        <strong>{open.kind === 'practice' ? frame.practice : open.name}</strong>
         <span>{open.season}</span>
       </div>
       <ul>{PLACES.map((key, index) => link(key, frame.placeKeys(index + 1)))}</ul>

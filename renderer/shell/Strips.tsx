@@ -5,18 +5,18 @@ import { ask } from '../client/client.ts';
 import { useOtherWorkbook } from '../client/hooks.ts';
 import { useDays, useFirstWords } from '../components/words.ts';
 
+const PracticeStrip = lazy(() => import('./PracticeStrip.tsx').then((m) => ({ default: m.PracticeStrip })));
 const RareStrip = lazy(() => import('./RareStrip.tsx').then((m) => ({ default: m.RareStrip })));
 
 type Open = NonNullable<WorkbookState['open']>;
 
-/** What must be known on every page: the demo, a safety copy, why nothing can be saved, a risky place. */
+/** What must be known on every page: the demo or practice workbook, a safety copy, why nothing can be saved, a risky place. */
 export function Strips({ open }: { open: Open }) {
   if (open.kind === 'demo') return <DemoStrip today={open.today} />;
-  if (!open.lookingAt && !open.readOnlyBecause && !open.harm && !open.riskyPlace) return null;
+  const isPractice = open.kind === 'practice';
+  if (!isPractice && !open.lookingAt && !open.readOnlyBecause && !open.harm && !open.riskyPlace) return null;
   return (
-    <Suspense fallback={null}>
-      <RareStrip open={open} />
-    </Suspense>
+    <Suspense fallback={null}>{isPractice ? <PracticeStrip today={open.today} /> : <RareStrip open={open} />}</Suspense>
   );
 }
 

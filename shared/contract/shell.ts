@@ -28,6 +28,7 @@ export const COMMANDS = [
   'new-workbook',
   'open-workbook',
   'open-demo',
+  'open-practice',
   'close-workbook',
   'go-today',
   'go-batches',

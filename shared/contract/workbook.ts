@@ -43,18 +43,21 @@ export interface RiskyPlace {
   readonly sign: string;
 }
 
+/** Somebody's own; the invented yard to look at; or the one to practise in, which can be set back to its start. */
+export type WorkbookKind = 'real' | 'demo' | 'practice';
+
 /** What the page must know before it shows anything else. */
 export interface WorkbookState {
   readonly open:
     | (WorkbookRef & {
-        readonly kind: 'real' | 'demo';
+        readonly kind: WorkbookKind;
         readonly readOnly: boolean;
         readonly readOnlyBecause: ReadOnlyReason | null;
         readonly riskyPlace: RiskyPlace | null;
         readonly harm: Harm | null;
         /** The safety copy that is being looked at; null in the workbook itself. */
         readonly lookingAt: SafetyCopy | null;
-        /** The day the workbook reckons with: today, or the day the demo is held at. */
+        /** The day the workbook reckons with: today, or the day an invented one is held at. */
         readonly today: string;
         readonly season: number;
         readonly savedAt: string | null;
@@ -87,4 +90,5 @@ export type WorkbookRefusal =
   | { readonly kind: 'package-broken'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'workbook-damaged'; readonly field: 'file'; readonly file: string }
   | { readonly kind: 'workbook-open-elsewhere'; readonly field: 'file'; readonly file: string }
+  | { readonly kind: 'not-practice' }
   | { readonly kind: 'place-not-writable'; readonly field: 'folder'; readonly folder: string };

@@ -18,6 +18,7 @@ const LAST = [
   'workbook.saveElsewhere',
   'workbook.beginWorkbook',
   'workbook.openDemo',
+  'workbook.openPractice',
   'workbook.closeWorkbook',
 ];
 

@@ -20,14 +20,14 @@ export interface Lifecycle {
 
 /** The made-up yard. Handed in, because it is built through the operations of all other features. */
 export interface DemoPlan {
-  /** The day the demo is held at. */
+  /** The day it is held at, as demo and in the practice workbook. */
   readonly day: Day;
   build(desk: Desk): void;
 }
 
-/** The day a workbook reckons with. A demo is held at one day, so that its jobs are always due today. */
+/** The day a workbook reckons with. An invented yard is held at one day, so that its jobs are always due today. */
 export function dayOf(workbook: Workbook, clock: Clock): Day {
-  const heldAt = workbook.kind === 'demo' ? workbook.tables.settings.get(HELD_AT) : null;
+  const heldAt = workbook.kind !== 'real' ? workbook.tables.settings.get(HELD_AT) : null;
   return typeof heldAt === 'string' && isIsoDay(heldAt) ? dayOfIso(heldAt) : clock.today();
 }
 

@@ -18,6 +18,7 @@ import { Section } from '../../components/Section.tsx';
 import { useDays, useSentences, useToday, useWords } from '../../components/words.ts';
 import { GlossaryPaper } from './GlossaryPaper.tsx';
 import { Handout } from './Handout.tsx';
+import { PracticeWorkbook } from './PracticeWorkbook.tsx';
 import { SmallNumbers } from './SmallNumbers.tsx';
 
 /** The timetable of any method for a made-up day, with what, why and caution: for the class and the wall. */
@@ -28,6 +29,8 @@ export function Class() {
   const [comb, setComb] = useState<Comb>('drawn');
   const [builderType, setBuilderType] = useState<BuilderType>('queenless');
   const [day, setDay] = useState<string | null>(useToday());
+  const state = useAnswer(['workbook'], () => ask.workbook.getWorkbookState.query());
+  const isPractice = state.data?.open?.kind === 'practice';
   return (
     <Page
       title={classroom.title}
@@ -37,6 +40,7 @@ export function Class() {
         </Button>
       }
     >
+      {isPractice ? <PracticeWorkbook isOpen /> : null}
       <p style={{ marginBottom: 18 }}>{classroom.line}</p>
       <div className="row acts" style={{ marginBottom: 22 }}>
         <ChoiceField
@@ -62,6 +66,7 @@ export function Class() {
         <DayField label={classroom.day} value={day} onChange={setDay} />
       </div>
       {day ? <ClassTimetable method={method} comb={comb} builderType={builderType} day={day} /> : null}
+      {state.data && !isPractice ? <PracticeWorkbook isOpen={false} /> : null}
       <GlossaryPaper />
       <SmallNumbers />
     </Page>

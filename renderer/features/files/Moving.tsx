@@ -9,16 +9,16 @@ import { useWords } from '../../components/words.ts';
 
 /** Everything in one file, for another computer. */
 export function Moving() {
-  const { moving: words } = useWords();
+  const { moving: words, practice } = useWords();
   const state = useAnswer(['workbook'], () => ask.workbook.getWorkbookState.query());
   if (!state.data?.open) return null;
   return (
     <Section title={words.title}>
-      {state.data.open.kind === 'demo' ? (
-        <p>{words.noDemo}</p>
-      ) : (
+      {state.data.open.kind === 'demo' ? <p>{words.noDemo}</p> : null}
+      {state.data.open.kind === 'practice' ? <p>{practice.stays}</p> : null}
+      {state.data.open.kind === 'real' ? (
         <Pack key={state.data.usualFolder} usualFolder={state.data.usualFolder} />
-      )}
+      ) : null}
     </Section>
   );
 }

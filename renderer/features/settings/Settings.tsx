@@ -40,7 +40,7 @@ export function Settings() {
   );
 }
 
-/** The demo is nobody's own and has no copies. */
+/** Demo and practice workbook are nobody's own and have no copies. */
 function OwnCopies() {
   const state = useAnswer(['workbook'], () => ask.workbook.getWorkbookState.query());
   return state.data?.open?.kind === 'real' ? <SafetyCopies /> : null;

@@ -30,6 +30,7 @@ import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './
 import { moving } from './moving.ts';
 import { notes } from './notes.ts';
 import { plainLabels } from './plain-labels.ts';
+import { practice } from './practice.ts';
 import { preview } from './preview.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
@@ -79,6 +80,7 @@ export const english = {
   handOver,
   hivePapers,
   keyCard,
+  practice,
   preview,
   copies,
   cautions,

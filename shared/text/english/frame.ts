@@ -31,6 +31,7 @@ export const frame = {
   demoStrip: (day: string) =>
     `Demo: an invented yard. Its clock stands still on ${day}; try anything, nothing here is yours.`,
   demo: 'Demo',
+  practice: 'Practice workbook',
   leaveDemo: 'Leave the demo',
   loading: 'One moment…',
   pageFailed: 'This page failed. What you typed and saved is in the workbook.',
@@ -57,6 +58,7 @@ export const frame = {
     begin: 'Begin my workbook',
     open: 'Open one',
     demo: 'Look at the demo',
+    practice: 'Practise in an invented yard',
     name: 'Name',
     nameDefault: (year: number) => `Queens ${year}`,
     place: 'Kept in',

@@ -11,6 +11,7 @@ export const menuWords = {
   'new-workbook': 'New workbook…',
   'open-workbook': 'Open a workbook…',
   'open-demo': 'Look at the demo',
+  'open-practice': 'Open the practice workbook',
   'close-workbook': 'Close this workbook',
   'new-batch': 'Start a batch',
   'go-today': 'Today',

@@ -136,6 +136,8 @@ export const REFUSALS: Sentences<Own> = {
     `File: ${file} is not a Ripecell workbook. Nothing in it was changed. Choose a file that ends in .ripecell.`,
   'workbook-newer': ({ version }) =>
     `File: this workbook was made by a newer version (${version}) of the program. Nothing in it was changed. Get the newer program, then open it.`,
+  'not-practice': () =>
+    'Nothing was set back: the open workbook is not the practice workbook of this computer. Open that one under Class, then set it back there.',
   'package-broken': ({ file }) =>
     `File: ${file} is no package of a workbook, or was harmed on the way. Nothing was unpacked. Copy it once more from the other computer.`,
   'workbook-damaged': ({ file }) =>

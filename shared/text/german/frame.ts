@@ -31,6 +31,7 @@ export const frame: Translation<typeof english> = {
   demoStrip: (day: string) =>
     `Vorführung: ein erfundener Stand. Seine Uhr steht auf ${day}; probieren Sie alles aus, nichts hier gehört Ihnen.`,
   demo: 'Vorführung',
+  practice: 'Übungsbuch',
   leaveDemo: 'Vorführung verlassen',
   loading: 'Einen Moment …',
   pageFailed: 'Diese Seite ist gescheitert. Was Sie eingegeben und gespeichert haben, steht im Arbeitsbuch.',
@@ -59,6 +60,7 @@ export const frame: Translation<typeof english> = {
     begin: 'Mein Arbeitsbuch beginnen',
     open: 'Eines öffnen',
     demo: 'Vorführung ansehen',
+    practice: 'An einem erfundenen Stand üben',
     name: 'Name',
     nameDefault: (year: number) => `Königinnen ${year}`,
     place: 'Liegt in',

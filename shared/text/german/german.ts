@@ -29,6 +29,7 @@ import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './
 import { moving } from './moving.ts';
 import { notes } from './notes.ts';
 import { plainLabels } from './plain-labels.ts';
+import { practice } from './practice.ts';
 import { preview } from './preview.ts';
 import { print } from './print.ts';
 import { queens } from './queens.ts';
@@ -95,6 +96,7 @@ export const german: Translation<typeof english> = {
   handOver,
   hivePapers,
   keyCard,
+  practice,
   preview,
   tables: tableWords,
   sentences: {

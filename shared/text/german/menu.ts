@@ -13,6 +13,7 @@ export const menuWords: Translation<typeof englishMenu> = {
   'new-workbook': 'Neues Arbeitsbuch …',
   'open-workbook': 'Arbeitsbuch öffnen …',
   'open-demo': 'Vorführung ansehen',
+  'open-practice': 'Übungsbuch öffnen',
   'close-workbook': 'Arbeitsbuch schließen',
   'new-batch': 'Serie beginnen',
   'go-today': 'Heute',

@@ -138,6 +138,8 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Datei: ${file} ist kein Arbeitsbuch von Ripecell. Nichts darin wurde geändert. Wählen Sie eine Datei, die auf .ripecell endet.`,
   'workbook-newer': ({ version }) =>
     `Datei: Dieses Arbeitsbuch wurde mit einer neueren Version (${version}) des Programms gemacht. Nichts darin wurde geändert. Besorgen Sie das neuere Programm, und öffnen Sie es dann.`,
+  'not-practice': () =>
+    'Nichts wurde zurückgesetzt: Das offene Arbeitsbuch ist nicht das Übungsbuch dieses Rechners. Öffnen Sie jenes unter Kurs und setzen Sie es dort zurück.',
   'package-broken': ({ file }) =>
     `Datei: ${file} ist kein Paket eines Arbeitsbuchs, oder es wurde unterwegs beschädigt. Nichts wurde ausgepackt. Kopieren Sie es noch einmal vom anderen Rechner.`,
   'workbook-damaged': ({ file }) =>

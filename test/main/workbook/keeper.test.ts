@@ -1,4 +1,14 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmdirSync, unlinkSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmdirSync,
+  unlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test } from 'vitest';
 import { startKeeper } from '../../../main/workbook/keeper.ts';
@@ -15,11 +25,11 @@ function aComputer() {
   const documents = join(folder, 'documents');
   const programData = join(folder, 'program');
   mkdirSync(documents);
-  const start = (): Keeper => {
+  const start = (migrations = readMigrations(MIGRATIONS_FOLDER)): Keeper => {
     const keeper = startKeeper({
       documents,
       programData,
-      migrations: readMigrations(MIGRATIONS_FOLDER),
+      migrations,
       now: () => '2026-06-01T18:00:00.000Z',
       report: (error) => {
         throw error;
@@ -155,6 +165,122 @@ describe('the demo', () => {
     expect(existsSync(join(programData, 'demo', 'demo.ripecell'))).toBe(false);
     writeFileSync(join(programData, 'demo', 'demo.ripecell.new'), 'half a file');
     expect(mustOk(keeper.openDemo('0.1.0', build('Whole'))).tables.yards.all()[0]?.name).toBe('Whole');
+  });
+});
+
+describe('the practice workbook', () => {
+  const build = (name: string) => (practice: Workbook) => addYard(practice, name);
+  const addYard = (workbook: Workbook, name: string) => {
+    mustOk(workbook.change({ did: 'other' }, ({ yards }) => ok(yards.insert(aYard({ id: name, name })))));
+  };
+  const neverBuild = () => {
+    throw new Error('built');
+  };
+  const yardsOf = (workbook: Workbook | null) => workbook?.tables.yards.all().map(({ name }) => name);
+
+  test('keeps what was typed, also for another version of the program, until it is set back to its start', () => {
+    const { programData, start } = aComputer();
+    const keeper = start();
+    const { file: own } = mustOk(keeper.begin('Queens', null));
+    const practice = mustOk(keeper.openPractice('0.1.0', build('Start')));
+    expect(practice).toMatchObject({ kind: 'practice', file: join(programData, 'practice', 'practice.ripecell') });
+    addYard(practice, 'Typed');
+    keeper.drafts.keep(practice.file, 'row', 'half');
+    keeper.stop();
+    const next = start();
+    expect(next.current?.file).toBe(own);
+    expect(yardsOf(mustOk(next.openPractice('0.2.0', neverBuild)))).toEqual(['Start', 'Typed']);
+    const reset = mustOk(next.resetPractice('0.2.0', build('Start again')));
+    expect(yardsOf(reset)).toEqual(['Start again']);
+    expect(next.current).toBe(reset);
+    expect(next.drafts.of(practice.file)).toEqual({});
+    expect(mustOk(next.openPractice('0.2.0', neverBuild))).toBe(reset);
+  });
+
+  test('setting back is refused while another workbook is open, and touches neither of the two', () => {
+    const { programData, start } = aComputer();
+    const keeper = start();
+    const place = join(programData, 'practice', 'practice.ripecell');
+    addYard(mustOk(keeper.openPractice('0.1.0', build('Start'))), 'Typed');
+    const real = mustOk(keeper.begin('Queens', null));
+    addYard(real, 'Own');
+    const practiceBytes = readFileSync(place);
+    expect(keeper.resetPractice('0.1.0', neverBuild)).toEqual(refuse({ kind: 'not-practice' }));
+    expect(keeper.current).toBe(real);
+    expect(yardsOf(real)).toEqual(['Own']);
+    expect(readFileSync(place).equals(practiceBytes)).toBe(true);
+    keeper.close();
+    expect(keeper.resetPractice('0.1.0', neverBuild)).toEqual(refuse({ kind: 'not-practice' }));
+    mustOk(keeper.openDemo('0.1.0', build('Demo')));
+    expect(keeper.resetPractice('0.1.0', neverBuild)).toEqual(refuse({ kind: 'not-practice' }));
+    expect(yardsOf(keeper.current)).toEqual(['Demo']);
+  });
+
+  test('a copy of it in another folder is somebody’s own file and is not set back', () => {
+    const { documents, start } = aComputer();
+    const keeper = start();
+    const { file } = mustOk(keeper.openPractice('0.1.0', build('Start')));
+    keeper.close();
+    const copied = join(documents, 'Lesson.ripecell');
+    copyFileSync(file, copied);
+    expect(mustOk(keeper.open(copied)).kind).toBe('practice');
+    expect(keeper.resetPractice('0.1.0', neverBuild)).toEqual(refuse({ kind: 'not-practice' }));
+    expect(yardsOf(keeper.current)).toEqual(['Start']);
+  });
+
+  test.each(['practice', 'demo'] as const)('somebody’s own workbook under the name of the %s is set aside', (kind) => {
+    const { programData, start } = aComputer();
+    const keeper = start();
+    const own = mustOk(keeper.begin('Queens', null));
+    addYard(own, 'Own');
+    keeper.close();
+    const folder = join(programData, kind);
+    mkdirSync(folder);
+    renameSync(own.file, join(folder, `${kind}.ripecell`));
+    const opened =
+      kind === 'demo' ? keeper.openDemo('0.1.0', build('Start')) : keeper.openPractice('0.1.0', build('Start'));
+    expect(yardsOf(mustOk(opened))).toEqual(['Start']);
+    expect(yardsOf(mustOk(keeper.open(join(folder, `${kind} set aside.ripecell`))))).toEqual(['Own']);
+  });
+
+  test('cut short while being set back it stays as it was', () => {
+    const { start } = aComputer();
+    const keeper = start();
+    addYard(mustOk(keeper.openPractice('0.1.0', build('Start'))), 'Typed');
+    expect(() =>
+      keeper.resetPractice('0.1.0', (practice) => {
+        build('Half')(practice);
+        throw new Error('power cut');
+      }),
+    ).toThrow('power cut');
+    expect(yardsOf(keeper.current)).toEqual(['Start', 'Typed']);
+  });
+
+  test('it makes no safety copies and none of a real workbook go because of it', () => {
+    const { programData, start } = aComputer();
+    const keeper = start();
+    const real = mustOk(keeper.begin('Queens', null));
+    addYard(real, 'Own');
+    mustOk(keeper.copies.make('by-hand'));
+    const copies = () => readdirSync(join(programData, 'safety-copies'), { recursive: true }).sort();
+    const before = copies();
+    addYard(mustOk(keeper.openPractice('0.1.0', build('Start'))), 'Typed');
+    expect(keeper.copies.make('by-hand')).toEqual(refuse({ kind: 'no-workbook-to-copy' }));
+    keeper.copies.makeIfDue();
+    mustOk(keeper.resetPractice('0.1.0', build('Start')));
+    keeper.stop();
+    expect(copies()).toEqual(before);
+  });
+
+  test('a copy made before a change of format lies beside it, not among those of real workbooks', () => {
+    const { programData, start } = aComputer();
+    const all = readMigrations(MIGRATIONS_FOLDER);
+    const older = start(all.slice(0, -1));
+    mustOk(older.openPractice('0.1.0', () => {}));
+    older.stop();
+    mustOk(start(all).openPractice('0.2.0', neverBuild));
+    expect(readdirSync(join(programData, 'practice', 'safety-copies')).join()).toContain('before-format');
+    expect(existsSync(join(programData, 'safety-copies'))).toBe(false);
   });
 });
 

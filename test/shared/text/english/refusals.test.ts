@@ -22,6 +22,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'not-a-workbook': { kind: 'not-a-workbook', field: 'file', file: '/home/a/photo.jpg' },
   'workbook-newer': { kind: 'workbook-newer', field: 'file', file: '/a.ripecell', version: 99 },
   'package-broken': { kind: 'package-broken', field: 'file', file: '/a to move.zip' },
+  'not-practice': { kind: 'not-practice' },
   'workbook-damaged': { kind: 'workbook-damaged', field: 'file', file: '/a.ripecell' },
   'workbook-open-elsewhere': { kind: 'workbook-open-elsewhere', field: 'file', file: '/a.ripecell' },
   'place-not-writable': { kind: 'place-not-writable', field: 'folder', folder: '/bees' },
