@@ -8,16 +8,19 @@ export interface GroupLikelihood {
 }
 
 /**
- * Beta-binomial likelihoods by running sums of logs: counts are whole, so three look-ups a batch take the place of gamma
- * functions.
+ * Beta-binomial likelihoods without gamma functions. Counts are whole, so a batch's log likelihood is a sum of logs
+ * log(a + j), and a group's is each of those logs times how often its batches meet it: as quick for forty batches as for
+ * one. The grid's rates lie evenly about one half, so the logs of misses are those of hits read from the other end.
  */
 export function batchLikelihoods(
   grid: RateGrid,
   groups: readonly (readonly BatchCount[])[],
 ): readonly GroupLikelihood[] {
+  const most = Math.max(0, ...groups.flatMap((batches) => batches.map((batch) => batch.of)));
+  const meetings = groups.map((batches) => meetingsOf(batches, most));
   const logs = spreadNodes().map((spread) => ({
     spread,
-    byGroup: logLikelihoods(grid, groups, concentrationOf(spread)),
+    byGroup: logLikelihoods(grid, meetings, concentrationOf(spread), most),
   }));
   const scale = groups.map((_, group) =>
     Math.max(...logs.map(({ byGroup }) => byGroup[group]?.reduce((most, log) => Math.max(most, log), -Infinity) ?? 0)),
@@ -28,31 +31,51 @@ export function batchLikelihoods(
   }));
 }
 
-function logLikelihoods(
-  grid: RateGrid,
-  groups: readonly (readonly BatchCount[])[],
-  concentration: number,
-): readonly Float64Array[] {
-  const most = Math.max(0, ...groups.flatMap((batches) => batches.map((batch) => batch.of)));
-  const all = runningLogs(concentration, most);
-  const result = groups.map(() => new Float64Array(grid.rates.length));
-  grid.rates.forEach((rate, node) => {
-    const hits = runningLogs(rate * concentration, most);
-    const misses = runningLogs((1 - rate) * concentration, most);
-    groups.forEach((batches, group) => {
-      let log = 0;
-      for (const { successes, of } of batches)
-        log += (hits[successes] ?? 0) + (misses[of - successes] ?? 0) - (all[of] ?? 0);
-      const row = result[group];
-      if (row) row[node] = log;
-    });
-  });
-  return result;
+/** [j]: in how many of a group's batches the hits, the misses, and all that were offered, number more than j. */
+interface Meetings {
+  readonly hits: Float64Array;
+  readonly misses: Float64Array;
+  readonly offered: Float64Array;
 }
 
-/** [j] = log(start) + log(start + 1) + ... over j terms. */
-function runningLogs(start: number, most: number): Float64Array {
-  const sums = new Float64Array(most + 1);
-  for (let j = 0; j < most; j += 1) sums[j + 1] = (sums[j] ?? 0) + Math.log(start + j);
-  return sums;
+function meetingsOf(batches: readonly BatchCount[], most: number): Meetings {
+  const above = (count: (batch: BatchCount) => number) =>
+    Float64Array.from({ length: most }, (_, j) => batches.filter((batch) => count(batch) > j).length);
+  return {
+    hits: above(({ successes }) => successes),
+    misses: above(({ successes, of }) => of - successes),
+    offered: above(({ of }) => of),
+  };
+}
+
+function logLikelihoods(
+  { rates }: RateGrid,
+  meetings: readonly Meetings[],
+  concentration: number,
+  most: number,
+): readonly Float64Array[] {
+  const offered = new Float64Array(most);
+  fillLogs(offered, 0, concentration, most);
+  const hits = new Float64Array(rates.length * most);
+  for (let node = 0; node < rates.length; node += 1)
+    fillLogs(hits, node * most, (rates[node] ?? 0) * concentration, most);
+  const last = rates.length - 1;
+  return meetings.map((met) => {
+    const always = sumOf(met.offered, offered, 0);
+    const logs = new Float64Array(rates.length);
+    for (let node = 0; node <= last; node += 1)
+      logs[node] = sumOf(met.hits, hits, node * most) + sumOf(met.misses, hits, (last - node) * most) - always;
+    return logs;
+  });
+}
+
+/** log(start), log(start + 1), ... over `most` terms, from a place in an array on. */
+function fillLogs(into: Float64Array, from: number, start: number, most: number): void {
+  for (let j = 0; j < most; j += 1) into[from + j] = Math.log(start + j);
+}
+
+function sumOf(times: Float64Array, logs: Float64Array, from: number): number {
+  let sum = 0;
+  for (let j = 0; j < times.length; j += 1) sum += (times[j] ?? 0) * (logs[from + j] ?? 0);
+  return sum;
 }
