@@ -1,6 +1,6 @@
 // The same workbook for a browser on this computer only: a small server on 127.0.0.1 that serves the built page and
 // carries its calls. It decides nothing.
-import { createServer, type Server } from 'node:http';
+import type { Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { type Core, createCore } from '../../main/api/core.ts';
@@ -34,6 +34,12 @@ export interface Loopback {
   readonly core: Core;
   close(): Promise<void>;
 }
+
+/**
+ * Not imported by name: an import makes Node look at everything of `node:http` at once, its browser-like parts too, and
+ * half of the time to the first answer goes into loading those.
+ */
+const { createServer } = process.getBuiltinModule('node:http');
 
 /** Header and body limits and time limits for slow or hostile callers; measured reasons in the tests. */
 const LIMITS = {

@@ -108,14 +108,11 @@ import { endPlacement } from '../operations/boxes/end-placement.ts';
 import { getLookSheet } from '../operations/boxes/get-look-sheet.ts';
 import { listBoxes } from '../operations/boxes/list-boxes.ts';
 import { listLooks } from '../operations/boxes/list-looks.ts';
-import { makeErrand } from '../operations/boxes/make-errand.ts';
 import { placeCells } from '../operations/boxes/place-cells.ts';
-import { previewErrand } from '../operations/boxes/preview-errand.ts';
 import { recordLook } from '../operations/boxes/record-look.ts';
 import { removeLook } from '../operations/boxes/remove-look.ts';
 import { retireBox } from '../operations/boxes/retire-box.ts';
 import { saveBox } from '../operations/boxes/save-box.ts';
-import { takeErrand } from '../operations/boxes/take-errand.ts';
 import { leaveCopy } from '../operations/copies/leave-copy.ts';
 import { listCopies } from '../operations/copies/list-copies.ts';
 import { makeCopy } from '../operations/copies/make-copy.ts';
@@ -130,13 +127,7 @@ import { getFeedingSheet } from '../operations/feeding/get-feeding-sheet.ts';
 import { listFeedings } from '../operations/feeding/list-feedings.ts';
 import { recordFeeding } from '../operations/feeding/record-feeding.ts';
 import { removeFeeding } from '../operations/feeding/remove-feeding.ts';
-import { exportCalendar } from '../operations/files/export-calendar.ts';
-import { exportTables } from '../operations/files/export-tables.ts';
-import { importTable } from '../operations/files/import-table.ts';
-import { importWorkbook } from '../operations/files/import-workbook.ts';
 import { previewCalendar } from '../operations/files/preview-calendar.ts';
-import { previewTable } from '../operations/files/preview-table.ts';
-import { previewWorkbook } from '../operations/files/preview-workbook.ts';
 import { getRecord } from '../operations/history/get-record.ts';
 import { getUndoState } from '../operations/history/get-undo-state.ts';
 import { listSteps } from '../operations/history/list-steps.ts';
@@ -149,8 +140,6 @@ import { getHiveRecords } from '../operations/hives/get-hive-records.ts';
 import { listHives } from '../operations/hives/list-hives.ts';
 import { listStock } from '../operations/hives/list-stock.ts';
 import { moveHive } from '../operations/hives/move-hive.ts';
-import { printHivePage } from '../operations/hives/print-hive-page.ts';
-import { printInspectorPages } from '../operations/hives/print-inspector-pages.ts';
 import { recordHiveLook } from '../operations/hives/record-hive-look.ts';
 import { recordScore } from '../operations/hives/record-score.ts';
 import { recordTest } from '../operations/hives/record-test.ts';
@@ -164,15 +153,6 @@ import { saveMethodCopy } from '../operations/methods/save-method-copy.ts';
 import { listNotes } from '../operations/notes/list-notes.ts';
 import { getPrintSetup } from '../operations/print/get-print-setup.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
-import { previewLabel } from '../operations/print/preview-label.ts';
-import { previewPlainLabels } from '../operations/print/preview-plain-labels.ts';
-import { printCalibration } from '../operations/print/print-calibration.ts';
-import { printGlossary } from '../operations/print/print-glossary.ts';
-import { printKeyCard } from '../operations/print/print-key-card.ts';
-import { printLabels } from '../operations/print/print-labels.ts';
-import { printPlainLabels } from '../operations/print/print-plain-labels.ts';
-import { printTimetable } from '../operations/print/print-timetable.ts';
-import { printYardSheet } from '../operations/print/print-yard-sheet.ts';
 import { removeLabelSheet } from '../operations/print/remove-label-sheet.ts';
 import { removePrinter } from '../operations/print/remove-printer.ts';
 import { saveLabelSheet } from '../operations/print/save-label-sheet.ts';
@@ -181,12 +161,10 @@ import { getQueen } from '../operations/queens/get-queen.ts';
 import { listMotherLines } from '../operations/queens/list-mother-lines.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
 import { moveQueen } from '../operations/queens/move-queen.ts';
-import { printQueenCard } from '../operations/queens/print-queen-card.ts';
 import { recordFeedback } from '../operations/queens/record-feedback.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
 import { compareStage } from '../operations/season/compare-stage.ts';
-import { exportFigures } from '../operations/season/export-figures.ts';
 import { getBatchExpectation } from '../operations/season/get-batch-expectation.ts';
 import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.ts';
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
@@ -195,7 +173,6 @@ import { getSeasonPlan } from '../operations/season/get-season-plan.ts';
 import { listComparedBatches } from '../operations/season/list-compared-batches.ts';
 import { previewDrawn } from '../operations/season/preview-drawn.ts';
 import { previewPlan } from '../operations/season/preview-plan.ts';
-import { printSeasonReport } from '../operations/season/print-season-report.ts';
 import { removeWish } from '../operations/season/remove-wish.ts';
 import { saveWish } from '../operations/season/save-wish.ts';
 import { getSettings } from '../operations/settings/get-settings.ts';
@@ -205,6 +182,7 @@ import { getToday } from '../operations/today/get-today.ts';
 import { listFollowUps } from '../operations/today/list-follow-ups.ts';
 import { listWeather } from '../operations/weather/list-weather.ts';
 import { saveWeather } from '../operations/weather/save-weather.ts';
+import * as fetched from './fetched-operations.ts';
 import {
   command,
   group,
@@ -259,8 +237,8 @@ export const appRouter = group({
     moveHive: command(MoveHive, moveHive),
     recordHiveLook: command(RecordHiveLook, recordHiveLook),
     removeHiveLook: command(RemoveHiveLook, removeHiveLook),
-    printHivePage: command(PrintHivePage, printHivePage),
-    printInspectorPages: command(PrintInspectorPages, printInspectorPages),
+    printHivePage: command(PrintHivePage, fetched.printHivePage),
+    printInspectorPages: command(PrintInspectorPages, fetched.printInspectorPages),
   }),
   feeding: group({
     getFeedingSheet: query(FeedingSheet, getFeedingSheet),
@@ -277,9 +255,9 @@ export const appRouter = group({
     recordLook: command(RecordLook, recordLook),
     listLooks: query(ListLooks, listLooks),
     removeLook: command(RemoveLook, removeLook),
-    makeErrand: command(MakeErrand, makeErrand),
-    previewErrand: resultQuery(PreviewErrand, previewErrand),
-    takeErrand: command(TakeErrand, takeErrand),
+    makeErrand: command(MakeErrand, fetched.makeErrand),
+    previewErrand: resultQuery(PreviewErrand, fetched.previewErrand),
+    takeErrand: command(TakeErrand, fetched.takeErrand),
     endPlacement: command(EndPlacement, endPlacement),
     saveBox: command(SaveBox, saveBox),
     acceptProposal: command(AcceptProposal, acceptProposal),
@@ -295,7 +273,7 @@ export const appRouter = group({
     moveQueen: command(MoveQueen, moveQueen),
     recordFeedback: command(RecordFeedback, recordFeedback),
     saveQueen: command(SaveQueen, saveQueen),
-    printQueenCard: command(PrintQueenCard, printQueenCard),
+    printQueenCard: command(PrintQueenCard, fetched.printQueenCard),
   }),
   today: group({
     getToday: plainQuery(getToday),
@@ -303,8 +281,8 @@ export const appRouter = group({
     answerFollowUp: command(AnswerFollowUp, answerFollowUp),
   }),
   season: group({
-    exportFigures: command(ExportFigures, exportFigures),
-    printSeasonReport: command(PrintSeasonReport, printSeasonReport),
+    exportFigures: command(ExportFigures, fetched.exportFigures),
+    printSeasonReport: command(PrintSeasonReport, fetched.printSeasonReport),
     compareSeason: query(CompareSeason, compareSeason),
     listComparedBatches: query(CompareSeason, listComparedBatches),
     compareStage: query(CompareStage, compareStage),
@@ -320,29 +298,29 @@ export const appRouter = group({
   }),
   print: group({
     offerLabels: query(OfferLabels, offerLabels),
-    previewLabel: query(PreviewLabel, previewLabel),
-    printLabels: command(LabelChoice, printLabels),
-    printYardSheet: command(PrintYardSheet, printYardSheet),
-    printTimetable: command(PrintTimetable, printTimetable),
-    previewPlainLabels: query(PreviewPlainLabels, previewPlainLabels),
-    printPlainLabels: command(PrintPlainLabels, printPlainLabels),
-    printGlossary: command(PrintGlossary, printGlossary),
-    printKeyCard: command(PrintKeyCard, printKeyCard),
+    previewLabel: query(PreviewLabel, fetched.previewLabel),
+    printLabels: command(LabelChoice, fetched.printLabels),
+    printYardSheet: command(PrintYardSheet, fetched.printYardSheet),
+    printTimetable: command(PrintTimetable, fetched.printTimetable),
+    previewPlainLabels: query(PreviewPlainLabels, fetched.previewPlainLabels),
+    printPlainLabels: command(PrintPlainLabels, fetched.printPlainLabels),
+    printGlossary: command(PrintGlossary, fetched.printGlossary),
+    printKeyCard: command(PrintKeyCard, fetched.printKeyCard),
     getPrintSetup: plainQuery(getPrintSetup),
     saveLabelSheet: command(SaveLabelSheet, saveLabelSheet),
     removeLabelSheet: command(RemoveLabelSheet, removeLabelSheet),
     savePrinter: command(SavePrinter, savePrinter),
     removePrinter: command(RemovePrinter, removePrinter),
-    printCalibration: command(PrintCalibration, printCalibration),
+    printCalibration: command(PrintCalibration, fetched.printCalibration),
   }),
   files: group({
     previewCalendar: query(CalendarChoice, previewCalendar),
-    exportCalendar: command(CalendarChoice, exportCalendar),
-    exportTables: command(ExportTables, exportTables),
-    previewTable: resultQuery(ImportTable, previewTable),
-    importTable: command(ImportTable, importTable),
-    previewWorkbook: resultQuery(ImportWorkbook, previewWorkbook),
-    importWorkbook: command(ImportWorkbook, importWorkbook),
+    exportCalendar: command(CalendarChoice, fetched.exportCalendar),
+    exportTables: command(ExportTables, fetched.exportTables),
+    previewTable: resultQuery(ImportTable, fetched.previewTable),
+    importTable: command(ImportTable, fetched.importTable),
+    previewWorkbook: resultQuery(ImportWorkbook, fetched.previewWorkbook),
+    importWorkbook: command(ImportWorkbook, fetched.importWorkbook),
   }),
   history: group({
     undo: plainCommand(undo),

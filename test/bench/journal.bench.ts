@@ -5,13 +5,9 @@ import { performance } from 'node:perf_hooks';
 import type Database from 'better-sqlite3';
 import { keepTally } from '../../main/operations/tally-keeping.ts';
 import { connectForWriting, makeSavesDurable } from '../../main/workbook/connect.ts';
-import { createWorkbookFile } from '../../main/workbook/create-workbook.ts';
-import { readMigrations } from '../../main/workbook/migrations.ts';
 import type { Workbook } from '../../main/workbook/workbook.ts';
-import { ok, type Result } from '../../shared/kernel/result.ts';
-import { COUNTED_STAGES } from '../../shared/model/batch.ts';
-import { aBar, aBatch } from '../builders/batch.ts';
-import { MIGRATIONS_FOLDER } from '../builders/desk.ts';
+import { ok } from '../../shared/kernel/result.ts';
+import { aCountedWorkbook, countsOf, mustOk } from './counted-workbook.ts';
 
 interface Goal {
   readonly id: string;
@@ -21,7 +17,6 @@ interface Goal {
   readonly ok: boolean;
 }
 
-const BARS = 10;
 const ROUNDS = 60;
 const MOST_TIMES = 2;
 
@@ -32,8 +27,8 @@ const MOST_TIMES = 2;
 export async function goals(): Promise<readonly Goal[]> {
   const folder = mkdtempSync(join(tmpdir(), 'ripecell-bench-'));
   try {
-    const workbook = aBatchWithBars(join(folder, 'ours.ripecell'), folder);
-    aBatchWithBars(join(folder, 'bare.ripecell'), folder).close();
+    const workbook = aCountedWorkbook(folder, 'ours');
+    aCountedWorkbook(folder, 'bare').close();
     const bare = aBareFile(join(folder, 'bare.ripecell'));
     const ratios: number[] = [];
     for (let round = 0; round < ROUNDS; round += 1) {
@@ -65,45 +60,6 @@ function millisecondsOf(work: () => void): number {
   work();
   return performance.now() - start;
 }
-
-function mustOk<Value>(result: Result<Value, unknown>): Value {
-  if (!result.ok) throw new Error(JSON.stringify(result.refusal));
-  return result.value;
-}
-
-function aBatchWithBars(file: string, folder: string): Workbook {
-  const setting = {
-    migrations: readMigrations(MIGRATIONS_FOLDER),
-    safetyFolder: join(folder, 'safety'),
-    now: () => new Date().toISOString(),
-  };
-  const workbook = mustOk(createWorkbookFile({ file, name: 'Bench', kind: 'real' }, setting));
-  mustOk(
-    workbook.change({ did: 'other' }, ({ batches, bars, counts }) => {
-      batches.insert(aBatch());
-      for (let bar = 1; bar <= BARS; bar += 1) bars.insert(aBar({ id: `bar-${bar}`, number: bar }));
-      for (const row of countsOf(0)) counts.insert(row);
-      return ok(null);
-    }),
-  );
-  return workbook;
-}
-
-/** Figures that never contradict each other. */
-const MOST = { given: 40, taken: 30, removed: 5, sealed: 20 } as const;
-
-/** Forty counts; every round has other figures, so that every row really changes. */
-const countsOf = (round: number) =>
-  Array.from({ length: BARS }, (_, bar) =>
-    COUNTED_STAGES.map((stage, index) => ({
-      id: `count-${bar + 1}-${stage}`,
-      batchId: 'batch-1',
-      barId: `bar-${bar + 1}`,
-      stage,
-      cells: MOST[stage] - ((round + bar) % 5),
-      countedOn: '2026-05-09',
-    })),
-  ).flat();
 
 function saveCounts(workbook: Workbook, round: number): void {
   mustOk(

@@ -77,3 +77,19 @@ test('what is drawn on the first page says only the first words, so that it neve
   // The lines about a refusal wait behind a boundary of their own.
   expect(waiting).toEqual(['renderer/components/ChangeLines.tsx']);
 });
+
+test.each(['app/loopback/loopback.ts', 'app/electron/electron.ts'])(
+  'a start of %s fetches no library for papers and tables: the first answer does not wait for them',
+  (shell) => {
+    const all = reached(shell);
+    for (const known of ['main/api/router.ts', 'main/operations/today/get-today.ts', 'better-sqlite3'])
+      expect([...all.keys()]).toContain(known);
+    const heavy = ['pdfkit', 'qrcode', 'papaparse', 'read-excel-file/universal', 'write-excel-file/node'].flatMap(
+      (name) => {
+        const by = all.get(name);
+        return by === undefined ? [] : [`${name}, asked for by ${by}`];
+      },
+    );
+    expect(heavy).toEqual([]);
+  },
+);
