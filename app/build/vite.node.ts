@@ -19,6 +19,7 @@ export default defineConfig({
       input: {
         electron: join(root, 'app/electron/electron.ts'),
         loopback: join(root, 'app/loopback/loopback.ts'),
+        'checking-worker': join(root, 'app/adapters/checking-worker.ts'),
         'reckoning-worker': join(root, 'app/adapters/reckoning-worker.ts'),
       },
       output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },

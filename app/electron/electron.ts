@@ -5,6 +5,7 @@ import { app, BrowserWindow, dialog, session } from 'electron';
 import { type Core, createCore } from '../../main/api/core.ts';
 import { languageOfLocale } from '../../shared/kernel/language.ts';
 import { wordsOf } from '../../shared/text/catalogue.ts';
+import { checkInThread } from '../adapters/checking-thread.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
@@ -60,6 +61,7 @@ function start(): void {
         clock: computerClock,
         ids: randomIds,
         reckon: startReckoningThread(join(OUT, 'main/reckoning-worker.js')).reckon,
+        checkFile: checkInThread(join(OUT, 'main/checking-worker.js')),
         computerLanguage: languageOfLocale(app.getLocale()),
         places: { ...places, migrations: join(OUT, 'migrations') },
         report: reportToConsole,

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { type Core, createCore } from '../../main/api/core.ts';
 import type { Clock, Ids } from '../../main/ports/ports.ts';
 import { type Language, languageOfLocale } from '../../shared/kernel/language.ts';
+import { checkInThread } from '../adapters/checking-thread.ts';
 import { computerClock } from '../adapters/clock.ts';
 import { randomIds } from '../adapters/ids.ts';
 import { readPageFiles } from '../adapters/page-files.ts';
@@ -58,6 +59,7 @@ export async function startLoopback(setting: LoopbackSetting): Promise<Loopback>
     clock: setting.clock ?? computerClock,
     ids: setting.ids ?? randomIds,
     reckon: thread.reckon,
+    checkFile: checkInThread(join(setting.out, 'main/checking-worker.js')),
     computerLanguage: setting.language ?? languageOfLocale(new Intl.DateTimeFormat().resolvedOptions().locale),
     places: { ...placesOf(setting.data), migrations: join(setting.out, 'migrations') },
     report: reportToConsole,

@@ -11,7 +11,8 @@ import { workbookLanguage } from '../operations/workbook-words.ts';
 import type { Clock, Ids } from '../ports/ports.ts';
 import { startKeeper } from '../workbook/keeper.ts';
 import { readMigrations } from '../workbook/migrations.ts';
-import type { Keeper } from '../workbook/workbook.ts';
+import { checkHere } from '../workbook/thorough-look.ts';
+import type { CheckFile, Keeper } from '../workbook/workbook.ts';
 import { dispatch } from './dispatch.ts';
 import { PROGRAM_VERSION } from './version.ts';
 
@@ -20,6 +21,8 @@ export interface CoreSetting {
   readonly ids: Ids;
   /** Where rates are reckoned; in this thread when missing. */
   readonly reckon?: Reckoner;
+  /** Looks at a copy of the open workbook's pages; in this thread when missing. */
+  readonly checkFile?: CheckFile;
   /** The computer's language; English when missing. */
   readonly computerLanguage?: Language;
   readonly places: {
@@ -51,6 +54,7 @@ export function createCore({
   clock,
   ids,
   reckon = reckonHere(),
+  checkFile = checkHere,
   computerLanguage = 'en',
   places,
   report = () => {},
@@ -60,6 +64,7 @@ export function createCore({
     programData: places.programData,
     migrations: readMigrations(places.migrations),
     now: () => clock.now(),
+    checkFile,
     report,
   });
   const lifecycle: Lifecycle = {
@@ -92,9 +97,11 @@ export function createCore({
 /** Milliseconds between two looks at whether a safety copy is due; the keeper decides. */
 const LOOK_FOR_DUE_COPY = 15_000;
 
+/** The first time well after the first page is shown: nothing that is asked waits for the thorough look. */
+
 function lookAfterWorkbook({ copies }: Keeper, report: (error: unknown) => void): void {
+  copies.checkIfDue().catch(report);
   try {
-    copies.checkIfDue();
     copies.makeIfDue();
   } catch (error) {
     report(error);

@@ -4,14 +4,16 @@ import type { CopyList, CopyPurpose, Harm, SafetyCopy } from '../../shared/contr
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookRef } from '../../shared/contract/workbook.ts';
 import { ok, type Result, refuse } from '../../shared/kernel/result.ts';
-import { type CopyNote, sha256Of } from './copy-note.ts';
+import { sha256Of } from './copy-note.ts';
 import { type CopyShelf, copyShelf, isSameFolder, type ShelvedCopy } from './copy-shelf.ts';
+import { lookingFolderOf } from './looking-copy.ts';
 import { type OpenSetting, openLookingCopy, openWorkbookFile } from './open-workbook.ts';
 import { openingTrouble } from './opening-trouble.ts';
 import { putInPlace } from './restore-copy.ts';
 import { isSound } from './safety-copy.ts';
-import { codeOf, notSavedReason } from './save-trouble.ts';
-import type { Copies, Soundness, Workbook } from './workbook.ts';
+import { notSavedReason } from './save-trouble.ts';
+import { lookThoroughly, onceForEach } from './thorough-look.ts';
+import type { CheckFile, Copies, Workbook } from './workbook.ts';
 
 /** What the copies need of the keeper. */
 export interface CopyPlaces {
@@ -22,6 +24,8 @@ export interface CopyPlaces {
   /** The workbook of which copies are shown while none is open. */
   readonly absent: () => WorkbookRef | null;
   readonly show: (copy: Workbook | null) => void;
+  /** Looks at the copy of the pages. */
+  readonly checkFile: CheckFile;
   /** Closes what is open. */
   readonly closeAll: () => void;
   /** Opens the file that took the workbook's place. */
@@ -41,12 +45,14 @@ class OneSetOfCopies implements Copies {
   readonly #places: CopyPlaces;
   readonly #shelf: CopyShelf;
   readonly #schedule: ReturnType<typeof copySchedule>;
-  readonly #check = soundnessCheck();
+  readonly #check: ReturnType<typeof onceForEach>;
 
   constructor(places: CopyPlaces) {
     this.#places = places;
     this.#shelf = copyShelf(places.programData, places.setting.safetyFolder);
     this.#schedule = copySchedule(places.setting.now);
+    const folder = lookingFolderOf(places.setting.safetyFolder);
+    this.#check = onceForEach((workbook, note) => lookThoroughly(workbook, note, folder, places.checkFile));
   }
 
   get lookingAt(): SafetyCopy | null {
@@ -86,12 +92,12 @@ class OneSetOfCopies implements Copies {
     return this.#check.found(this.#places.present());
   }
 
-  checkIfDue(): void {
+  async checkIfDue(): Promise<void> {
     const workbook = this.#places.present();
     if (workbook === null || !isWritten(workbook)) return;
     const newest = this.#shelf.list(workbook).find(({ checked, place }) => checked && place === 'here');
     const known = this.harm;
-    this.#check.run(workbook, newest?.note ?? null);
+    await this.#check.run(workbook, newest?.note ?? null);
     // Once: what the person has released stays released.
     if (known === null && this.harm !== null) this.#shelf.setHold(workbook, 'harmed');
   }
@@ -199,49 +205,6 @@ function copySchedule(now: () => string) {
       return instant() - from >= DUE.after && (isQuiet || instant() - changesSeenAt >= DUE.atMost);
     },
   };
-}
-
-/** So often a file must seem damaged, each time looked at anew, before it is called so: a failed read looks the same. */
-const DAMAGE_TRIES = 2;
-
-/** Reads the whole file; what cannot even be read, or holds text that is no JSON any more, is damaged. */
-export function soundnessOfOpen(workbook: Workbook, note: CopyNote | null): Soundness {
-  try {
-    return workbook.check(note === null ? null : digestExpected(workbook, note));
-  } catch (error) {
-    // The statements are our own and fixed: what SQLite objects to is what it reads.
-    if (codeOf(error) === null && !(error instanceof SyntaxError)) throw error;
-    return 'damaged';
-  }
-}
-
-/** One thorough look at each workbook that was opened. */
-function soundnessCheck() {
-  let checked: Workbook | null = null;
-  let triesLeft = DAMAGE_TRIES;
-  let harm: Harm | null = null;
-  return {
-    found: (workbook: Workbook | null): Harm | null => (workbook !== null && workbook === checked ? harm : null),
-    run(workbook: Workbook, note: CopyNote | null) {
-      if (workbook !== checked) [checked, triesLeft, harm] = [workbook, DAMAGE_TRIES, null];
-      if (triesLeft === 0) return;
-      const kind = soundnessOfOpen(workbook, note);
-      triesLeft = kind === 'damaged' ? triesLeft - 1 : 0;
-      if (kind !== 'sound' && triesLeft === 0) harm = { kind, copyAt: note?.at ?? null };
-    },
-  };
-}
-
-/**
- * The digest of the copy, if it was taken of just this state of the file: the same last step of the journal, or the same
- * last change. Either is enough, so that damage to one of the two cannot pass for another state.
- */
-function digestExpected(workbook: Workbook, note: CopyNote): string | null {
-  if (note.file !== workbook.file || note.version !== workbook.version) return null;
-  const step = workbook.journal.steps(null, 1)[0];
-  const isSameStep = step !== undefined && note.lastStep?.id === step.id && note.lastStep.at === step.at;
-  const isSameChange = note.changeNumber === workbook.changeNumber && note.changedAt === workbook.savedAt;
-  return isSameStep || isSameChange ? note.digest : null;
 }
 
 function looked(copy: ShelvedCopy, setting: OpenSetting): Result<Workbook, Refusal> {

@@ -18,7 +18,8 @@ import { lookAtWorkbookFile, type OpenSetting, openWorkbookFile } from './open-w
 import { finishRestore } from './restore-copy.ts';
 import { freeName, removeUnfinishedCopies } from './safety-copy.ts';
 import { notSavedReason } from './save-trouble.ts';
-import type { Copies, Keeper, Workbook } from './workbook.ts';
+import { checkHere } from './thorough-look.ts';
+import type { CheckFile, Copies, Keeper, Workbook } from './workbook.ts';
 
 export interface KeeperSetting {
   /** Where workbooks are put unless the person says otherwise. */
@@ -27,14 +28,23 @@ export interface KeeperSetting {
   readonly programData: string;
   readonly migrations: readonly Migration[];
   readonly now: () => string;
+  /** Looks at a copy of the open workbook's pages; in this thread when missing. */
+  readonly checkFile?: CheckFile;
   /** Told of an error of our own at the start, which must not keep the window from opening. */
   readonly report: (error: unknown) => void;
 }
 
 /** Opens the workbook in use last, if it is where it was; a missing one is reported and never replaced by a blank. */
-export function startKeeper({ documents, programData, migrations, now, report }: KeeperSetting): Keeper {
+export function startKeeper({
+  documents,
+  programData,
+  migrations,
+  now,
+  checkFile = checkHere,
+  report,
+}: KeeperSetting): Keeper {
   const setting: OpenSetting = { migrations, safetyFolder: join(programData, 'safety-copies'), now };
-  const keeper = new OneKeeper(documents, programData, setting);
+  const keeper = new OneKeeper(documents, programData, setting, checkFile);
   try {
     finishRestore(programData);
     removeUnfinishedCopies(setting.safetyFolder);
@@ -58,7 +68,7 @@ class OneKeeper implements Keeper {
   readonly #programData: string;
   readonly #setting: OpenSetting;
 
-  constructor(documents: string, programData: string, setting: OpenSetting) {
+  constructor(documents: string, programData: string, setting: OpenSetting, checkFile: CheckFile) {
     this.#documents = documents;
     this.#programData = programData;
     this.#setting = setting;
@@ -67,6 +77,7 @@ class OneKeeper implements Keeper {
     this.copies = copiesOf({
       programData,
       setting,
+      checkFile,
       present: () => this.#present,
       absent: () => this.#notOpened ?? this.#missing() ?? this.#memory.read().recent[0] ?? null,
       show: (copy) => {

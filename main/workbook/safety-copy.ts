@@ -3,12 +3,13 @@ import { basename, dirname, join } from 'node:path';
 import type BetterSqlite3 from 'better-sqlite3';
 import { z } from 'zod';
 import type { CopyPurpose } from '../../shared/contract/copies.ts';
-import { connectForReading } from './connect.ts';
+import { connectForReading, connectForWriting } from './connect.ts';
 import { contentDigest, tableNames } from './content-digest.ts';
 import { type CopyNote, countsOf, sha256Of, writeNote } from './copy-note.ts';
 import { flushFile, moveIntoPlace, PRIVATE_FILE, PRIVATE_FOLDER, removeLeftover } from './durable-file.ts';
 import { MARKS, WORKBOOK_ENDING } from './file-marks.ts';
 import { versionOf } from './migrations.ts';
+import { codeOf } from './save-trouble.ts';
 import { storedValue } from './tables/setting-table.ts';
 import type { Soundness } from './workbook.ts';
 
@@ -71,11 +72,32 @@ export function isSound(file: string, expectedDigest: string | null): boolean {
  * 'damaged': pages or references are broken. 'changed': all is well formed and some row is not what it was, which
  * SQLite's own check does not notice. Throws what SQLite throws on reading.
  */
-export function soundnessOf(db: BetterSqlite3.Database, expectedDigest: string | null): Soundness {
+function soundnessOf(db: BetterSqlite3.Database, expectedDigest: string | null): Soundness {
   const verdict = db.pragma('integrity_check(1)', { simple: true });
   const broken = db.pragma('foreign_key_check');
   if (verdict !== 'ok' || !Array.isArray(broken) || broken.length > 0) return 'damaged';
   return expectedDigest === null || contentDigest(db) === expectedDigest ? 'sound' : 'changed';
+}
+
+/** The place or another program stands in the way; nothing is said about the file. */
+const NO_VERDICT = /^SQLITE_(BUSY|LOCKED|CANTOPEN|FULL|READONLY)/;
+
+/**
+ * The same of a file that nobody has open, in whatever mode its log was. What cannot even be read is damaged: the
+ * statements are our own and fixed, so what SQLite objects to is what it reads.
+ */
+export function soundnessOfFile(file: string, expectedDigest: string | null): Soundness {
+  let db: BetterSqlite3.Database | null = null;
+  try {
+    db = connectForWriting(file);
+    return soundnessOf(db, expectedDigest);
+  } catch (error) {
+    const code = codeOf(error);
+    if (code === null || NO_VERDICT.test(code)) throw error;
+    return 'damaged';
+  } finally {
+    db?.close();
+  }
 }
 
 /** A name in the same folder that no file has. */

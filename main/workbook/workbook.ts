@@ -174,8 +174,11 @@ export interface Workbook {
   extract(name: string, fill: (tables: Tables) => void): Uint8Array;
   /** Reads from the bytes of a workbook file that came from elsewhere. */
   readExtract<Value>(bytes: Uint8Array, read: (tables: Tables) => Value): Result<Value, ExtractTrouble>;
-  /** Reads every page and row, and compares them with a digest where one is known. Takes a moment. */
-  check(expectedDigest: string | null): Soundness;
+  /**
+   * Every page as it lies in the file, sound or not, into a new file; a few at a time, so that saving goes on meanwhile.
+   * 'damaged' where pages cannot even be read, 'not-copied' where the copy could not be written or the workbook was closed.
+   */
+  copyPages(file: string): Promise<{ readonly changedMeanwhile: boolean } | 'damaged' | 'not-copied'>;
   /** Takes the last step back, as one step of its own; answers what was taken back. */
   undo(): Result<JournalStep, Refusal>;
   /**
@@ -191,6 +194,9 @@ export interface Workbook {
 /** What a thorough look at the file found; `changed` is a row that is not what it was when its digest was taken. */
 export type Soundness = 'sound' | 'damaged' | 'changed';
 
+/** Looks thoroughly at a file that nobody has open; where the shell has one, in a thread of its own. */
+export type CheckFile = (file: string, expectedDigest: string | null) => Promise<Soundness>;
+
 /** What can be done with safety copies; part of the keeper, since going back changes which workbook is open. */
 export interface Copies {
   list(): CopyList;
@@ -199,8 +205,8 @@ export interface Copies {
   makeIfDue(): void;
   /** Makes one when the workbook was changed since the last. */
   makeAtClose(): void;
-  /** A little after opening: reads the whole file once and compares it with the copy made at closing. */
-  checkIfDue(): void;
+  /** A little after opening: looks at all pages once and compares the rows with the copy made at closing. */
+  checkIfDue(): Promise<void>;
   /** What that check found wrong; null while nothing is known to be. */
   readonly harm: Harm | null;
   /** Opens a copy for reading; the workbook stays open, and held, behind it. */

@@ -4,16 +4,32 @@ interface RowGridUse {
   readonly rows: number;
   /** Where typing goes on after an interruption. */
   readonly start: number;
+  /** In its note, where that was half typed; else in its first field. */
+  readonly startInNote?: boolean;
   /** A key that is none of the grid's own; true when it meant something. */
   readonly onKey: (row: number, key: string) => boolean;
   readonly onFinish: () => void;
+}
+
+/** Where typing goes on: at a row that was half typed, else at the first that is not typed at all. */
+export function firstToType(
+  rows: readonly { readonly id: string; readonly typed: unknown }[],
+  found: (id: string) => boolean,
+): number {
+  const half = rows.findIndex((row) => found(row.id));
+  return half >= 0
+    ? half
+    : Math.max(
+        0,
+        rows.findIndex((row) => row.typed === null),
+      );
 }
 
 /**
  * A grid typed row by row: Enter and Down go on, Up goes back to correct, F4 goes to the note, Escape out of it again,
  * Ctrl+Enter finishes. Each row is a `tr[data-row]`; its first field or its result carries `data-now`, its note `data-note`.
  */
-export function useRowGrid({ rows, start, onKey, onFinish }: RowGridUse) {
+export function useRowGrid({ rows, start, startInNote = false, onKey, onFinish }: RowGridUse) {
   const table = useRef<HTMLTableElement>(null);
   const [current, setCurrent] = useState(start);
   const focusIn = (row: number, selector: string) =>
@@ -22,7 +38,7 @@ export function useRowGrid({ rows, start, onKey, onFinish }: RowGridUse) {
   useEffect(() => {
     if (begun.current) return;
     begun.current = true;
-    focusIn(start, '[data-now]');
+    focusIn(start, startInNote ? '[data-note]' : '[data-now]');
   });
   const go = (to: number) => {
     const row = Math.min(Math.max(0, rows - 1), Math.max(0, to));

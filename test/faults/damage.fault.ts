@@ -4,10 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { contentDigest } from '../../main/workbook/content-digest.ts';
-import { soundnessOfOpen } from '../../main/workbook/copies.ts';
 import { type CopyNote, readNote } from '../../main/workbook/copy-note.ts';
+import { lookingFolderOf } from '../../main/workbook/looking-copy.ts';
 import { type OpenSetting, openWorkbookFile } from '../../main/workbook/open-workbook.ts';
-import type { Workbook } from '../../main/workbook/workbook.ts';
+import { checkHere, lookThoroughly } from '../../main/workbook/thorough-look.ts';
+import type { Soundness, Workbook } from '../../main/workbook/workbook.ts';
 import type { FaultReport } from './fault-report.ts';
 import { aFullWorkbook, settingIn } from './sample-workbook.ts';
 
@@ -53,13 +54,14 @@ interface Tally {
 }
 
 /** A closed workbook is damaged: it is refused, or the look after opening names the damage, or no row differs. */
-export function faults({ short }: { readonly short: boolean }): Promise<readonly FaultReport[]> {
+export async function faults({ short }: { readonly short: boolean }): Promise<readonly FaultReport[]> {
   const ofEach = short ? 10 : 1000;
   const folder = mkdtempSync(join(tmpdir(), 'ripecell-damage-'));
   try {
     const scene = aClosedWorkbook(folder);
-    const reports = Object.entries(DAMAGES).map(([kind, damage]) => damageReport(kind, damage, ofEach, scene));
-    return Promise.resolve([...reports, blindReport(scene)]);
+    const reports: FaultReport[] = [];
+    for (const [kind, damage] of Object.entries(DAMAGES)) reports.push(await damageReport(kind, damage, ofEach, scene));
+    return [...reports, await blindReport(scene)];
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -82,12 +84,17 @@ function aClosedWorkbook(folder: string): Scene {
   return { file: workbook.file, whole: readFileSync(workbook.file), note, setting };
 }
 
-function damageReport(kind: string, damage: (bytes: Buffer) => Buffer, times: number, scene: Scene): FaultReport {
+async function damageReport(
+  kind: string,
+  damage: (bytes: Buffer) => Buffer,
+  times: number,
+  scene: Scene,
+): Promise<FaultReport> {
   const tally: Tally = {
     ...{ files: 0, refused: 0, shownAndNamed: 0, harmless: 0, undetected: 0, crashed: 0, changedByUs: 0 },
     errors: [],
   };
-  for (let time = 0; time < times; time += 1) oneDamage(damage(Buffer.from(scene.whole)), scene, tally);
+  for (let time = 0; time < times; time += 1) await oneDamage(damage(Buffer.from(scene.whole)), scene, tally);
   const { errors, ...counts } = tally;
   const isGood = tally.undetected + tally.crashed + tally.changedByUs === 0;
   return {
@@ -100,7 +107,7 @@ function damageReport(kind: string, damage: (bytes: Buffer) => Buffer, times: nu
   };
 }
 
-function oneDamage(damaged: Buffer, scene: Scene, tally: Tally): void {
+async function oneDamage(damaged: Buffer, scene: Scene, tally: Tally): Promise<void> {
   const { file, note, setting } = scene;
   tally.files += 1;
   for (const ending of ['-wal', '-journal']) rmSync(file + ending, { force: true });
@@ -113,7 +120,7 @@ function oneDamage(damaged: Buffer, scene: Scene, tally: Tally): void {
       return;
     }
     // As the keeper looks at it a little after opening.
-    const found = closed(opened.value, () => soundnessOfOpen(opened.value, note));
+    const found = await looked(opened.value, note, setting);
     if (found !== 'sound') tally.shownAndNamed += 1;
     else if (digestIn(file) === note.digest) tally.harmless += 1;
     else tally.undetected += 1;
@@ -123,16 +130,16 @@ function oneDamage(damaged: Buffer, scene: Scene, tally: Tally): void {
   }
 }
 
-function closed<Value>(workbook: Workbook, work: () => Value): Value {
+async function looked(workbook: Workbook, note: CopyNote | null, setting: OpenSetting): Promise<Soundness | null> {
   try {
-    return work();
+    return await lookThoroughly(workbook, note, lookingFolderOf(setting.safetyFolder), checkHere);
   } finally {
     workbook.close();
   }
 }
 
 /** The same look without a digest must miss changed rows: without this the figures above would prove nothing. */
-function blindReport({ file, whole, note, setting }: Scene): FaultReport {
+async function blindReport({ file, whole, note, setting }: Scene): Promise<FaultReport> {
   let missed = 0;
   const tries = 20;
   for (let time = 0; time < tries; time += 1) {
@@ -143,9 +150,8 @@ function blindReport({ file, whole, note, setting }: Scene): FaultReport {
     writeFileSync(file, bytes);
     const opened = openWorkbookFile(file, setting);
     if (!opened.ok) continue;
-    const isMissed = opened.value.check(null) === 'sound' && opened.value.check(note.digest) === 'changed';
-    opened.value.close();
-    if (isMissed) missed += 1;
+    const withDigest = await lookThoroughly(opened.value, note, lookingFolderOf(setting.safetyFolder), checkHere);
+    if ((await looked(opened.value, null, setting)) === 'sound' && withDigest === 'changed') missed += 1;
   }
   return {
     harness: 'damaged file control: without the digest a planted change must be missed, with it found',

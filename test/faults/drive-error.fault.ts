@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createWorkbookFile } from '../../main/workbook/create-workbook.ts';
 import { openWorkbookFile } from '../../main/workbook/open-workbook.ts';
+import { soundnessOfFile } from '../../main/workbook/safety-copy.ts';
 import type { FaultReport } from './fault-report.ts';
 import { settingIn } from './sample-workbook.ts';
 
@@ -136,8 +137,8 @@ function takeStock(lines: readonly string[], { folder, file }: Scene, tally: Tal
     const save = id.slice(0, id.indexOf('-'));
     rows.set(save, (rows.get(save) ?? 0) + 1);
   }
-  if (opened.value.check(null) !== 'sound') tally.unsound += 1;
   opened.value.close();
+  if (soundnessOfFile(file, null) !== 'sound') tally.unsound += 1;
   for (const line of lines) {
     const [what, number, count] = line.split(' ');
     if (what !== 'A') continue;

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createWorkbookFile } from '../../main/workbook/create-workbook.ts';
 import { openWorkbookFile } from '../../main/workbook/open-workbook.ts';
+import { soundnessOfFile } from '../../main/workbook/safety-copy.ts';
 import type { FaultReport } from './fault-report.ts';
 import { settingIn } from './sample-workbook.ts';
 
@@ -125,7 +126,8 @@ function saveUntilCut(file: string, manner: string, cut: () => void): Promise<re
 function takeStock(tally: Tally, acknowledged: readonly string[], { drive, folder }: Bench): void {
   tally.cuts += 1;
   tally.acknowledged += acknowledged.length;
-  const opened = openWorkbookFile(join(drive, 'w.ripecell'), settingIn(folder));
+  const file = join(drive, 'w.ripecell');
+  const opened = openWorkbookFile(file, settingIn(folder));
   if (!opened.ok) {
     tally.unsound += 1;
     return;
@@ -134,8 +136,8 @@ function takeStock(tally: Tally, acknowledged: readonly string[], { drive, folde
   const lost = acknowledged.filter((id) => !present.has(id)).length;
   tally.lost += lost;
   if (lost > 0) tally.cutsWithLoss += 1;
-  if (opened.value.check(null) !== 'sound') tally.unsound += 1;
   opened.value.close();
+  if (soundnessOfFile(file, null) !== 'sound') tally.unsound += 1;
 }
 
 function canMount(bench: Bench): boolean {

@@ -145,6 +145,8 @@ function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: st
   );
   const leave = () => {
     const counts = readCounts(typed);
+    // As it is saved, so that "07" does not seem to wait afterwards.
+    if (counts) setTyped(typedCounts({ ...bar, counts }));
     const same = COUNTED_STAGES.every((stage) => counts?.[stage] === bar.counts[stage]);
     if (counts && !same) void save.run({ batchId: batch.id, barId: bar.barId, countedOn: day, ...counts });
   };
@@ -176,7 +178,7 @@ function BarLine({ batch, bar, day }: { batch: BatchDetail; bar: BarRow; day: st
               {number}
             </p>
           ) : null}
-          {found ? <p className="line-notice">{frame.draft}</p> : null}
+          {found ? <p className="line-notice">{frame.rowDraft}</p> : null}
           <ChangeLines {...save.state} />
         </td>
       </tr>

@@ -4,6 +4,7 @@ import { ask } from '../../client/client.ts';
 import { useDraft } from '../../client/drafts.ts';
 import { useChange } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -25,6 +26,8 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
         className="stack prints"
         onSubmit={(event) => {
           event.preventDefault();
+          // As it is saved, so that nothing seems to wait afterwards.
+          for (const draft of [note, lesson]) draft.set(draft.value.trim());
           void edit.run({
             batchId: batch.id,
             note: textOrNull(note.value),
@@ -35,7 +38,7 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
       >
         <TextField label={words.one.note} value={note.value} onChange={note.set} multiline />
         <TextField label={words.one.lesson} value={lesson.value} onChange={lesson.set} />
-        {note.found || lesson.found ? <p className="line-notice">{frame.draft}</p> : null}
+        <FoundDraft found={note.found || lesson.found} />
         <label className="check">
           <input type="checkbox" checked={practice} onChange={(event) => setPractice(event.target.checked)} />
           {words.form.practice}
@@ -48,9 +51,10 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
             <span className="soft">{words.one.closedOn(days.short(batch.batch.closedOn))}</span>
           ) : (
             <Button
-              onClick={() =>
-                void close.run({ batchId: batch.id, closedOn: days.today, lesson: textOrNull(lesson.value) })
-              }
+              onClick={() => {
+                lesson.set(lesson.value.trim());
+                void close.run({ batchId: batch.id, closedOn: days.today, lesson: textOrNull(lesson.value) });
+              }}
             >
               {words.one.closeBatch}
             </Button>

@@ -10,6 +10,7 @@ import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { enterAdvances } from '../../components/enter-advances.ts';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
@@ -55,7 +56,7 @@ const OWN_FIELDS = [
 ];
 
 function StartForm({ offer }: { offer: BatchFormOffer }) {
-  const { batches: words, frame } = useWords();
+  const { batches: words } = useWords();
   const today = useToday();
   const [blank] = useState(() => startingForm(offer, today));
   const { value: form, set: setForm, found, forget } = useDraft('new-batch', blank);
@@ -83,7 +84,7 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
         }}
       >
         <MainFields form={form} change={change} offer={offer} problem={useProblemOf(start.state.refusal)} />
-        {found ? <p className="line-notice">{frame.draft}</p> : null}
+        <FoundDraft found={found} />
         <ChangeLines {...start.state} ownFields={OWN_FIELDS} />
         <div className="acts">
           <Button type="submit" variant="contained" disabled={start.state.busy || !input}>

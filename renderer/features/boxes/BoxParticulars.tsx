@@ -3,9 +3,11 @@ import type { FormEvent } from 'react';
 import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import { BOX_TYPES, type BoxType } from '../../../shared/model/method.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { useFollowing } from '../../components/following.ts';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
@@ -21,7 +23,7 @@ export function BoxParticulars({ box }: { box: BoxLine }) {
   const [row, setRow] = useFollowing(box.row ?? '');
   const [walk, setWalk] = useFollowing(String(box.walkOrder));
   const [boxType, setBoxType] = useFollowing<BoxType>(box.boxType);
-  const [note, setNote] = useFollowing(box.note ?? '');
+  const { value: note, set: setNote, found } = useDraft(`box-note:${box.id}`, box.note ?? '');
   const hives = useAnswer(['hives'], () => ask.hives.listHives.query());
   const save = useChange(ask.boxes.saveBox.mutate);
   const problem = useProblemOf(save.state.refusal);
@@ -30,6 +32,7 @@ export function BoxParticulars({ box }: { box: BoxLine }) {
     const { id, retiredOn } = box;
     const walkOrder = /^\d+$/.test(walk.trim()) ? Number(walk) : Number.NaN;
     const place = { yardId: textOrNull(yardId), row: textOrNull(row), walkOrder };
+    setNote(note.trim());
     void save.run({ id, code, ...place, boxType, note: textOrNull(note), retiredOn });
   };
   const yards = (hives.data?.yards ?? []).map((yard) => ({ value: yard.id, text: yard.name }));
@@ -64,6 +67,7 @@ export function BoxParticulars({ box }: { box: BoxLine }) {
           </span>
         ) : null}
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...save.state} ownFields={['codes', 'code', 'yardId', 'row', 'walkOrder', 'note']} />
     </form>
   );

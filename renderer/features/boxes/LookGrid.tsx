@@ -7,6 +7,7 @@ import { GridRow } from './GridRow.tsx';
 import { Legend } from './Legend.tsx';
 import { untouchedRows } from './look-grid-state.ts';
 import type { useLookTyping } from './look-typing.ts';
+import { fieldId } from './typed-fields.ts';
 import { useLookGrid } from './use-look-grid.ts';
 
 /** The grid itself. Keys act only while it has the focus; each look is saved as it is typed. */
@@ -59,7 +60,7 @@ export function LookGrid({
 type GridUse = ReturnType<typeof useLookGrid>;
 
 function TypedRow({ index, use }: { index: number; use: GridUse }) {
-  const { rows, state, number, typing, act, giveNumber, long } = use;
+  const { rows, state, number, drafts, typing, act, giveNumber, long } = use;
   const row = rows[index];
   if (!row) return null;
   return (
@@ -73,7 +74,11 @@ function TypedRow({ index, use }: { index: number; use: GridUse }) {
       state={typing.stateOf(row)}
       onPick={() => act({ kind: 'go', to: index })}
       onNumber={(typedNumber) => giveNumber(row, typedNumber)}
-      onLeave={() => act({ kind: 'leave' })}
+      onLeave={() => {
+        drafts.keep(fieldId(row.id, 'number'), null);
+        act({ kind: 'leave' });
+      }}
+      drafts={drafts}
       onMore={(more) => void typing.save(row, more)}
     />
   );

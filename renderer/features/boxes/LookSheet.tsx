@@ -1,11 +1,14 @@
 import { ask } from '../../client/client.ts';
+import { dayOfSheet, otherSheets } from '../../client/draft-text.ts';
+import { useDrafts } from '../../client/drafts.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
+import { SheetDrafts } from '../../components/SheetDrafts.tsx';
 import { useSheetDay } from '../../components/use-sheet-day.ts';
-import { useWords } from '../../components/words.ts';
+import { useDays, useWords } from '../../components/words.ts';
 import { LookGrid } from './LookGrid.tsx';
 
 const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'] as const;
@@ -14,6 +17,8 @@ const LOOK_STEPS = ['emergence-check', 'first-look', 'sealed-brood-look'] as con
 export function LookSheet({ batchId, step }: { batchId: string | null; step: string | null }) {
   const words = useWords();
   const { sheet } = words.boxes;
+  const days = useDays();
+  const drafts = useDrafts();
   const { typed, day, set } = useSheetDay();
   const lookStep = LOOK_STEPS.find((one) => one === step) ?? null;
   const batches = useAnswer(['batches'], () => ask.batches.listBatches.query());
@@ -41,8 +46,13 @@ export function LookSheet({ batchId, step }: { batchId: string | null; step: str
           <DayField label={sheet.day} value={typed} onChange={set} />
         </div>
       </div>
+      <SheetDrafts
+        sheets={otherSheets('box-look', `box-look:${day}`, drafts.list ?? {}).map(dayOfSheet)}
+        text={days.short}
+        onShow={set}
+      />
       {view.data?.rows.length === 0 ? <p>{sheet.empty}</p> : null}
-      {view.data && !view.isPlaceholderData && view.data.rows.length > 0 ? (
+      {drafts.list && view.data && !view.isPlaceholderData && view.data.rows.length > 0 ? (
         <LookGrid key={`${batchId} ${day}`} view={view.data} askedAt={view.dataUpdatedAt} sheetDay={day} />
       ) : null}
     </Page>

@@ -1,23 +1,23 @@
 import { type KeyboardEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { LookRow, LookSheetView } from '../../../shared/contract/boxes.ts';
 import type { LookResult } from '../../../shared/model/look.ts';
+import { useRowDrafts } from '../../client/row-drafts.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
 import { useLongRows } from '../../components/use-long-rows.ts';
 import { useResultKeys } from '../../components/words.ts';
 import { type Answers, answerTo } from './grid-keys.ts';
 import {
   firstChangedRow,
-  firstOpenRow,
   type GridAct,
   type GridState,
   gridAfter,
   marksQueen,
   numberAfter,
   resultOfKey,
-  START,
   untouchedRows,
 } from './look-grid-state.ts';
 import { useLookTyping } from './look-typing.ts';
+import { beginning, fieldId, sameText, savedFields, TYPED_FIELDS, typedField } from './typed-fields.ts';
 import { useCodeTyping } from './use-code-typing.ts';
 
 /** Height of a row of one line, until it is measured. */
@@ -26,12 +26,15 @@ const ROW_HEIGHT = 47;
 /** What the grid shows and what its keys do: rows as typed, where the typing stands, and the saving behind it. */
 export function useLookGrid(view: LookSheetView, askedAt: number, sheetDay: string) {
   const [rows, setRows] = useState(view.rows);
-  const { state, at, act } = useGridState(view.rows);
-  const [number, setNumber] = useState(view.nextQueenNumber);
+  const drafts = useRowDrafts(`box-look:${sheetDay}`, savedFields(view.rows), sameText);
+  const [begin] = useState(() => beginning(view.rows, drafts.of));
+  const { state, at, act } = useGridState(view.rows.length, begin.state);
+  const [number, setNumber] = useState(begin.number ?? view.nextQueenNumber);
   const [finished, setFinished] = useState(false);
-  const typing = useLookTyping(sheetDay, (saved) =>
-    setRows((before) => before.map((row) => (row.id === saved.id ? saved : row))),
-  );
+  const typing = useLookTyping(sheetDay, (saved) => {
+    for (const field of TYPED_FIELDS) drafts.saved(fieldId(saved.id, field), typedField(saved, field));
+    setRows((before) => before.map((row) => (row.id === saved.id ? saved : row)));
+  });
   useFollowedView(view, askedAt, rows, (changed) => {
     setRows(view.rows);
     setNumber(view.nextQueenNumber);
@@ -64,7 +67,7 @@ export function useLookGrid(view: LookSheetView, askedAt: number, sheetDay: stri
       void changes.compare();
     });
   const { code, onKeyDown } = useGridKeys(view, grid, { at, act, fill, finish, type });
-  return { rows, state, number, finished, changes, typing, code, grid, long, act, giveNumber, onKeyDown };
+  return { rows, state, number, drafts, finished, changes, typing, code, grid, long, act, giveNumber, onKeyDown };
 }
 
 /**
@@ -87,11 +90,11 @@ function useFollowedView(
 }
 
 /** Where the typing stands. The ref is there at once: two keys may come before the page is drawn again. */
-function useGridState(rows: readonly LookRow[]) {
-  const [state, setState] = useState({ ...START, current: firstOpenRow(rows) });
+function useGridState(rows: number, begin: GridState) {
+  const [state, setState] = useState(begin);
   const at = useRef<GridState>(state);
   const act = (one: GridAct) => {
-    at.current = gridAfter(at.current, one, rows.length);
+    at.current = gridAfter(at.current, one, rows);
     setState(at.current);
   };
   return { state, at, act };
@@ -157,9 +160,12 @@ function useFocusOnRow(
 ): void {
   const scroll = useRef(scrollTo);
   scroll.current = scrollTo;
+  const begun = useRef(false);
   useEffect(() => {
     if (finished) return;
-    const selector = numbering ? 'input[data-number]' : '[data-now]';
+    const half = begun.current ? null : rowElement(grid.current, current)?.querySelector('input[data-half]');
+    begun.current = true;
+    const selector = numbering ? 'input[data-number]' : half ? 'input[data-half]' : '[data-now]';
     const take = () => rowElement(grid.current, current)?.querySelector<HTMLElement>(selector)?.focus();
     if (rowElement(grid.current, current)) {
       take();

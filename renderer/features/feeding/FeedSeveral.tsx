@@ -4,8 +4,10 @@ import { readBoxCodes } from '../../../shared/kernel/box-codes.ts';
 import type { IsoDay } from '../../../shared/kernel/day.ts';
 import type { Feed } from '../../../shared/model/feeding.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useFeedAmounts, useWords } from '../../components/words.ts';
 
@@ -22,7 +24,7 @@ export function FeedSeveral({ day, feed, ownFeed, measure }: FeedSeveralProps) {
   const { unit } = useFeedAmounts();
   const [codes, setCodes] = useState('');
   const [amount, setAmount] = useState('');
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft('feed-several-note', '');
   const [given, setGiven] = useState<number | null>(null);
   const feedAll = useChange(ask.feeding.feedSeveral.mutate);
   const problem = useProblemOf(feedAll.state.refusal);
@@ -34,7 +36,8 @@ export function FeedSeveral({ day, feed, ownFeed, measure }: FeedSeveralProps) {
     const saved = await feedAll.run(all);
     if (!saved) return;
     setGiven(saved.feedings.length);
-    for (const clear of [setCodes, setAmount, setNote]) clear('');
+    for (const clear of [setCodes, setAmount]) clear('');
+    forgetNote();
   };
   return (
     <details style={{ margin: '14px 0' }}>
@@ -67,6 +70,7 @@ export function FeedSeveral({ day, feed, ownFeed, measure }: FeedSeveralProps) {
             </span>
           )}
         </div>
+        <FoundDraft found={found} />
         <ChangeLines {...feedAll.state} ownFields={['places', 'amount', 'note']} />
       </form>
     </details>

@@ -6,13 +6,13 @@ import { FeedingText } from '../../components/FeedingText.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { SavedSign } from '../../components/SavedSign.tsx';
 import { useDays, useWords } from '../../components/words.ts';
-import { isNoFeeding, type TypedFeeding } from './typed-feeding.ts';
-import { type SheetFeed, useFeedingGrid } from './use-feeding-grid.ts';
+import { isNoFeeding, type SheetFeed, type TypedFeeding } from './typed-feeding.ts';
+import { useFeedingGrid } from './use-feeding-grid.ts';
 
 /** Enter goes down a row, Tab goes across; a row is saved when a field of it is left. */
 export function FeedingGrid({ view, sheet }: { view: FeedingSheetView; sheet: SheetFeed }) {
   const { feeding: words } = useWords();
-  const { of, type, leave, done, finished, said, changes, grid } = useFeedingGrid(view, sheet);
+  const { of, type, leave, done, finished, said, found, changes, grid } = useFeedingGrid(view, sheet);
   return (
     <>
       <p className="soft" aria-live="polite">
@@ -36,6 +36,7 @@ export function FeedingGrid({ view, sheet }: { view: FeedingSheetView; sheet: Sh
                 row={row}
                 typed={of(row)}
                 said={said.get(row.id)}
+                found={found(row.id)}
                 current={index === grid.current}
                 onFocus={() => grid.setCurrent(index)}
                 onType={(change) => type(row, change)}
@@ -55,13 +56,15 @@ interface RowProps {
   readonly row: FeedingRow;
   readonly typed: TypedFeeding;
   readonly said: RowSaid | undefined;
+  /** Typed before the sheet was opened, and not saved. */
+  readonly found: boolean;
   readonly current: boolean;
   readonly onFocus: () => void;
   readonly onType: (change: Partial<TypedFeeding>) => void;
   readonly onLeave: () => void;
 }
 
-function Row({ row, typed, said, current, onFocus, onType, onLeave }: RowProps) {
+function Row({ row, typed, said, found, current, onFocus, onType, onLeave }: RowProps) {
   const { feeding: words } = useWords();
   const field = (key: keyof TypedFeeding, width: string) => (
     <input
@@ -89,17 +92,17 @@ function Row({ row, typed, said, current, onFocus, onType, onLeave }: RowProps) 
         </td>
         <td>{field('note', '11rem')}</td>
       </tr>
-      <Beside row={row} said={said} />
+      <Beside row={row} said={said} found={found} />
     </>
   );
 }
 
 /** What must be known before the lid is lifted, and what is odd about the row. */
-function Beside({ row, said }: { row: FeedingRow; said: RowSaid | undefined }) {
-  const { feeding: words } = useWords();
+function Beside({ row, said, found }: Pick<RowProps, 'row' | 'said' | 'found'>) {
+  const { feeding: words, frame } = useWords();
   const days = useDays();
   const told = said && (said.refusal || said.notReached || said.notices.length > 0) ? said : null;
-  if (!told && row.handsOffUntil === null) return null;
+  if (!told && !found && row.handsOffUntil === null) return null;
   return (
     <tr>
       <td colSpan={5}>
@@ -108,6 +111,7 @@ function Beside({ row, said }: { row: FeedingRow; said: RowSaid | undefined }) {
             <HandsOffSign /> {words.handsOff(row.code, days.short(row.handsOffUntil))}
           </p>
         )}
+        {found ? <p className="line-notice">{frame.rowDraft}</p> : null}
         {told ? <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} /> : null}
       </td>
     </tr>

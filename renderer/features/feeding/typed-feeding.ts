@@ -1,9 +1,28 @@
-import type { Feeding } from '../../../shared/model/feeding.ts';
+import { type IsoDay, isIsoDay } from '../../../shared/kernel/day.ts';
+import { FEEDS, type Feed, type Feeding } from '../../../shared/model/feeding.ts';
+
+/** What the whole sheet is about. */
+export interface SheetFeed {
+  readonly places: 'hives' | 'boxes';
+  readonly feed: Feed;
+  readonly ownFeed: string | null;
+}
 
 /** One row as typed. */
 export interface TypedFeeding {
   readonly amount: string;
   readonly note: string;
+}
+
+/** Names a sheet among all that may hold half-typed rows; the other way round below. */
+export const feedingSheet = ({ day, places, feed, ownFeed }: SheetFeed & { readonly day: IsoDay }): string =>
+  ['feeding', day, places, feed, encodeURIComponent(ownFeed ?? '')].join(':');
+
+export function readFeedingSheet(sheet: string): (SheetFeed & { readonly day: IsoDay }) | null {
+  const [, day = '', places, feed, ownFeed = ''] = sheet.split(':');
+  const known = FEEDS.find((one) => one === feed);
+  if (!isIsoDay(day) || !known || (places !== 'hives' && places !== 'boxes')) return null;
+  return { day, places, feed: known, ownFeed: known === 'other' ? decodeURIComponent(ownFeed) : null };
 }
 
 export const EMPTY_FEEDING: TypedFeeding = { amount: '', note: '' };

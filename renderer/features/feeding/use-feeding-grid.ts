@@ -1,46 +1,51 @@
 import { useEffect, useRef, useState } from 'react';
 import type { FeedingRow, FeedingSheetView } from '../../../shared/contract/feeding.ts';
 import { ok } from '../../../shared/kernel/result.ts';
-import type { Feed } from '../../../shared/model/feeding.ts';
 import { ask } from '../../client/client.ts';
 import { newId } from '../../client/hooks.ts';
+import { type RowDrafts, useRowDrafts } from '../../client/row-drafts.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
 import { useRowSaving } from '../../client/use-row-saving.ts';
 import { followedRows } from '../../components/followed-rows.ts';
-import { useRowGrid } from '../../components/use-row-grid.ts';
+import { firstToType, useRowGrid } from '../../components/use-row-grid.ts';
 import { useFeedAmounts } from '../../components/words.ts';
-import { EMPTY_FEEDING, isNoFeeding, sameFeeding, type TypedFeeding, typedFeeding } from './typed-feeding.ts';
-
-/** What the whole sheet is about. */
-export interface SheetFeed {
-  readonly places: 'hives' | 'boxes';
-  readonly feed: Feed;
-  readonly ownFeed: string | null;
-}
+import {
+  EMPTY_FEEDING,
+  feedingSheet,
+  isNoFeeding,
+  type SheetFeed,
+  sameFeeding,
+  type TypedFeeding,
+  typedFeeding,
+} from './typed-feeding.ts';
 
 /** What is typed, what is saved of it, and the keys. A row that is emptied is no feeding any more. */
 export function useFeedingGrid(view: FeedingSheetView, sheet: SheetFeed) {
   const { text } = useFeedAmounts();
-  const [typed, setTyped] = useState(() => new Map(view.rows.map((row) => [row.id, typedFeeding(row.typed, text)])));
-  const [saved, setSaved] = useState(typed);
+  const rows = view.rows.map((row) => ({ id: row.id, now: typedFeeding(row.typed, text) }));
+  const [saved, setSaved] = useState(() => new Map(rows.map(({ id, now }) => [id, now])));
+  const drafts = useRowDrafts(feedingSheet({ ...sheet, day: view.sheetDay }), rows, sameFeeding);
+  const [typed, setTyped] = useState(
+    () => new Map([...saved].map(([id, feeding]): [string, TypedFeeding] => [id, drafts.of(id) ?? feeding])),
+  );
   const [finished, setFinished] = useState(false);
-  const { said, settled, save, follow } = useFeedingSaving(view, sheet);
+  const { said, settled, save, follow } = useFeedingSaving(view, sheet, drafts);
   const seen = useRef(view);
   useEffect(() => {
     if (seen.current === view) return;
     seen.current = view;
     const isBusy = (id: string) => !['saved', undefined].includes(said.get(id)?.state);
     follow(view.rows.filter((row) => !isBusy(row.id)));
-    const rows = view.rows.map((row) => ({ id: row.id, now: typedFeeding(row.typed, text) }));
     const followed = followedRows(rows, { typed, saved }, { empty: EMPTY_FEEDING, same: sameFeeding, isBusy });
     setTyped(new Map(followed.typed));
     setSaved(new Map(followed.saved));
   });
   const changes = useTodayChanges();
-  const open = view.rows.findIndex((row) => row.typed === null);
+  const [start] = useState(() => firstToType(view.rows, drafts.found));
   const grid = useRowGrid({
     rows: view.rows.length,
-    start: Math.max(0, open),
+    start,
+    startInNote: isNoteHalfTyped(view.rows[start], drafts.of),
     onKey: () => false,
     onFinish: () =>
       void settled().then(() => {
@@ -49,8 +54,11 @@ export function useFeedingGrid(view: FeedingSheetView, sheet: SheetFeed) {
       }),
   });
   const of = (row: FeedingRow) => typed.get(row.id) ?? EMPTY_FEEDING;
-  const type = (row: FeedingRow, change: Partial<TypedFeeding>) =>
-    setTyped((before) => new Map(before).set(row.id, { ...of(row), ...change }));
+  const type = (row: FeedingRow, change: Partial<TypedFeeding>) => {
+    const feeding = { ...of(row), ...change };
+    setTyped((before) => new Map(before).set(row.id, feeding));
+    drafts.keep(row.id, sameFeeding(feeding, typedFeeding(row.typed, text)) ? null : feeding);
+  };
   const leave = (row: FeedingRow) => {
     const now = of(row);
     if (sameFeeding(now, saved.get(row.id) ?? EMPTY_FEEDING)) return;
@@ -58,11 +66,20 @@ export function useFeedingGrid(view: FeedingSheetView, sheet: SheetFeed) {
     save(row, now);
   };
   const done = view.rows.filter((row) => !isNoFeeding(saved.get(row.id) ?? EMPTY_FEEDING)).length;
-  return { of, type, leave, done, finished, said, changes, grid };
+  return { of, type, leave, done, finished, said, found: drafts.found, changes, grid };
 }
 
+const isNoteHalfTyped = (row: FeedingRow | undefined, half: (id: string) => TypedFeeding | null): boolean => {
+  const note = row && half(row.id)?.note;
+  return note !== undefined && note !== (row?.typed?.note ?? '');
+};
+
 /** Saves rows in the order they were typed; which rows the workbook holds is known when their turn comes. */
-function useFeedingSaving({ rows, sheetDay }: FeedingSheetView, { places, feed, ownFeed }: SheetFeed) {
+function useFeedingSaving(
+  { rows, sheetDay }: FeedingSheetView,
+  { places, feed, ownFeed }: SheetFeed,
+  drafts: RowDrafts<TypedFeeding>,
+) {
   const [ids] = useState(() => new Map(rows.map((row) => [row.id, row.typed?.id ?? newId()])));
   const held = useRef(new Set(rows.filter((row) => row.typed !== null).map((row) => row.id)));
   const saving = useRowSaving();
@@ -79,6 +96,11 @@ function useFeedingSaving({ rows, sheetDay }: FeedingSheetView, { places, feed, 
     if (result.ok) held.current.add(row.id);
     return result;
   };
-  const save = (row: FeedingRow, typed: TypedFeeding) => saving.save(row.id, () => send(row, typed));
+  const save = (row: FeedingRow, typed: TypedFeeding) =>
+    saving.save(row.id, async () => {
+      const result = await send(row, typed);
+      if (result.ok) drafts.saved(row.id, typed);
+      return result;
+    });
   return { said: saving.said, settled: saving.settled, save, follow };
 }

@@ -2,12 +2,14 @@ import { Button } from '@mui/material';
 import { type FormEvent, useState } from 'react';
 import { type Feed, feedMeasure } from '../../../shared/model/feeding.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { useTakeOut } from '../../client/taken-out.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
 import { FeedCaution, FeedChoice } from '../../components/FeedChoice.tsx';
 import { FeedingLines } from '../../components/FeedingLines.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useFeedAmounts, useToday, useWords } from '../../components/words.ts';
@@ -42,7 +44,7 @@ function FeedingForm({ colonyId }: { colonyId: string }) {
   const [feed, setFeed] = useState<Feed>('syrup-1-1');
   const [ownFeed, setOwnFeed] = useState('');
   const [amount, setAmount] = useState('');
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`feeding-note:${colonyId}`, '');
   const record = useChange(ask.feeding.recordFeeding.mutate);
   const problem = useProblemOf(record.state.refusal);
   const submit = async (event: FormEvent) => {
@@ -50,7 +52,8 @@ function FeedingForm({ colonyId }: { colonyId: string }) {
     if (day === null) return;
     const typed = { feed, ownFeed: feed === 'other' ? ownFeed : null, amount, note: note.trim() || null };
     if (!(await record.run({ id: newId(), place: 'hive', placeId: colonyId, fedOn: day, ...typed }))) return;
-    for (const clear of [setAmount, setNote]) clear('');
+    setAmount('');
+    forgetNote();
   };
   return (
     <form className="stack prints" onSubmit={(event) => void submit(event)}>
@@ -79,6 +82,7 @@ function FeedingForm({ colonyId }: { colonyId: string }) {
           {words.add}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...record.state} ownFields={['fedOn', 'ownFeed', 'amount', 'note']} />
     </form>
   );

@@ -2,13 +2,14 @@ import { useEffect, useRef, useState } from 'react';
 import type { HiveLookRow, HiveLookSheetView } from '../../../shared/contract/hives.ts';
 import { ask } from '../../client/client.ts';
 import { newId } from '../../client/hooks.ts';
+import { useRowDrafts } from '../../client/row-drafts.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
 import { type RowSaid, useRowSaving } from '../../client/use-row-saving.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { EveningEnd } from '../../components/EveningEnd.tsx';
 import { HandsOffSign } from '../../components/HandsOffSign.tsx';
 import { SavedSign } from '../../components/SavedSign.tsx';
-import { useRowGrid } from '../../components/use-row-grid.ts';
+import { firstToType, useRowGrid } from '../../components/use-row-grid.ts';
 import { useDays, useWords } from '../../components/words.ts';
 import { leaveAloneTexts } from './leave-alone-texts.ts';
 import {
@@ -23,8 +24,15 @@ import {
 
 /** What is typed, what is saved of it, and the keys. */
 function useHiveLookGrid(view: HiveLookSheetView) {
-  const [typed, setTyped] = useState(() => new Map(view.rows.map((row) => [row.id, typedLook(row.typed)])));
-  const [saved, setSaved] = useState(typed);
+  const [saved, setSaved] = useState(() => new Map(view.rows.map((row) => [row.id, typedLook(row.typed)])));
+  const drafts = useRowDrafts(
+    `hive-look:${view.sheetDay}`,
+    view.rows.map((row) => ({ id: row.id, now: typedLook(row.typed) })),
+    sameLook,
+  );
+  const [typed, setTyped] = useState(
+    () => new Map([...saved].map(([id, look]): [string, TypedHiveLook] => [id, drafts.of(id) ?? look])),
+  );
   const [ids] = useState(() => new Map(view.rows.map((row) => [row.id, row.typed?.id ?? newId()])));
   const [finished, setFinished] = useState(false);
   const saving = useRowSaving();
@@ -38,10 +46,11 @@ function useHiveLookGrid(view: HiveLookSheetView) {
     setSaved(new Map(followed.saved));
   });
   const changes = useTodayChanges();
-  const open = view.rows.findIndex((row) => row.typed === null);
+  const [start] = useState(() => firstToType(view.rows, drafts.found));
   const grid = useRowGrid({
     rows: view.rows.length,
-    start: Math.max(0, open),
+    start,
+    startInNote: isNoteHalfTyped(view.rows[start], drafts.of),
     onKey: () => false,
     onFinish: () =>
       void saving.settled().then(() => {
@@ -50,23 +59,35 @@ function useHiveLookGrid(view: HiveLookSheetView) {
       }),
   });
   const of = (row: HiveLookRow) => typed.get(row.id) ?? EMPTY_LOOK;
-  const type = (row: HiveLookRow, change: Partial<TypedHiveLook>) =>
-    setTyped((before) => new Map(before).set(row.id, { ...of(row), ...change }));
+  const type = (row: HiveLookRow, change: Partial<TypedHiveLook>) => {
+    const look = { ...of(row), ...change };
+    setTyped((before) => new Map(before).set(row.id, look));
+    drafts.keep(row.id, sameLook(look, typedLook(row.typed)) ? null : look);
+  };
   const leave = (row: HiveLookRow) => {
     const look = of(row);
     if (sameLook(look, saved.get(row.id) ?? EMPTY_LOOK)) return;
     setSaved((before) => new Map(before).set(row.id, look));
     const record = { ...lookOf(look), id: ids.get(row.id) ?? newId(), colonyId: row.id, lookedOn: view.sheetDay };
-    saving.save(row.id, () => ask.hives.recordHiveLook.mutate(record));
+    saving.save(row.id, async () => {
+      const result = await ask.hives.recordHiveLook.mutate(record);
+      if (result.ok) drafts.saved(row.id, look);
+      return result;
+    });
   };
   const done = view.rows.filter((row) => !isEmptyLook(saved.get(row.id) ?? EMPTY_LOOK)).length;
-  return { of, type, leave, done, finished, said: saving.said, changes, grid };
+  return { of, type, leave, done, finished, said: saving.said, found: drafts.found, changes, grid };
 }
+
+const isNoteHalfTyped = (row: HiveLookRow | undefined, half: (id: string) => TypedHiveLook | null): boolean => {
+  const note = row && half(row.id)?.note;
+  return note !== undefined && note !== typedLook(row?.typed ?? null).note;
+};
 
 /** Enter goes down a hive, Tab goes across; a row is saved when a field of it is left. */
 export function HiveLookGrid({ view }: { view: HiveLookSheetView }) {
   const { sheet } = useWords().hives;
-  const { of, type, leave, done, finished, said, changes, grid } = useHiveLookGrid(view);
+  const { of, type, leave, done, finished, said, found, changes, grid } = useHiveLookGrid(view);
   return (
     <>
       <p className="soft" aria-live="polite">
@@ -90,6 +111,7 @@ export function HiveLookGrid({ view }: { view: HiveLookSheetView }) {
                 row={row}
                 look={of(row)}
                 said={said.get(row.id)}
+                found={found(row.id)}
                 current={index === grid.current}
                 onFocus={() => grid.setCurrent(index)}
                 onType={(change) => type(row, change)}
@@ -109,13 +131,15 @@ interface HiveRowProps {
   readonly row: HiveLookRow;
   readonly look: TypedHiveLook;
   readonly said: RowSaid | undefined;
+  /** Typed before the sheet was opened, and not saved. */
+  readonly found: boolean;
   readonly current: boolean;
   readonly onFocus: () => void;
   readonly onType: (change: Partial<TypedHiveLook>) => void;
   readonly onLeave: () => void;
 }
 
-function HiveRow({ row, look, said, current, onFocus, onType, onLeave }: HiveRowProps) {
+function HiveRow({ row, look, said, found, current, onFocus, onType, onLeave }: HiveRowProps) {
   const { hives: words } = useWords();
   const days = useDays();
   const field = (key: keyof TypedHiveLook, width: string) => (
@@ -147,18 +171,18 @@ function HiveRow({ row, look, said, current, onFocus, onType, onLeave }: HiveRow
           <SavedSign state={said?.state ?? (row.typed ? 'saved' : null)} />
         </td>
       </tr>
-      <Beside row={row} said={said} />
+      <Beside row={row} said={said} found={found} />
     </>
   );
 }
 
 /** What must be known before the lid is lifted, and what is odd about the row. */
-function Beside({ row, said }: { row: HiveLookRow; said: RowSaid | undefined }) {
-  const { hives: words } = useWords();
+function Beside({ row, said, found }: Pick<HiveRowProps, 'row' | 'said' | 'found'>) {
+  const { hives: words, frame } = useWords();
   const days = useDays();
   const told = said && (said.refusal || said.notReached || said.notices.length > 0) ? said : null;
   const reasons = leaveAloneTexts(row, words, days.short);
-  if (!told && reasons.length === 0) return null;
+  if (!told && !found && reasons.length === 0) return null;
   return (
     <tr>
       <td colSpan={7}>
@@ -167,6 +191,7 @@ function Beside({ row, said }: { row: HiveLookRow; said: RowSaid | undefined }) 
             <HandsOffSign /> {row.code}: {reason}
           </p>
         ))}
+        {found ? <p className="line-notice">{frame.rowDraft}</p> : null}
         {told ? <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} /> : null}
       </td>
     </tr>

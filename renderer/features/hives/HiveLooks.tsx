@@ -2,10 +2,12 @@ import { Button } from '@mui/material';
 import { type FormEvent, useState } from 'react';
 import type { HiveDetail } from '../../../shared/contract/hives.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { useTakeOut } from '../../client/taken-out.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
@@ -49,16 +51,17 @@ export function HiveLooks({ hive }: { hive: HiveDetail }) {
   );
 }
 
+const NOTHING_TYPED = { note: '', strength: '', food: '' };
+
 function LookForm({ colonyId }: { colonyId: string }) {
   const { hives: words } = useWords();
   const today = useToday();
   const [day, setDay] = useState<string | null>(today);
-  const [note, setNote] = useState('');
-  const [strength, setStrength] = useState('');
-  const [food, setFood] = useState('');
+  const { value: typed, set, found, forget } = useDraft(`look:${colonyId}`, NOTHING_TYPED);
   const record = useChange(ask.hives.recordHiveLook.mutate);
   const problem = useProblemOf(record.state.refusal);
   const five = (text: string) => (text.trim() === '' ? null : Number(text));
+  const type = (field: keyof typeof NOTHING_TYPED) => (text: string) => set((before) => ({ ...before, [field]: text }));
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (day === null) return;
@@ -66,32 +69,48 @@ function LookForm({ colonyId }: { colonyId: string }) {
       id: newId(),
       colonyId,
       lookedOn: day,
-      note,
-      strength: five(strength),
-      food: five(food),
+      note: typed.note,
+      strength: five(typed.strength),
+      food: five(typed.food),
     });
-    if (!saved) return;
-    for (const clear of [setNote, setStrength, setFood]) clear('');
+    if (saved) forget();
   };
   return (
     <form className="stack" onSubmit={(event) => void submit(event)}>
       <DayField label={words.one.lookDay} value={day} onChange={setDay} problem={problem('lookedOn')} />
-      <TextField label={words.one.lookNote} value={note} onChange={setNote} problem={problem('note')} multiline />
+      <TextField
+        label={words.one.lookNote}
+        value={typed.note}
+        onChange={type('note')}
+        problem={problem('note')}
+        multiline
+      />
       <div className="row">
         <TextField
           label={words.one.strength}
-          value={strength}
-          onChange={setStrength}
+          value={typed.strength}
+          onChange={type('strength')}
           numeric
           problem={problem('strength')}
         />
-        <TextField label={words.one.food} value={food} onChange={setFood} numeric problem={problem('food')} />
+        <TextField
+          label={words.one.food}
+          value={typed.food}
+          onChange={type('food')}
+          numeric
+          problem={problem('food')}
+        />
       </div>
       <div className="acts">
-        <Button type="submit" variant="outlined" disabled={record.state.busy || day === null || note.trim() === ''}>
+        <Button
+          type="submit"
+          variant="outlined"
+          disabled={record.state.busy || day === null || typed.note.trim() === ''}
+        >
           {words.one.addLook}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...record.state} ownFields={['lookedOn', 'note', 'strength', 'food']} />
     </form>
   );

@@ -2,10 +2,12 @@ import { Button } from '@mui/material';
 import { type FormEvent, useState } from 'react';
 import type { HiveRecords } from '../../../shared/contract/stock.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
@@ -60,7 +62,7 @@ function MoveForm({ colonyId }: { colonyId: string }) {
   const [yardId, setYardId] = useState('');
   const [place, setPlace] = useState('');
   const [paper, setPaper] = useState('');
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`hive-move-note:${colonyId}`, '');
   const list = useAnswer(['hives'], () => ask.hives.listHives.query());
   const move = useChange(ask.hives.moveHive.mutate);
   const problem = useProblemOf(move.state.refusal);
@@ -70,7 +72,8 @@ function MoveForm({ colonyId }: { colonyId: string }) {
     if (day === null) return;
     const to = { toYardId: textOrNull(yardId), place: textOrNull(place), paper: textOrNull(paper) };
     if (!(await move.run({ id: newId(), colonyId, movedOn: day, note: textOrNull(note), ...to }))) return;
-    for (const clear of [setPlace, setPaper, setNote]) clear('');
+    for (const clear of [setPlace, setPaper]) clear('');
+    forgetNote();
   };
   const yards = (list.data?.yards ?? []).map((yard) => ({ value: yard.id, text: yard.name }));
   return (
@@ -95,6 +98,7 @@ function MoveForm({ colonyId }: { colonyId: string }) {
           {words.add}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...move.state} ownFields={['movedOn', 'yardId', 'place', 'paper', 'note']} />
     </form>
   );

@@ -2,9 +2,11 @@ import { Button } from '@mui/material';
 import type { HiveDetail } from '../../../shared/contract/hives.ts';
 import { ROLES, type Role } from '../../../shared/model/colony.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -54,7 +56,7 @@ function Particulars({ hive }: { hive: HiveDetail }) {
   const [name, setName] = useFollowing(hive.name ?? '');
   const [line, setLine] = useFollowing(hive.motherLine ?? '');
   const [place, setPlace] = useFollowing(hive.place ?? '');
-  const [note, setNote] = useFollowing(hive.colony.note ?? '');
+  const { value: note, set: setNote, found } = useDraft(`hive-note:${hive.id}`, hive.colony.note ?? '');
   const [endedOn, setEndedOn] = useFollowing(hive.colony.endedOn);
   const save = useChange(ask.hives.saveHive.mutate);
   const problem = useProblemOf(save.state.refusal);
@@ -64,6 +66,7 @@ function Particulars({ hive }: { hive: HiveDetail }) {
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
+        setNote(note.trim());
         void save.run({
           ...hive.colony,
           code,
@@ -93,6 +96,7 @@ function Particulars({ hive }: { hive: HiveDetail }) {
           </span>
         ) : null}
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...save.state} ownFields={['code', 'name', 'note']} />
     </form>
   );

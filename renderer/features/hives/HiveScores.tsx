@@ -4,11 +4,13 @@ import { TRAIT_ROWS } from '../../../shared/biology/stock-traits.ts';
 import type { HiveRecords } from '../../../shared/contract/stock.ts';
 import { STOCK_TRAITS, type StockTrait } from '../../../shared/model/stock.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
@@ -63,7 +65,7 @@ function ScoreForm({ colonyId }: { colonyId: string }) {
   const [trait, setTrait] = useState<StockTrait>('gentleness');
   const [score, setScore] = useState('3');
   const [day, setDay] = useState<string | null>(today);
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`score-note:${colonyId}`, '');
   const record = useChange(ask.hives.recordScore.mutate);
   const problem = useProblemOf(record.state.refusal);
   const text = (value: number) => {
@@ -74,7 +76,7 @@ function ScoreForm({ colonyId }: { colonyId: string }) {
     event.preventDefault();
     if (day === null) return;
     const typed = { id: newId(), colonyId, trait, scoredOn: day, score: Number(score), note: note.trim() || null };
-    if (await record.run(typed)) setNote('');
+    if (await record.run(typed)) forgetNote();
   };
   return (
     <form className="stack prints" onSubmit={(event) => void submit(event)}>
@@ -101,6 +103,7 @@ function ScoreForm({ colonyId }: { colonyId: string }) {
           {words.add}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...record.state} ownFields={['scoredOn', 'note']} />
     </form>
   );

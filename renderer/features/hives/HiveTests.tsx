@@ -3,11 +3,13 @@ import { type FormEvent, useState } from 'react';
 import type { HiveRecords } from '../../../shared/contract/stock.ts';
 import { STOCK_TESTS, type StockTestKind } from '../../../shared/model/stock.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
@@ -70,7 +72,7 @@ function TestForm({ colonyId }: { colonyId: string }) {
   const [counted, setCounted] = useState('');
   const [outOf, setOutOf] = useState('50');
   const [hours, setHours] = useState('');
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`test-note:${colonyId}`, '');
   const record = useChange(ask.hives.recordTest.mutate);
   const problem = useProblemOf(record.state.refusal);
   const { counted: countedWord, outOf: outOfWord } = stock.tests[kind];
@@ -83,8 +85,10 @@ function TestForm({ colonyId }: { colonyId: string }) {
       outOf: outOfWord === null ? null : amountTyped(outOf),
       hours: ofCells ? amountTyped(hours) : null,
     };
-    if (await record.run({ id: newId(), colonyId, kind, testedOn: day, note: note.trim() || null, ...figures }))
+    if (await record.run({ id: newId(), colonyId, kind, testedOn: day, note: note.trim() || null, ...figures })) {
       setCounted('');
+      forgetNote();
+    }
   };
   return (
     <form className="stack prints" onSubmit={(event) => void submit(event)}>
@@ -112,6 +116,7 @@ function TestForm({ colonyId }: { colonyId: string }) {
           {words.add}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...record.state} ownFields={['testedOn', 'counted', 'outOf', 'hours', 'note']} />
     </form>
   );

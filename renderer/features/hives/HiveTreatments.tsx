@@ -2,9 +2,11 @@ import { Button } from '@mui/material';
 import { type FormEvent, useState } from 'react';
 import type { HiveRecords } from '../../../shared/contract/stock.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
@@ -45,7 +47,7 @@ function TreatmentForm({ colonyId }: { colonyId: string }) {
   const today = useToday();
   const [from, setFrom] = useState<string | null>(today);
   const [to, setTo] = useState<string | null>(null);
-  const [typed, setTyped] = useState(EMPTY);
+  const { value: typed, set: setTyped, found, forget } = useDraft(`treatment:${colonyId}`, EMPTY);
   const record = useChange(ask.hives.recordTreatment.mutate);
   const problem = useProblemOf(record.state.refusal);
   const field = (key: keyof typeof EMPTY) => (
@@ -63,7 +65,7 @@ function TreatmentForm({ colonyId }: { colonyId: string }) {
     const { product, ...rest } = typed;
     const texts = Object.fromEntries(Object.entries(rest).map(([key, text]) => [key, text.trim() || null]));
     const treatment = { id: newId(), colonyId, fromOn: from, toOn: to, product };
-    if (await record.run({ ...treatment, ...(texts as Record<keyof typeof rest, string | null>) })) setTyped(EMPTY);
+    if (await record.run({ ...treatment, ...(texts as Record<keyof typeof rest, string | null>) })) forget();
   };
   return (
     <form className="stack prints" onSubmit={(event) => void submit(event)}>
@@ -89,6 +91,7 @@ function TreatmentForm({ colonyId }: { colonyId: string }) {
           {words.add}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...record.state} ownFields={OWN_FIELDS} />
     </form>
   );

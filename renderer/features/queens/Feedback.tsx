@@ -3,10 +3,12 @@ import { type FormEvent, useState } from 'react';
 import type { QueenDetail } from '../../../shared/contract/queens.ts';
 import { FEEDBACK_OUTCOMES, type FeedbackOutcome } from '../../../shared/model/queen-story.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useToday, useWords } from '../../components/words.ts';
@@ -39,14 +41,14 @@ function FeedbackForm({ line }: { line: QueenDetail }) {
   const [outcome, setOutcome] = useState<FeedbackOutcome>('lays-well');
   const [day, setDay] = useState<string | null>(today);
   const [from, setFrom] = useState(line.queen.goneTo ?? '');
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`feedback-note:${line.queen.id}`, '');
   const record = useChange(ask.queens.recordFeedback.mutate);
   const problem = useProblemOf(record.state.refusal);
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (day === null) return;
     const told = { id: newId(), queenId: line.queen.id, toldOn: day, outcome };
-    if (await record.run({ ...told, toldBy: from.trim() || null, note: note.trim() || null })) setNote('');
+    if (await record.run({ ...told, toldBy: from.trim() || null, note: note.trim() || null })) forgetNote();
   };
   return (
     <form className="stack" onSubmit={(event) => void submit(event)}>
@@ -66,6 +68,7 @@ function FeedbackForm({ line }: { line: QueenDetail }) {
           {words.add}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...record.state} ownFields={['toldOn', 'toldBy', 'note']} />
     </form>
   );

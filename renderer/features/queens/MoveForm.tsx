@@ -3,10 +3,12 @@ import { type FormEvent, useCallback, useState } from 'react';
 import type { QueenDetail } from '../../../shared/contract/queens.ts';
 import { INTRODUCTION_WAYS, type IntroductionWay } from '../../../shared/model/queen-story.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useToday, useWords } from '../../components/words.ts';
@@ -55,7 +57,7 @@ function MoveFields({ line, place, onDone }: MoveFieldsProps) {
   const [way, setWay] = useState<IntroductionWay>('candy-cage');
   const [goneTo, setGoneTo] = useState('');
   const [price, setPrice] = useState('');
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`queen-move-note:${line.queen.id}`, '');
   const move = useChange(ask.queens.moveQueen.mutate);
   const problem = useProblemOf(move.state.refusal);
   const toPerson = place === 'given' || place === 'sold';
@@ -65,7 +67,9 @@ function MoveFields({ line, place, onDone }: MoveFieldsProps) {
     const toHive = place === 'in-hive' ? { colonyId: colonyId || null, way } : { colonyId: null, way: null };
     const toOther = { goneTo: goneTo.trim() || null, price: price.trim() || null, note: note.trim() || null };
     const done = await move.run({ id: newId(), queenId: line.queen.id, movedOn: day, place, ...toHive, ...toOther });
-    if (done && done.notices.length === 0) onDone();
+    if (!done) return;
+    forgetNote();
+    if (done.notices.length === 0) onDone();
   };
   return (
     <form className="stack" onSubmit={(event) => void submit(event)}>
@@ -102,6 +106,7 @@ function MoveFields({ line, place, onDone }: MoveFieldsProps) {
           {words.done}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...move.state} ownFields={['colonyId', 'goneTo', 'price', 'movedOn', 'note']} />
     </form>
   );

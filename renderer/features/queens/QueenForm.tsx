@@ -3,10 +3,12 @@ import { type FormEvent, useState } from 'react';
 import type { QueenLine } from '../../../shared/contract/queens.ts';
 import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useAnswer, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { useFollowing } from '../../components/following.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -28,12 +30,15 @@ export function QueenForm({
   const year = Number(useToday().slice(0, 4));
   const [fresh] = useState(() => freshQueen(year, lines));
   const [form, setForm] = useFollowing<Queen>(queen ?? fresh);
+  const note = useDraft(`queen-note:${queen?.id ?? 'new'}`, form.note ?? '');
   const change = (changes: Partial<Queen>) => setForm((before) => ({ ...before, ...changes }));
   const save = useChange(ask.queens.saveQueen.mutate);
   const problem = useProblemOf(save.state.refusal);
   const submit = async (event: FormEvent) => {
     event.preventDefault();
-    if (await save.run(form)) onClose();
+    if (!(await save.run({ ...form, note: text(note.value) }))) return;
+    note.forget();
+    onClose();
   };
   return (
     <Section
@@ -42,18 +47,13 @@ export function QueenForm({
     >
       <form className="stack prints" onSubmit={(event) => void submit(event)}>
         <QueenFields form={form} change={change} problem={problem} lines={lines} isNew={queen === null} />
-        <TextField
-          label={words.note}
-          value={form.note ?? ''}
-          onChange={(note) => change({ note: text(note) })}
-          problem={problem('note')}
-          multiline
-        />
+        <TextField label={words.note} value={note.value} onChange={note.set} problem={problem('note')} multiline />
         <div className="acts">
           <Button type="submit" variant="contained" disabled={save.state.busy || form.number.trim() === ''}>
             {words.save}
           </Button>
         </div>
+        <FoundDraft found={note.found} />
         <ChangeLines {...save.state} ownFields={OWN_FIELDS} />
       </form>
     </Section>

@@ -2,9 +2,11 @@ import { Button } from '@mui/material';
 import { type FormEvent, useState } from 'react';
 import type { IsoDay } from '../../../shared/kernel/day.ts';
 import { ask } from '../../client/client.ts';
+import { useDraft } from '../../client/drafts.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { DayField } from '../../components/DayField.tsx';
+import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
 import { NumberField } from './NumberField.tsx';
@@ -16,7 +18,7 @@ export function WishForm() {
   const [forWhom, setForWhom] = useState('');
   const [queens, setQueens] = useState<number | null>(null);
   const [wantedOn, setWantedBy] = useState<IsoDay | null>(null);
-  const [note, setNote] = useState('');
+  const { value: note, set: setNote, found, forget: forgetNote } = useDraft('wish-note', '');
   const [added, setAdded] = useState(0);
   const save = useChange(ask.season.saveWish.mutate);
   const problem = useProblemOf(save.state.refusal);
@@ -27,7 +29,7 @@ export function WishForm() {
     if (!(await save.run({ ...wish, note: note.trim() || null }))) return;
     setForWhom('');
     setQueens(null);
-    setNote('');
+    forgetNote();
     setAdded(added + 1);
   };
   return (
@@ -49,6 +51,7 @@ export function WishForm() {
           {words.add}
         </Button>
       </div>
+      <FoundDraft found={found} />
       <ChangeLines {...save.state} ownFields={['forWhom', 'wantedOn', 'note']} />
     </form>
   );

@@ -3,6 +3,7 @@ import type { Job } from '../../../shared/contract/today.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { ask } from '../../client/client.ts';
 import { newId } from '../../client/hooks.ts';
+import { type RowDrafts, useRowDrafts } from '../../client/row-drafts.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
 import { type RowSaid, useRowSaving } from '../../client/use-row-saving.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
@@ -22,7 +23,7 @@ interface TypedStep {
 export function StepGrid({ now }: { now: readonly Job[] }) {
   const { steps: words } = useWords().today;
   const [jobs] = useState(now);
-  const { typed, type, said, changes, finished, grid } = useStepGrid(jobs, now.map(jobId));
+  const { typed, type, said, notes, changes, finished, grid } = useStepGrid(jobs, now.map(jobId));
   const done = [...typed.values()].filter(({ result }) => result !== 'not-done').length;
   if (jobs.length === 0) return <p>{words.empty}</p>;
   return (
@@ -48,6 +49,7 @@ export function StepGrid({ now }: { now: readonly Job[] }) {
                 job={job}
                 typed={typed.get(jobId(job))}
                 said={said.get(jobId(job))}
+                notes={notes}
                 current={index === grid.current}
                 onFocus={() => grid.setCurrent(index)}
                 onNote={(note) => type(job, { note })}
@@ -68,6 +70,17 @@ function useStepGrid(jobs: readonly Job[], open: readonly string[]) {
   const [typed, setTyped] = useState<ReadonlyMap<string, TypedStep>>(new Map());
   const [finished, setFinished] = useState(false);
   const saving = useRowSaving();
+  const notes = useRowDrafts(
+    'step-note',
+    jobs.map((job) => ({ id: jobId(job), now: '' })),
+    (a, b) => a.trim() === b.trim(),
+  );
+  const [start] = useState(() =>
+    Math.max(
+      0,
+      jobs.findIndex((job) => notes.found(jobId(job))),
+    ),
+  );
   const seen = useRef(open.join());
   useEffect(() => {
     if (seen.current === open.join()) return;
@@ -82,15 +95,18 @@ function useStepGrid(jobs: readonly Job[], open: readonly string[]) {
     setFinished(false);
     const on = doneOn(next.result, today, job.expected);
     const { batchId, step } = job;
-    saving.save(jobId(job), () =>
-      on === null
-        ? ask.batches.unmarkStep.mutate({ batchId, step })
-        : ask.batches.markStep.mutate({ id: next.id, batchId, step, doneOn: on, note: next.note.trim() || null }),
-    );
+    saving.save(jobId(job), async () => {
+      if (on === null) return ask.batches.unmarkStep.mutate({ batchId, step });
+      const note = next.note.trim() || null;
+      const result = await ask.batches.markStep.mutate({ id: next.id, batchId, step, doneOn: on, note });
+      if (result.ok) notes.saved(jobId(job), next.note);
+      return result;
+    });
   };
   const grid = useRowGrid({
     rows: jobs.length,
-    start: 0,
+    start,
+    startInNote: notes.found(jobIdAt(jobs, start)),
     onKey: (row, key) => {
       const job = jobs[row];
       const result = stepResultOf(key);
@@ -105,26 +121,33 @@ function useStepGrid(jobs: readonly Job[], open: readonly string[]) {
         void changes.compare();
       }),
   });
-  return { typed, type, said: saving.said, changes, finished, grid };
+  return { typed, type, said: saving.said, notes, changes, finished, grid };
 }
+
+const jobIdAt = (jobs: readonly Job[], row: number): string => {
+  const job = jobs[row];
+  return job ? jobId(job) : '';
+};
 
 interface StepRowProps {
   readonly job: Job;
   readonly typed: TypedStep | undefined;
   readonly said: RowSaid | undefined;
+  readonly notes: RowDrafts<string>;
   readonly current: boolean;
   readonly onFocus: () => void;
   readonly onNote: (note: string) => void;
 }
 
-function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
-  const { today: words, stepTitles } = useWords();
+function StepRow({ job, typed, said, notes, current, onFocus, onNote }: StepRowProps) {
+  const { today: words, stepTitles, frame } = useWords();
   const days = useDays();
   const title = job.ownTitle ?? stepTitles[job.step];
   const where =
     job.where.kind === 'hive' ? job.where.code : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : '';
   const result = typed ? words.steps.results[typed.result] : null;
   const told = said && (said.refusal || said.notReached || said.notices.length > 0) ? said : null;
+  const found = notes.found(jobId(job));
   return (
     <>
       <tr data-row className={current ? 'current' : undefined} onFocus={onFocus}>
@@ -149,13 +172,19 @@ function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
           <SavedSign state={said?.state ?? null} />
         </td>
         <td>
-          <NoteInput label={`${title}, ${job.batch}, ${words.steps.columns.note}`} onNote={onNote} />
+          <NoteInput
+            label={`${title}, ${job.batch}, ${words.steps.columns.note}`}
+            half={notes.of(jobId(job)) ?? ''}
+            onType={(note) => notes.keep(jobId(job), note.trim() === '' ? null : note)}
+            onNote={onNote}
+          />
         </td>
       </tr>
-      {told ? (
+      {told || found ? (
         <tr>
           <td colSpan={6}>
-            <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} />
+            {found ? <p className="line-notice">{frame.rowDraft}</p> : null}
+            {told ? <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} /> : null}
           </td>
         </tr>
       ) : null}
@@ -163,9 +192,17 @@ function StepRow({ job, typed, said, current, onFocus, onNote }: StepRowProps) {
   );
 }
 
+interface NoteInputProps {
+  readonly label: string;
+  /** What was typed before and not saved. */
+  readonly half: string;
+  readonly onType: (note: string) => void;
+  readonly onNote: (note: string) => void;
+}
+
 /** Saved when it is left; a note alone says that the job was done today. */
-function NoteInput({ label, onNote }: { label: string; onNote: (note: string) => void }) {
-  const [note, setNote] = useState('');
+function NoteInput({ label, half, onType, onNote }: NoteInputProps) {
+  const [note, setNote] = useState(half);
   const [kept, setKept] = useState('');
   return (
     <input
@@ -175,7 +212,10 @@ function NoteInput({ label, onNote }: { label: string; onNote: (note: string) =>
       data-note
       autoComplete="off"
       value={note}
-      onChange={(event) => setNote(event.target.value)}
+      onChange={(event) => {
+        setNote(event.target.value);
+        onType(event.target.value);
+      }}
       onBlur={() => {
         if (note.trim() === kept.trim()) return;
         setKept(note);

@@ -1,6 +1,9 @@
+import type { Drafts } from '../../../shared/contract/drafts.ts';
 import type { Job } from '../../../shared/contract/today.ts';
 import { addDays, dayOfIso, earlierOf, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { unreachable } from '../../../shared/kernel/unreachable.ts';
+import { STEPS } from '../../../shared/model/step.ts';
+import { draftOf } from '../../client/draft-text.ts';
 
 /** What can be said of a job in the evening; number-pad twins as in the grid of looks. */
 export const STEP_KEYS = [
@@ -44,3 +47,14 @@ export function stillNoted<Note extends { readonly result: StepResult }>(
 }
 
 export const jobId = (job: Job): string => `${job.batchId} ${job.step}`;
+
+/** The notes half typed for jobs that are not among the open ones. */
+export function halfTypedNotes(drafts: Drafts, open: readonly string[]) {
+  return Object.entries(drafts).flatMap(([key, text]) => {
+    const [kind, job = ''] = key.split(':');
+    const [batchId = '', step] = job.split(' ');
+    const known = STEPS.find((one) => one === step);
+    const note = draftOf(text, '');
+    return kind === 'step-note' && known && note && !open.includes(job) ? [{ key, batchId, step: known, note }] : [];
+  });
+}

@@ -51,6 +51,10 @@ export const frame = {
     made: (pages: number) => (pages === 1 ? 'One page is ready.' : `${pages} pages are ready.`),
   },
   draft: 'Typed before and not saved yet. Save it, or change it.',
+  rowDraft: 'Typed before and not saved yet. Enter saves it.',
+  sheetDraft: (what: string) => `Half typed and not saved: ${what}`,
+  showDraft: 'Show it',
+  forgetDraft: 'Forget it',
   moreLines: (n: number) => `${n} more`,
   firstStart: {
     title: 'A workbook for your queens',

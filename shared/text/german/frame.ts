@@ -53,6 +53,10 @@ export const frame: Translation<typeof english> = {
   },
   search: 'suchen',
   draft: 'Früher eingegeben und noch nicht gespeichert. Speichern Sie es, oder ändern Sie es.',
+  rowDraft: 'Früher eingegeben und noch nicht gespeichert. Die Eingabetaste speichert es.',
+  sheetDraft: (what: string) => `Halb eingegeben und nicht gespeichert: ${what}`,
+  showDraft: 'Zeigen',
+  forgetDraft: 'Verwerfen',
   moreLines: (n: number) => `${n} weitere`,
   firstStart: {
     title: 'Ein Arbeitsbuch für Ihre Königinnen',

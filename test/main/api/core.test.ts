@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import { z } from 'zod';
@@ -240,4 +240,33 @@ test('a safety copy is made in the course of work, without anybody asking for it
   expect(await copies()).toEqual(['timer']);
   vi.advanceTimersByTime(120 * 60_000);
   expect(await copies()).toEqual(['timer']);
+});
+
+test('the first answer, and every one after it, goes before the thorough look, which holds up no saving', async () => {
+  vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
+  onTestFinished(() => void vi.useRealTimers());
+  const order: string[] = [];
+  let end = (): void => {};
+  const computer = aComputer();
+  const checkFile = () => {
+    order.push('look begins');
+    return new Promise<'sound'>((resolve) => {
+      end = () => resolve('sound');
+    });
+  };
+  const setting = { clock: aClock(), ids: countedIds(), places: computer };
+  const before = createCore(setting);
+  await begin(before);
+  await before.close();
+  const core = createCore({ ...setting, checkFile });
+  onTestFinished(() => core.close());
+  expect(await ask(core, 'workbook.getWorkbookState')).toMatchObject({ data: { open: { kind: 'real' } } });
+  order.push('first answer');
+  vi.advanceTimersByTime(15_000);
+  await vi.waitFor(() => expect(order).toContain('look begins'));
+  expect(await tell(core, 'settings.saveSettings', { theme: 'dark' })).toMatchObject({ ok: true });
+  order.push('saved');
+  end();
+  await vi.waitFor(() => expect(readdirSync(join(computer.programData, 'looking'))).toEqual([]));
+  expect(order).toEqual(['first answer', 'look begins', 'saved']);
 });

@@ -15,17 +15,17 @@ describe('the thorough look after opening', () => {
     return { ...house, file };
   }
 
-  test('finds nothing wrong with a file that is as it was, also after more was typed', () => {
+  test('finds nothing wrong with a file that is as it was, also after more was typed', async () => {
     const { start } = closedWithYards();
     const keeper = start();
-    keeper.copies.checkIfDue();
+    await keeper.copies.checkIfDue();
     addYard(keeper.current, 'b');
-    keeper.copies.checkIfDue();
+    await keeper.copies.checkIfDue();
     expect(keeper.copies.harm).toBeNull();
     expect(keeper.copies.list().hold).toBeNull();
   });
 
-  test('finds a value that was changed from outside, which opens without complaint, and keeps old copies', () => {
+  test('finds a value that was changed from outside, which opens without complaint, and keeps old copies', async () => {
     const { start, file } = closedWithYards();
     const bytes = readFileSync(file);
     // In the journal's own text, where no index and no check would miss it.
@@ -35,17 +35,17 @@ describe('the thorough look after opening', () => {
     const keeper = start();
     expect(yardsIn(keeper.current)).toEqual(['a']);
     expect(keeper.copies.harm).toBeNull();
-    keeper.copies.checkIfDue();
+    await keeper.copies.checkIfDue();
     expect(keeper.copies.harm).toEqual({ kind: 'changed', copyAt: '2026-06-01T12:00:00.000Z' });
     expect(keeper.copies.list().hold).toBe('harmed');
     keeper.copies.release();
-    keeper.copies.checkIfDue();
+    await keeper.copies.checkIfDue();
     expect(keeper.copies.list().hold).toBeNull();
     mustOk(keeper.copies.restore(String(keeper.copies.list().copies[0]?.id), null));
     expect(keeper.copies.harm).toBeNull();
   });
 
-  test('calls a broken index damage only when it is found twice', () => {
+  test('calls a broken index damage only when it is found twice', async () => {
     const { start, file } = closedWithYards();
     const db = new Database(file);
     const root = Number(
@@ -56,13 +56,13 @@ describe('the thorough look after opening', () => {
     bytes.fill(0, (root - 1) * 4096 + 8, root * 4096);
     writeFileSync(file, bytes);
     const keeper = start();
-    keeper.copies.checkIfDue();
+    await keeper.copies.checkIfDue();
     expect(keeper.copies.harm).toBeNull();
-    keeper.copies.checkIfDue();
+    await keeper.copies.checkIfDue();
     expect(keeper.copies.harm?.kind).toBe('damaged');
   });
 
-  test('does not mistake another state with the same number of changes for a changed file', () => {
+  test('does not mistake another state with the same number of changes for a changed file', async () => {
     const { start, clock } = closedWithYards();
     const keeper = start();
     const first = String(keeper.copies.list().copies[0]?.id);
@@ -72,7 +72,7 @@ describe('the thorough look after opening', () => {
     mustOk(keeper.copies.restore(first, null));
     clock.after += MINUTE;
     addYard(keeper.current, 'c');
-    keeper.copies.checkIfDue();
+    await keeper.copies.checkIfDue();
     expect(keeper.copies.harm).toBeNull();
   });
 });

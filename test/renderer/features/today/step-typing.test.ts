@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { doneOn, STEP_KEYS, stepResultOf, stillNoted } from '../../../../renderer/features/today/step-typing.ts';
+import {
+  doneOn,
+  halfTypedNotes,
+  STEP_KEYS,
+  stepResultOf,
+  stillNoted,
+} from '../../../../renderer/features/today/step-typing.ts';
 
 test('each answer has its own letter and number-pad twin', () => {
   const keys = STEP_KEYS.flatMap(({ key, digit }) => [key, digit]);
@@ -32,4 +38,16 @@ test('a job that is open once more is no longer noted as done, unless that is ju
   ] as const);
   const now = stillNoted(noted, ['taken back', 'being saved', 'not done'], (job) => job !== 'being saved');
   expect([...now.keys()]).toEqual(['being saved', 'done', 'not done']);
+});
+
+test('a note half typed for a job that is done by now is not lost from sight', () => {
+  const drafts = {
+    'step-note:b1 make-queenless': '"two frames fr"',
+    'step-note:b2 make-queenless': '"open"',
+    'step-note:b1 no-such-step': '"odd"',
+    'bar-counts:b1': '{"given":"1"}',
+  };
+  expect(halfTypedNotes(drafts, ['b2 make-queenless'])).toEqual([
+    { key: 'step-note:b1 make-queenless', batchId: 'b1', step: 'make-queenless', note: 'two frames fr' },
+  ]);
 });
