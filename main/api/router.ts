@@ -38,7 +38,7 @@ import {
   RecordFeeding,
   RemoveFeeding,
 } from '../../shared/contract/feeding.ts';
-import { CalendarChoice } from '../../shared/contract/files.ts';
+import { CalendarChoice, CalendarOf } from '../../shared/contract/files.ts';
 import { AnswerFollowUp } from '../../shared/contract/follow-ups.ts';
 import { BatchAsked, DrawnChoice, HiveAsked, PlanChoice } from '../../shared/contract/forecast.ts';
 import { GetRecord, ListSteps, UndoFrom } from '../../shared/contract/history.ts';
@@ -127,6 +127,7 @@ import { getFeedingSheet } from '../operations/feeding/get-feeding-sheet.ts';
 import { listFeedings } from '../operations/feeding/list-feedings.ts';
 import { recordFeeding } from '../operations/feeding/record-feeding.ts';
 import { removeFeeding } from '../operations/feeding/remove-feeding.ts';
+import { getStaleCalendar } from '../operations/files/get-stale-calendar.ts';
 import { previewCalendar } from '../operations/files/preview-calendar.ts';
 import { getRecord } from '../operations/history/get-record.ts';
 import { getUndoState } from '../operations/history/get-undo-state.ts';
@@ -314,6 +315,7 @@ export const appRouter = group({
     printCalibration: command(PrintCalibration, fetched.printCalibration),
   }),
   files: group({
+    getStaleCalendar: query(CalendarOf, getStaleCalendar),
     previewCalendar: query(CalendarChoice, previewCalendar),
     exportCalendar: command(CalendarChoice, fetched.exportCalendar),
     exportTables: command(ExportTables, fetched.exportTables),

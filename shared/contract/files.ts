@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
-import { CALENDAR_ALARMS } from '../model/calendar-export.ts';
+import { CALENDAR_ALARMS, type CalendarAlarm } from '../model/calendar-export.ts';
 import { IdField } from '../model/fields.ts';
 
 /** A file made for the person to keep: the window saves it, the browser downloads it. */
@@ -13,9 +13,14 @@ export interface MadeFile {
 export const CalendarChoice = z.object({
   /** Null = all batches that are planned or running. */
   batchId: IdField.nullable(),
-  alarm: z.enum(CALENDAR_ALARMS),
+  /** Null = for each event as last given out; none where there was no file yet. */
+  alarm: z.enum(CALENDAR_ALARMS).nullable(),
 });
 export type CalendarChoice = z.infer<typeof CalendarChoice>;
+
+/** The calendar of one batch, or of all where it is null. */
+export const CalendarOf = CalendarChoice.pick({ batchId: true });
+export type CalendarOf = z.infer<typeof CalendarOf>;
 
 /** What an event is to a calendar that took in the last file. */
 export type CalendarChange = 'new' | 'changed' | 'cancelled' | 'same';
@@ -35,7 +40,16 @@ export interface CalendarPreview {
   readonly lines: readonly CalendarLine[];
   /** Day of the last file of these batches; null when there was none. */
   readonly lastExportedOn: IsoDay | null;
+  /** Of the last file of these batches; none when there was none. */
+  readonly lastAlarm: CalendarAlarm;
   readonly batches: readonly { readonly id: string; readonly code: string }[];
+}
+
+/** What a calendar that took in the last file has wrong, or has not at all. */
+export interface StaleCalendar {
+  /** Day of that file. */
+  readonly since: IsoDay;
+  readonly lines: readonly CalendarLine[];
 }
 
 export interface CalendarMade extends MadeFile {

@@ -1,4 +1,4 @@
-import type { CalendarChange } from '../../../shared/contract/files.ts';
+import type { CalendarChange, CalendarLine } from '../../../shared/contract/files.ts';
 import { type Day, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import type { Id } from '../../../shared/kernel/id.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
@@ -28,7 +28,8 @@ export interface ExportedEvent {
 export interface CalendarScope {
   /** Null = all batches. */
   readonly batchId: Id | null;
-  readonly alarm: CalendarAlarm;
+  /** Null = for each event as last given out. */
+  readonly alarm: CalendarAlarm | null;
 }
 
 /**
@@ -43,11 +44,16 @@ export function nextEvents(desk: Desk, { batchId, alarm }: CalendarScope): reado
   } = desk;
   const say = { order: storedSettings(tables.settings).dateOrder, words: workbookWords(desk) };
   const sent = new Map(sentBefore(tables, batchId).map((row) => [row.id, row]));
+  const usual = lastExport(tables, batchId)?.alarm ?? 'none';
+  const withAlarm = ({ row, description }: PlannedEvent): PlannedEvent => ({
+    row: { ...row, alarm: alarm ?? sent.get(row.id)?.alarm ?? usual },
+    description,
+  });
   const running = runningBatches(tables, today).filter(({ batch }) => batchId === null || batch.id === batchId);
   const planned = running
-    .flatMap((one) => eventsOf(tables, one, today, alarm, say))
+    .flatMap((one) => eventsOf(tables, one, today, say))
     .filter(({ row }) => row.toOn >= isoOfDay(today) || sent.has(row.id))
-    .map((event) => comparedWith(sent.get(event.row.id) ?? null, event));
+    .map((event) => comparedWith(sent.get(event.row.id) ?? null, withAlarm(event)));
   const stillPlanned = new Set(planned.map(({ row }) => row.id));
   const takenBack = [...sent.values()]
     .filter((row) => !stillPlanned.has(row.id) && row.toOn >= isoOfDay(today))
@@ -57,6 +63,23 @@ export function nextEvents(desk: Desk, { batchId, alarm }: CalendarScope): reado
 
 export const sentBefore = (tables: Tables, batchId: Id | null): readonly CalendarExport[] =>
   batchId === null ? tables.calendarExports.all() : tables.calendarExports.where({ batchId });
+
+/** One of the events of the last file of these batches; null when there was none. */
+export const lastExport = (tables: Tables, batchId: Id | null): CalendarExport | null =>
+  sentBefore(tables, batchId)
+    .toSorted((a, b) => (a.exportedOn < b.exportedOn ? -1 : a.exportedOn > b.exportedOn ? 1 : 0))
+    .at(-1) ?? null;
+
+/** An event as it is shown beside the file. */
+export const calendarLine = (tables: Tables, { row, change, before }: ExportedEvent): CalendarLine => ({
+  uid: row.id,
+  batch: tables.batches.get(row.batchId)?.code ?? '',
+  summary: row.summary,
+  from: row.fromOn,
+  to: row.toOn,
+  change,
+  before,
+});
 
 interface Say {
   readonly order: DateOrder;
@@ -69,7 +92,6 @@ function eventsOf(
   tables: Tables,
   { batch, timetable }: RunningBatch,
   today: Day,
-  alarm: CalendarAlarm,
   { order, words }: Say,
 ): readonly PlannedEvent[] {
   return timetable.steps
@@ -90,7 +112,7 @@ function eventsOf(
         location: locationOf(tables, batch, step),
         category:
           step.kind === 'warning' ? words.calendarFile.categories.event : words.calendarFile.categories[step.kind],
-        alarm,
+        alarm: 'none',
         cancelled: false,
         exportedOn: isoOfDay(today),
       };

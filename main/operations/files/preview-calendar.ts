@@ -1,7 +1,7 @@
 import type { CalendarChoice, CalendarPreview } from '../../../shared/contract/files.ts';
 import { runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
-import { nextEvents, sentBefore } from './calendar-events.ts';
+import { calendarLine, lastExport, nextEvents } from './calendar-events.ts';
 
 /** What the next calendar file would hold, and what of it the phone does not know yet. */
 export function previewCalendar(desk: Desk, choice: CalendarChoice): CalendarPreview {
@@ -9,22 +9,11 @@ export function previewCalendar(desk: Desk, choice: CalendarChoice): CalendarPre
     workbook: { tables },
     today,
   } = desk;
-  const codes = new Map(tables.batches.all().map(({ id, code }) => [id, code]));
+  const last = lastExport(tables, choice.batchId);
   return {
-    lines: nextEvents(desk, choice).map(({ row, change, before }) => ({
-      uid: row.id,
-      batch: codes.get(row.batchId) ?? '',
-      summary: row.summary,
-      from: row.fromOn,
-      to: row.toOn,
-      change,
-      before,
-    })),
-    lastExportedOn:
-      sentBefore(tables, choice.batchId)
-        .map(({ exportedOn }) => exportedOn)
-        .toSorted()
-        .at(-1) ?? null,
+    lines: nextEvents(desk, choice).map((event) => calendarLine(tables, event)),
+    lastExportedOn: last?.exportedOn ?? null,
+    lastAlarm: last?.alarm ?? 'none',
     batches: runningBatches(tables, today).map(({ batch: { id, code } }) => ({ id, code })),
   };
 }

@@ -8,6 +8,7 @@ import { FlightLines } from '../../components/FlightLines.tsx';
 import { HistoryFold } from '../../components/HistoryFold.tsx';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
+import { StaleCalendar } from '../../components/StaleCalendar.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { BarCounts } from './BarCounts.tsx';
 import { BatchBoxes } from './BatchBoxes.tsx';
@@ -41,6 +42,7 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
     >
       <Facts batch={batch} />
       <BatchClashes batchId={batch.id} />
+      <StaleCalendar batchId={batch.id} />
       <Stream stream={batch.stream} />
       <div className="columns wide-left">
         <Timetable batch={batch} />

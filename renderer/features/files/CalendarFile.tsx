@@ -16,7 +16,7 @@ import { useDays, useWords } from '../../components/words.ts';
 export function CalendarFile() {
   const { calendarFile: words } = useWords();
   const [batchId, setBatchId] = useState('');
-  const [alarm, setAlarm] = useState<CalendarAlarm>('none');
+  const [alarm, setAlarm] = useState<CalendarAlarm | null>(null);
   const [outcome, setOutcome] = useState<string | null>(null);
   const choice = { batchId: batchId || null, alarm };
   const preview = useAnswer(['calendar-file', choice], () => ask.files.previewCalendar.query(choice));
@@ -39,7 +39,7 @@ export function CalendarFile() {
           />
           <ChoiceField
             label={words.reminder}
-            value={alarm}
+            value={alarm ?? preview.data?.lastAlarm ?? 'none'}
             choices={CALENDAR_ALARMS.map((value) => ({ value, text: words.alarms[value] }))}
             onChange={setAlarm}
           />

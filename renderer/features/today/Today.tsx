@@ -15,6 +15,7 @@ import { materialName } from '../../components/material-name.ts';
 import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
+import { StaleCalendar } from '../../components/StaleCalendar.tsx';
 import { useDays, useFirstWords } from '../../components/words.ts';
 import { FollowUps } from './FollowUps.tsx';
 import { QuietHives } from './QuietHives.tsx';
@@ -96,6 +97,7 @@ function Days({ view }: { view: TodayView }) {
           ) : null}
         </div>
       </div>
+      <StaleCalendar batchId={null} />
       <Week days={view.week} />
       <TodayWeather />
     </>

@@ -55,6 +55,17 @@ export const today = {
     read: (job: string, batch: string, where: string, due: string) =>
       `${job}, ${batch}${where ? `, ${where}` : ''}, ${due}. Type D, Y, P or a dot.`,
   },
+  calendar: {
+    stale: (day: string, n: number) =>
+      `Since the calendar file of ${day} ${n === 1 ? '1 event has' : `${n} events have`} changed; the phone does not know yet.`,
+    makeNew: 'Make a new file',
+    moved: (event: string, before: string, now: string) => `${event}: ${before} becomes ${now}`,
+    added: (event: string, day: string) => `${event}: new, ${day}`,
+    cancelled: (event: string) => `${event}: falls away`,
+    /** Its day is the same, but its end, place or wording is not. */
+    other: (event: string) => `${event}: changed`,
+    more: (n: number) => `${n} more`,
+  },
   emptyTitle: 'No batch is running.',
   empty: 'Start a batch, and its jobs and its quiet days appear here.',
   start: 'Start a batch',

@@ -62,6 +62,16 @@ export const today: Translation<typeof english> = {
     read: (job: string, batch: string, where: string, due: string) =>
       `${job}, ${batch}${where ? `, ${where}` : ''}, ${due}. Tippen Sie D, Y, P oder einen Punkt.`,
   },
+  calendar: {
+    stale: (day: string, n: number) =>
+      `Seit der Kalenderdatei vom ${day} ${n === 1 ? 'hat sich 1 Termin' : `haben sich ${n} Termine`} geändert; das Telefon weiß noch nichts davon.`,
+    makeNew: 'Neue Datei machen',
+    moved: (event: string, before: string, now: string) => `${event}: statt ${before} jetzt ${now}`,
+    added: (event: string, day: string) => `${event}: neu, ${day}`,
+    cancelled: (event: string) => `${event}: fällt weg`,
+    other: (event: string) => `${event}: geändert`,
+    more: (n: number) => `${n} weitere`,
+  },
   emptyTitle: 'Keine Serie läuft.',
   empty: 'Beginnen Sie eine Serie, und ihre Arbeiten und Ruhetage erscheinen hier.',
   start: 'Serie beginnen',
