@@ -49,7 +49,7 @@ export class BoxReader {
       boxType: box.boxType,
       note: box.note,
       retiredOn: box.retiredOn,
-      ...(placement ? this.#held(placement, box) : { ...EMPTY, ...freeOutlook(tables, box, this.#today) }),
+      ...(placement ? this.#held(placement, box) : this.#withoutCell(box)),
       ...(box.retiredOn === null ? {} : { state: 'retired', ...NO_OUTLOOK }),
     };
   }
@@ -69,6 +69,19 @@ export class BoxReader {
     this.#cellsComing =
       this.#cellsComing === undefined ? cellsComingSoon(this.#tables, this.#today) : this.#cellsComing;
     return this.#cellsComing;
+  }
+
+  /** Free, unless a queen with a number sits in it whose cell is of no batch of the workbook. */
+  #withoutCell(box: MatingBox): HeldBox {
+    const queen = this.#tables.queens.where({ boxId: box.id, place: 'in-box' })[0];
+    if (!queen) return { ...EMPTY, ...freeOutlook(this.#tables, box, this.#today) };
+    const look = this.#tables.boxLooks
+      .where({ boxId: box.id, placementId: null })
+      .toSorted((a, b) => (a.lookedOn < b.lookedOn ? -1 : 1))
+      .findLast(({ result }) => STATE_BY_RESULT[result] !== null);
+    const known = queen.provedOn !== null ? 'proved' : queen.firstEggsOn !== null ? 'laying' : 'virgin';
+    const seen = look ? { lastResult: look.result, lastLookOn: look.lookedOn } : {};
+    return { ...EMPTY, state: (look && STATE_BY_RESULT[look.result]) ?? known, queenNumber: queen.number, ...seen };
   }
 
   #held(placement: Placement, box: MatingBox): HeldBox {

@@ -30,9 +30,11 @@ function boxesOf(tables: Tables, batch: Batch, step: DatedStep): Pick<Job, 'wher
     .flatMap((placement) => tables.boxes.get(placement.boxId) ?? [])
     .toSorted((a, b) => a.walkOrder - b.walkOrder);
   if (waiting.length === 0) return isLook || placements.length > 0 ? null : { where: { kind: 'unknown' }, yard: null };
-  const yardId = waiting[0]?.yardId ?? null;
+  const yards = new Set(
+    waiting.flatMap(({ yardId }) => (yardId === null ? [] : (tables.yards.get(yardId)?.name ?? []))),
+  );
   return {
     where: { kind: 'boxes', codes: waiting.map((box) => box.code) },
-    yard: yardId === null ? null : (tables.yards.get(yardId)?.name ?? null),
+    yard: yards.size === 0 ? null : [...yards].join(', '),
   };
 }

@@ -34,7 +34,6 @@ export function plannedBatch(tables: Tables, { batch, timetable }: RunningBatch)
     breederId: batch.breederId,
     cells: isPlaced ? null : cellsOf(tallyOf(tables, batch), batch.cellsPlanned),
     barIds: tables.bars.where({ batchId: batch.id }).map((bar) => bar.id),
-    boxIds: [],
   };
 }
 
@@ -61,7 +60,6 @@ function isAhead(clash: Clash, today: Day): boolean {
       return clash.fliesFrom >= today;
     case 'builder-busy':
     case 'too-few-boxes':
-    case 'box-not-free':
     case 'must-step-away':
     case 'job-in-hands-off':
       return clash.on >= today;
@@ -76,10 +74,8 @@ export function clashList(tables: Tables, clashes: readonly Clash[]): ClashList 
     ...batchesIn(clash),
     ...('builderId' in clash ? [clash.builderId] : []),
     ...('hiveId' in clash ? [clash.hiveId] : []),
-    ...('boxId' in clash ? [clash.boxId] : []),
   ]);
-  const nameOf = (id: string): string | undefined =>
-    tables.batches.get(id)?.code ?? tables.colonies.get(id)?.code ?? tables.boxes.get(id)?.code;
+  const nameOf = (id: string): string | undefined => tables.batches.get(id)?.code ?? tables.colonies.get(id)?.code;
   return {
     clashes: clashes.map((clash) => ({ ...isoClash(clash), batchIds: batchesIn(clash) })),
     names: Object.fromEntries([...new Set(ids)].map((id) => [id, nameOf(id) ?? '']).filter(([, name]) => name !== '')),
@@ -99,12 +95,6 @@ function isoClash(clash: Clash): ClashOf<string> {
       return clash;
     case 'too-few-boxes':
       return { ...clash, on: isoOfDay(clash.on), deadline: isoOfDay(clash.deadline) };
-    case 'box-not-free':
-      return {
-        ...clash,
-        on: isoOfDay(clash.on),
-        freeFrom: clash.freeFrom === null ? null : isoOfDay(clash.freeFrom),
-      };
     case 'ages-mixed-on-bar':
       return { ...clash, on: isoOfDay(clash.on), otherOn: isoOfDay(clash.otherOn) };
     case 'must-step-away':

@@ -91,12 +91,6 @@ export const useLetterKeys = (): boolean => useContext(WordingContext).letterKey
 
 export const useTemperatureUnit = (): TemperatureUnit => useContext(WordingContext).temperature;
 
-/** A temperature kept in Celsius, in the degrees the person reads. */
-export function useDegrees(): (celsius: number) => string {
-  const { temperature, words } = useContext(WordingContext);
-  return (celsius) => celsiusText(celsius, temperature, words.language);
-}
-
 /** Amounts of feed in the measures the person reads, and the unit that is meant when none is typed. */
 export function useFeedAmounts() {
   const { measures, words } = useContext(WordingContext);

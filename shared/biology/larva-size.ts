@@ -1,8 +1,6 @@
-import { CUSTOM } from './sources.ts';
-
 /**
  * What a larva looks like at an age, hours since hatching. The shape is the better guide; millimetres are from memory
- * (Human et al. 2013, miscellaneous methods) and are shown as "about".
+ * (Human et al. 2013, miscellaneous methods) and are shown as "about"; the words are common practice, no source.
  */
 export const LARVA_SIZES = [
   { key: 'as-an-egg', hours: [0, 12], aboutMillimetres: [1.5, 1.8] },
@@ -18,4 +16,3 @@ export const LARVA_SIZES = [
   readonly aboutMillimetres: readonly [number, number];
 }[];
 export type LarvaSize = (typeof LARVA_SIZES)[number]['key'];
-export const LARVA_SIZE_SOURCE = `Human et al. 2013, from memory; ${CUSTOM}`;

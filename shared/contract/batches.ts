@@ -187,6 +187,13 @@ export type BatchesRefusal =
       readonly sealed: number;
     }
   | {
+      readonly kind: 'more-sealed-than-left';
+      readonly field: 'sealed';
+      readonly given: number;
+      readonly removed: number;
+      readonly sealed: number;
+    }
+  | {
       readonly kind: 'more-sealed-than-given';
       readonly field: 'sealed';
       readonly given: number;
@@ -227,6 +234,8 @@ export interface BatchRemoved {
   readonly batch: string;
   /** How many queens with a number came from it; they stay. */
   readonly queens: number;
+  /** Codes of hives that were made in its start form and were used by nothing else; they went with it. */
+  readonly hives: readonly string[];
 }
 
 /** What a change of a batch answers: the batch as it now stands, and what is odd about it. */

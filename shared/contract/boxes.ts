@@ -29,7 +29,13 @@ export const RecordLook = BoxLook.omit({ placementId: true }).extend({
 });
 export const ListLooks = z.object({ boxId: IdField });
 export const RemoveLook = z.object({ lookId: IdField });
-export const EndPlacement = z.object({ placementId: IdField, endedOn: IsoDayField, reason: z.enum(PLACEMENT_ENDS) });
+export const EndPlacement = z.object({
+  placementId: IdField,
+  endedOn: IsoDayField,
+  reason: z.enum(PLACEMENT_ENDS),
+  /** The hive the box was united with; missing = not said, or not united. */
+  unitedWith: IdField.optional(),
+});
 /** The proposal as it was shown; one that no longer stands is refused, so that nothing is ended unseen. */
 export const AcceptProposal = z.object({
   boxId: IdField,
@@ -123,6 +129,7 @@ export type BoxesRefusal =
       readonly batch: string;
       readonly since: IsoDay;
     }
+  | { readonly kind: 'box-holds-a-queen'; readonly field: 'boxes'; readonly box: string; readonly queen: string }
   | { readonly kind: 'box-retired'; readonly field: 'boxes'; readonly box: string }
   | {
       readonly kind: 'more-boxes-than-sealed-cells';

@@ -52,6 +52,14 @@ export type Notice =
   | { readonly kind: 'low-take'; readonly field: string; readonly given: number; readonly taken: number }
   | { readonly kind: 'many-cells-for-builder'; readonly cells: number; readonly usualMost: number }
   | { readonly kind: 'look-during-hands-off'; readonly box: string; readonly until: string }
+  | { readonly kind: 'move-during-hands-off'; readonly hive: string; readonly until: string }
+  | {
+      readonly kind: 'two-cells-that-day';
+      readonly box: string;
+      readonly batch: string;
+      /** Counts for the cell put in on that day, or for the one taken out. */
+      readonly which: 'new' | 'earlier';
+    }
   | { readonly kind: 'late-for-mating'; readonly box: string; readonly daysSinceEmergence: number }
   | { readonly kind: 'early-result'; readonly box: string; readonly result: string; readonly daysSincePlaced: number }
   | { readonly kind: 'box-just-emptied'; readonly box: string; readonly from: string }

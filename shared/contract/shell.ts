@@ -4,15 +4,8 @@
  */
 export type ShellAnswer<Value> = { readonly available: false } | ({ readonly available: true } & Value);
 
-export interface PickFile {
-  readonly title: string;
-}
 export type PickedFile = ShellAnswer<{ readonly path: string | null }>;
 
-export interface SaveFile {
-  readonly name: string;
-  readonly base64: string;
-}
 /** `path` is null when the person left the dialog; `failed` when the place could not be written. */
 export type SavedFile = ShellAnswer<{ readonly path: string | null; readonly failed: boolean }>;
 

@@ -12,6 +12,7 @@ export interface Job {
     | { readonly kind: 'hive'; readonly id: string; readonly code: string }
     | { readonly kind: 'boxes'; readonly codes: readonly string[] }
     | { readonly kind: 'unknown' };
+  /** All yards it is done in, in walking order. */
   readonly yard: string | null;
   readonly earliest: IsoDay;
   readonly expected: IsoDay;

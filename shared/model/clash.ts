@@ -11,8 +11,6 @@ export interface PlannedBatch {
   /** Cells expected in the builder: counted where a count was made, else planned; null = not known. */
   readonly cells: number | null;
   readonly barIds: readonly string[];
-  /** Boxes the person has chosen for its cells. */
-  readonly boxIds: readonly string[];
 }
 
 export interface PlannedBox {
@@ -64,13 +62,6 @@ export type ClashOf<On> =
       /** Last day on which all these cells can still be placed, and boxes free by then. */
       readonly deadline: On;
       readonly freeByDeadline: number;
-    }
-  | {
-      readonly kind: 'box-not-free';
-      readonly batch: string;
-      readonly boxId: string;
-      readonly on: On;
-      readonly freeFrom: On | null;
     }
   | {
       readonly kind: 'ages-mixed-on-bar';

@@ -13,6 +13,8 @@ export type ChangeWords =
       readonly batch: string;
       /** With a number; they stay. */
       readonly queens: number;
+      /** Codes of hives made in its start form and used by nothing else; missing in steps written before there was such a thing. */
+      readonly hives?: readonly string[];
     }
   | { readonly did: 'add-bar' | 'record-bar-counts'; readonly batch: string; readonly bar: number | null }
   | { readonly did: 'mark-step' | 'unmark-step' | 'move-step'; readonly batch: string; readonly step: Step }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { CodeField, IdField, IsoDayField, NameField, NoteField } from './fields.ts';
 
-export const QUEEN_PLACES = ['in-box', 'caged', 'in-hive', 'given', 'sold', 'dead', 'lost'] as const;
+export const QUEEN_PLACES = ['in-box', 'caged', 'in-hive', 'given', 'sold', 'dead', 'lost', 'unknown'] as const;
 export type QueenPlace = (typeof QUEEN_PLACES)[number];
 
 /** A queen worth a number. Her year colour is reckoned from `bornIn`, never stored. */

@@ -79,19 +79,6 @@ const missingBoxes: Check = (batches, boxes) => {
   });
 };
 
-const boxesInUse: Check = (batches, boxes) => {
-  const boxById = new Map(boxes.map((box) => [box.id, box]));
-  return batches.flatMap((batch) => {
-    const step = stepOf(batch.timetable, 'place-cells');
-    if (!step || step.doneOn !== null) return [];
-    return batch.boxIds.flatMap((boxId): readonly Clash[] => {
-      const freeFrom = boxById.get(boxId)?.freeFrom ?? null;
-      if (freeFrom !== null && freeFrom <= step.expected) return [];
-      return [{ kind: 'box-not-free', batch: batch.id, boxId, on: step.expected, freeFrom }];
-    });
-  });
-};
-
 const mixedBars: Check = (batches) =>
   pairs(batches).flatMap(([one, other]) =>
     one.timetable.larvaeGivenOn === other.timetable.larvaeGivenOn
@@ -131,7 +118,6 @@ const CHECKS: readonly Check[] = [
   busyBuilders,
   crowdedBuilders,
   missingBoxes,
-  boxesInUse,
   mixedBars,
   awayDays,
   jobsInHandsOff,

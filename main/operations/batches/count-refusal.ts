@@ -11,7 +11,12 @@ export function countRefusal({
 }: Readonly<Record<CountedStage, number | null>>): Refusal | null {
   const entered = taken === null ? null : taken - (removed ?? 0);
   const [trouble] = checkStageCounts({ given, taken, sealed }, { sealed: entered });
-  if (!trouble) return null;
+  if (!trouble) {
+    // Not more were taken than were given, so not more can be left than those without the removed ones.
+    const most = taken === null && given !== null && removed !== null ? given - removed : null;
+    if (most === null || sealed === null || sealed <= most) return null;
+    return { kind: 'more-sealed-than-left', field: 'sealed', given: given ?? 0, removed: removed ?? 0, sealed };
+  }
   if (trouble.field === 'taken')
     return { kind: 'more-taken-than-given', field: 'taken', given: given ?? 0, taken: taken ?? 0 };
   if (trouble.kind === 'enteredNotAWholeNumber')

@@ -26,7 +26,6 @@ export function previewClashes(desk: Desk, input: z.infer<typeof BatchPreview>):
     breederId: input.breederId,
     cells: input.cellsPlanned,
     barIds: [],
-    boxIds: [],
   });
   return ok(clashList(tables, clashesOf(clashes, THIS_BATCH)));
 }

@@ -9,16 +9,19 @@ import { motherOf } from '../../engine/pedigree/mother-lines.ts';
 import type { Table, Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
 import { readPedigree } from '../queen-pedigree.ts';
+import { hivesMadeWith } from './hives-made-with.ts';
 
 /**
  * Takes a batch out that was started by mistake, with its bars, counts, days, sightings and cells. Its boxes are as they
- * were before its cells came; what was seen in them, and queens with a number, are facts and stay.
+ * were before its cells came; what was seen in them, and queens with a number, are facts and stay, each in the box she is
+ * in. Hives that were made on the way and are used by nothing else go too.
  */
 export function removeBatch({ workbook }: Desk, { batchId }: z.infer<typeof BatchId>): Result<BatchRemoved, Refusal> {
-  const naming = (_: Tables, { batch, queens }: BatchRemoved) => ({ did: 'remove-batch', batch, queens }) as const;
+  const naming = (_: Tables, gone: BatchRemoved) => ({ did: 'remove-batch', ...gone }) as const;
   return workbook.change(naming, (tables) => {
     const batch = tables.batches.get(batchId);
     if (!batch) return refuse({ kind: 'batch-not-found' });
+    const hives = hivesMadeWith(workbook, tables, batch);
     const queens = freeQueens(tables, batchId);
     for (const placement of tables.placements.where({ batchId })) removeCell(tables, placement);
     const { counts, bars, stepsDone, stepMoves, observations } = tables;
@@ -29,7 +32,11 @@ export function removeBatch({ workbook }: Desk, { batchId }: z.infer<typeof Batc
     removeAll(observations, observations.where({ batchId }));
     tables.tallies.remove(batchId);
     tables.batches.remove(batchId);
-    return ok({ batch: batch.code, queens });
+    for (const { id } of hives) {
+      removeAll(tables.colonyRoles, tables.colonyRoles.where({ colonyId: id }));
+      tables.colonies.remove(id);
+    }
+    return ok({ batch: batch.code, queens, hives: hives.map(({ code }) => code) });
   });
 }
 

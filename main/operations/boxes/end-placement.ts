@@ -17,9 +17,12 @@ export function endPlacement(desk: Desk, input: z.infer<typeof EndPlacement>): R
     if (!placement) return refuse({ kind: 'placement-not-found' });
     if (input.endedOn < placement.placedOn)
       return refuse({ kind: 'look-before-placing', field: 'endedOn', placedOn: placement.placedOn });
+    const { unitedWith } = input;
+    if (unitedWith !== undefined && !tables.colonies.get(unitedWith))
+      return refuse({ kind: 'hive-missing', field: 'colonyId' });
     const ended = { ...placement, endedOn: input.endedOn, endReason: input.reason };
     tables.placements.update(ended);
-    leaveEndedBox(tables, desk.ids, ended);
+    leaveEndedBox(tables, desk.ids, ended, unitedWith ?? null);
     dropLooksAgain(tables, placement.boxId);
     keepTally(tables, placement.batchId);
     const box = tables.boxes.get(placement.boxId);

@@ -54,6 +54,8 @@ function findBoxes(tables: Tables, codes: readonly string[]): Result<readonly Ma
       const batch = tables.batches.get(held.batchId)?.code ?? '';
       return refuse({ kind: 'box-holds-a-cell', field: 'boxes', box: code, batch, since: held.placedOn });
     }
+    const queen = tables.queens.where({ boxId: box.id, place: 'in-box' })[0]?.number;
+    if (queen !== undefined) return refuse({ kind: 'box-holds-a-queen', field: 'boxes', box: code, queen });
     boxes.push(box);
   }
   return ok(boxes.toSorted((a, b) => a.walkOrder - b.walkOrder));

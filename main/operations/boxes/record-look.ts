@@ -38,7 +38,8 @@ export function applyLook(
 ): Result<LookSaved, Refusal> {
   const box = tables.boxes.get(typed.boxId);
   if (!box) return refuse({ kind: 'box-not-found', field: 'boxId', code: typed.boxId });
-  const placement = placementOn(tables, box, typed.lookedOn);
+  const onThatDay = placementsOn(tables, box, typed.lookedOn);
+  const placement = meantBy(tables, onThatDay, typed) ?? openPlacement(tables, box);
   if (placement && typed.lookedOn < placement.placedOn)
     return refuse({ kind: 'look-before-placing', field: 'lookedOn', placedOn: placement.placedOn });
   const isNews = isNewest(tables, typed);
@@ -53,7 +54,7 @@ export function applyLook(
   const reader = new BoxReader(tables, desk.today);
   return ok({
     row: lookRow(tables, reader, box, typed.lookedOn),
-    notices: lookNotices(desk, reader, box, placement, typed),
+    notices: [...swapNotice(tables, box, onThatDay, placement), ...lookNotices(desk, reader, box, placement, typed)],
   });
 }
 
@@ -74,11 +75,47 @@ function closeLooksAgain(tables: Tables, { boxId, lookedOn }: TypedLook): void {
     tables.followUps.update({ ...wanted, doneOn: lookedOn, answer: 'well' });
 }
 
-/** The placement the look belongs to: the one that was in the box on that day, else the one in it now. */
-function placementOn(tables: Tables, box: MatingBox, on: string): Placement | null {
-  const placements = tables.placements.where({ boxId: box.id });
-  const then = placements.find((one) => one.placedOn <= on && (one.endedOn === null || on <= one.endedOn));
-  return then ?? placements.find((one) => one.endedOn === null) ?? null;
+/** The cells that were in the box on a day, the earlier first: two where it was emptied and filled again on it. */
+const placementsOn = ({ placements }: Tables, box: MatingBox, on: string): readonly Placement[] =>
+  placements
+    .where({ boxId: box.id })
+    .filter((one) => one.placedOn <= on && (one.endedOn === null || on <= one.endedOn))
+    .toSorted((a, b) => (a.placedOn < b.placedOn ? -1 : a.placedOn > b.placedOn ? 1 : a.endedOn === null ? 1 : -1));
+
+const openPlacement = ({ placements }: Tables, box: MatingBox): Placement | null =>
+  placements.where({ boxId: box.id, endedOn: null })[0] ?? null;
+
+/**
+ * The placement the look belongs to. Of a cell that was put in on that very day there is nothing to see but the cell, so
+ * anything else was seen of the one before; a look that is only corrected stays where it was.
+ */
+function meantBy(
+  tables: Tables,
+  onThatDay: readonly Placement[],
+  { boxId, lookedOn, result }: TypedLook,
+): Placement | null {
+  const known = tables.boxLooks.where({ boxId, lookedOn })[0];
+  const same = known?.result === result ? onThatDay.find(({ id }) => id === known.placementId) : undefined;
+  return same ?? (result === 'cell' ? onThatDay.at(-1) : onThatDay[0]) ?? null;
+}
+
+/** Where two cells were in the box on that day it is said for which of them the look counts. */
+function swapNotice(
+  { batches }: Tables,
+  box: MatingBox,
+  onThatDay: readonly Placement[],
+  placement: Placement | null,
+): readonly Notice[] {
+  if (onThatDay.length < 2 || placement === null) return [];
+  const batch = batches.get(placement.batchId)?.code ?? '';
+  return [
+    {
+      kind: 'two-cells-that-day',
+      box: box.code,
+      batch,
+      which: placement.id === onThatDay.at(-1)?.id ? 'new' : 'earlier',
+    },
+  ];
 }
 
 /** Writes the look, and answers the placement that the same look belonged to before: it may have been another batch's. */

@@ -45,6 +45,6 @@ function moveNotices({ today }: Desk, tables: Tables, colony: Colony, movedOn: s
   const on = dayOfIso(movedOn);
   if (on > today) notices.push({ kind: 'day-in-future', field: 'movedOn', day: movedOn });
   const shut = handsOffOn(runningBatches(tables, today), on).find((one) => one.colonyId === colony.id);
-  if (shut) notices.push({ kind: 'look-during-hands-off', box: colony.code, until: isoOfDay(shut.span.to) });
+  if (shut) notices.push({ kind: 'move-during-hands-off', hive: colony.code, until: isoOfDay(shut.span.to) });
   return notices;
 }

@@ -9,9 +9,8 @@ import { headOn } from '../../engine/pedigree/hive-stays.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
-import { dropLooksAgain, writeQueenMove } from '../queen-moves.ts';
+import { freeHerBox, writeQueenMove } from '../queen-moves.ts';
 import { staysOf } from '../queen-pedigree.ts';
-import { keepTally } from '../tally-keeping.ts';
 import { QueenReader } from './queen-lines.ts';
 
 type Move = z.infer<typeof MoveQueen>;
@@ -47,17 +46,6 @@ function dayRefusal(tables: Tables, { batchId }: Queen, { movedOn }: Move): Refu
   if (!batch) return null;
   const bornOn = isoOfDay(timetableOf(tables, batch).emergence.earliest);
   return movedOn < bornOn ? { kind: 'queen-moved-before-birth', field: 'movedOn', bornOn } : null;
-}
-
-/** Leaving her box completes the cell's story: caught, or failed where she is dead or lost. */
-function freeHerBox(tables: Tables, queen: Queen, { place, movedOn }: Move): void {
-  if (queen.placementId === null || place === 'in-box') return;
-  const placement = tables.placements.get(queen.placementId);
-  if (!placement || placement.endedOn !== null || movedOn < placement.placedOn) return;
-  const endReason = place === 'dead' || place === 'lost' ? 'failed' : 'caught';
-  tables.placements.update({ ...placement, endedOn: movedOn, endReason });
-  dropLooksAgain(tables, placement.boxId);
-  keepTally(tables, placement.batchId);
 }
 
 const LEAVES_YOUNG: readonly string[] = ['in-hive', 'given', 'sold'];

@@ -6,6 +6,7 @@ import type { Queen } from '../../../shared/model/queen.ts';
 import { isOwnAncestor } from '../../engine/pedigree/mother-lines.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
+import { freeHerBox } from '../queen-moves.ts';
 import { readPedigree } from '../queen-pedigree.ts';
 import { QueenReader } from './queen-lines.ts';
 
@@ -15,11 +16,13 @@ export function saveQueen(desk: Desk, queen: Queen): Result<QueenLine, Refusal> 
     const refusal = numberRefusal(tables, queen) ?? datesRefusal(queen) ?? motherRefusal(tables, queen);
     if (refusal) return refuse(refusal);
     const known = tables.queens.get(queen.id);
-    if (known) tables.queens.update(queen);
-    else tables.queens.insert(queen);
+    const saved = queen.place === 'in-box' ? queen : { ...queen, boxId: null };
+    if (known) tables.queens.update(saved);
+    else tables.queens.insert(saved);
     if (!known || known.place !== queen.place || known.colonyId !== queen.colonyId || known.goneTo !== queen.goneTo)
-      keepMove(desk, tables, queen, known === null);
-    return ok(new QueenReader(tables).line(queen));
+      keepMove(desk, tables, saved, known === null);
+    if (known?.place === 'in-box') freeHerBox(tables, known, { place: queen.place, movedOn: isoOfDay(desk.today) });
+    return ok(new QueenReader(tables).line(saved));
   });
 }
 

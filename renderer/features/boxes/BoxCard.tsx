@@ -3,7 +3,7 @@ import { type FormEvent, useState } from 'react';
 import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import { PLACEMENT_ENDS, type PlacementEnd } from '../../../shared/model/mating-box.ts';
 import { ask } from '../../client/client.ts';
-import { useChange } from '../../client/hooks.ts';
+import { useAnswer, useChange } from '../../client/hooks.ts';
 import { useRecordHistory } from '../../client/record-history.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
@@ -60,7 +60,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
       <BoxLooks boxId={box.id} />
       <BoxFeeding boxId={box.id} />
       <HistoryFold {...history} />
-      {box.placementId ? <FreeForm placementId={box.placementId} /> : null}
+      {box.placementId ? <FreeForm placementId={box.placementId} queen={box.queenNumber} /> : null}
       <details>
         <summary>{words.particulars}</summary>
         <BoxParticulars box={box} />
@@ -70,16 +70,18 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
   );
 }
 
-function FreeForm({ placementId }: { placementId: string }) {
+function FreeForm({ placementId, queen }: { placementId: string; queen: string | null }) {
   const { boxes: words } = useWords();
   const today = useToday();
   const [reason, setReason] = useState<PlacementEnd>('caught');
+  const [hive, setHive] = useState('');
   const [day, setDay] = useState<string | null>(today);
   const end = useChange(ask.boxes.endPlacement.mutate);
   const problem = useProblemOf(end.state.refusal);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    if (day !== null) void end.run({ placementId, endedOn: day, reason });
+    const united = reason === 'united' && hive !== '' ? { unitedWith: hive } : {};
+    if (day !== null) void end.run({ placementId, endedOn: day, reason, ...united });
   };
   return (
     <form className="row" onSubmit={submit}>
@@ -89,12 +91,31 @@ function FreeForm({ placementId }: { placementId: string }) {
         choices={PLACEMENT_ENDS.map((value) => ({ value, text: words.ends[value] }))}
         onChange={setReason}
       />
+      {reason === 'united' && queen !== null ? <HiveOf queen={queen} hive={hive} onChange={setHive} /> : null}
       <DayField label={words.freeDay} value={day} onChange={setDay} problem={problem('endedOn', 'lookedOn')} />
       <Button type="submit" variant="outlined" disabled={end.state.busy || day === null}>
         {words.free}
       </Button>
       <ChangeLines {...end.state} ownFields={['endedOn', 'lookedOn']} />
     </form>
+  );
+}
+
+/** A queen with a number goes along: into which hive? */
+function HiveOf({ queen, hive, onChange }: { queen: string; hive: string; onChange: (id: string) => void }) {
+  const { boxes: words } = useWords();
+  const hives = useAnswer(['hives'], () => ask.hives.listHives.query());
+  const choices = (hives.data?.hives ?? []).map(({ id, code, name }) => ({
+    value: id,
+    text: [code, name].filter(Boolean).join(' '),
+  }));
+  return (
+    <ChoiceField
+      label={words.unitedWith(queen)}
+      value={hive}
+      choices={[{ value: '', text: words.notSaid }, ...choices]}
+      onChange={onChange}
+    />
   );
 }
 

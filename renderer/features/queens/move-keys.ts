@@ -1,7 +1,7 @@
 import type { QueenPlace } from '../../../shared/model/queen.ts';
 
 /** Where a queen can be sent from her page. */
-export type MovePlace = Exclude<QueenPlace, 'in-box'>;
+export type MovePlace = Exclude<QueenPlace, 'in-box' | 'unknown'>;
 export const MOVE_PLACES: readonly MovePlace[] = ['given', 'sold', 'in-hive', 'caged', 'dead', 'lost'];
 
 const KEYS: Readonly<Record<string, MovePlace>> = {

@@ -128,7 +128,7 @@ export const batches = {
     saveNotes: 'Save notes',
     removeBatch: 'Take this batch out',
     removeBatchHint:
-      'For a batch that was started by mistake. Bars, counts, days and cells go with it; looks and queens with a number stay. It can be undone.',
+      'For a batch that was started by mistake. Bars, counts, days and cells go with it, and a hive that was added in its form and used for nothing else; looks and queens with a number stay. It can be undone.',
     closeBatch: 'Close this batch',
     closedOn: (day: string) => `Closed on ${day}`,
     gone: 'This batch is not in the workbook.',

@@ -22,6 +22,8 @@ export const boxes = {
   free: 'Free a box',
   freeReason: 'Why',
   freeDay: 'On',
+  unitedWith: (queen: string) => `Hive that queen ${queen} is in now`,
+  notSaid: 'not said',
   ends: PLACEMENT_ENDS,
   states: {
     free: 'free',

@@ -52,10 +52,6 @@ function clashText(clash: Clash, names: ClashNames): string {
       return `${batch(clash.batch)} has ${clash.cells} cells in ${hive(clash.builderId)}; about ${clash.usualMost} is what one builder finishes well. Share them over ${clash.builders} builders, or start fewer.`;
     case 'too-few-boxes':
       return `On ${day(clash.on)} ${clash.cells === 1 ? 'one cell is' : `up to ${clash.cells} cells are`} ripe, and ${boxes(clash.freeBoxes)} free. ${boxRemedy(clash, day)}`;
-    case 'box-not-free':
-      return clash.freeFrom === null
-        ? `${box(clash.boxId)} is still in use on ${day(clash.on)}, when ${batch(clash.batch)} places its cells. Choose another box, or close what is in it.`
-        : `${box(clash.boxId)} is not free before ${day(clash.freeFrom)}, but ${batch(clash.batch)} places its cells on ${day(clash.on)}. Choose another box.`;
     case 'ages-mixed-on-bar':
       return `One bar holds cells of ${batch(clash.batch)}, given ${day(clash.on)}, and of ${batch(clash.other)}, given ${day(clash.otherOn)}. The older queens would destroy the younger cells: mark them, or move one set to a bar of its own.`;
     case 'must-step-away':

@@ -32,8 +32,8 @@ export const CHANGES: Sentences = {
   'start-batch': ({ batch }) => `Start batch ${batch}`,
   'edit-batch': ({ batch }) => `Notes on ${batch}`,
   'close-batch': ({ batch }) => `Close ${batch}`,
-  'remove-batch': ({ batch, queens: n }) =>
-    `Batch ${batch} taken out${n === 0 ? '' : n === 1 ? ', 1 queen stays' : `, ${n} queens stay`}`,
+  'remove-batch': ({ batch, queens: n, hives = [] }) =>
+    `Batch ${batch} taken out${hives.length === 0 ? '' : ` with ${hives.length === 1 ? 'hive' : 'hives'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 queen stays' : `, ${n} queens stay`}`,
   'print-labels': ({ batch }) => `Labels of ${batch} noted as printed`,
   'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
   'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,

@@ -83,24 +83,3 @@ export const BOX_TYPE_WORDS = {
   'two-three-frame': { name: '2–3-frame nucleus', line: 'Full-sized combs, one with brood.' },
   'four-six-frame': { name: '4–6-frame nucleus', line: 'A small colony; the queen may stay in it.' },
 } as const satisfies Record<BoxType, Named>;
-
-export const TIME_OF_DAY_WORDS = {
-  any: 'any time of day',
-  'warm-hours': 'in the warm hours',
-  morning: 'in the morning',
-  afternoon: 'in the afternoon',
-  evening: 'in the evening',
-  'before-11-or-after-16': 'before 11 or after 16 o’clock',
-} as const satisfies Record<TimeOfDay, string>;
-
-export const HARDNESS_WORDS = {
-  must: 'must be done',
-  should: 'should be done',
-  may: 'only where it applies',
-} as const satisfies Record<Hardness, string>;
-
-export const CONFIDENCE_WORDS = {
-  high: 'well established',
-  medium: 'fairly sure',
-  low: 'common practice',
-} as const satisfies Record<Confidence, string>;

@@ -8,4 +8,5 @@ export const QUEEN_PLACES = {
   sold: 'sold',
   dead: 'dead',
   lost: 'lost',
+  unknown: 'in a place not known',
 } as const satisfies Record<QueenPlace, string>;

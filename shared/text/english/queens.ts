@@ -85,7 +85,7 @@ export const queens = {
       caged: 'Cage',
       dead: 'Dead',
       lost: 'Lost',
-    } satisfies Record<Exclude<QueenPlace, 'in-box'>, string>,
+    } satisfies Record<Exclude<QueenPlace, 'in-box' | 'unknown'>, string>,
     day: 'Day',
     hive: 'Hive',
     chooseHive: 'choose a hive',

@@ -166,6 +166,8 @@ export const REFUSALS: Sentences<Own> = {
     `Sealed: ${cells(sealed)} sealed is more than the ${taken} that were taken and left in. Correct one of the two.`,
   'more-sealed-than-given': ({ given, sealed }) =>
     `Sealed: ${cells(sealed)} sealed is more than the ${given} given. Correct one of the two.`,
+  'more-sealed-than-left': ({ given, removed, sealed }) =>
+    `Sealed: ${cells(sealed)} sealed is more than could be left of ${given} given with ${removed} removed. Correct one of the three.`,
   'more-removed-than-taken': ({ taken, removed }) =>
     `Removed: ${cells(removed)} removed is more than the ${taken} there were. Correct one of the two.`,
   'more-placed-than-sealed': ({ placed, sealed }) =>
@@ -199,6 +201,8 @@ export const REFUSALS: Sentences<Own> = {
     `Boxes: there is no box ${code}. Add it under Mating boxes first, or correct the code.`,
   'box-holds-a-cell': ({ box, batch, since }, text) =>
     `Boxes: ${box} holds a cell of ${batch} since ${text(since)}. Free it first, or leave it out.`,
+  'box-holds-a-queen': ({ box, queen }) =>
+    `Boxes: queen ${queen} is in ${box}. Say first on her page where she goes, or leave the box out.`,
   'box-retired': ({ box }) => `Boxes: ${box} was taken out of use. Leave it out.`,
   'more-boxes-than-sealed-cells': ({ boxes, cells: left }) =>
     `Boxes: ${boxes} boxes for ${left === 0 ? 'no' : left} sealed ${left === 1 ? 'cell' : 'cells'} left in this batch. Name fewer boxes, or correct the count of sealed cells.`,
@@ -269,6 +273,12 @@ export const NOTICES: Sentences<Notice> = {
     `Only ${taken} of ${given} taken. Look for a queen or cells in the builder, and think of giving new larvae as a batch of its own.`,
   'many-cells-for-builder': ({ cells: many, usualMost }) =>
     `${cells(many)} are more than the ${usualMost} one builder usually finishes well. Think of sharing them between two.`,
+  'move-during-hands-off': ({ hive, until }, text) =>
+    `${hive} was to be left alone until ${text(until)}: its cells bear no jolt. The move is written down all the same.`,
+  'two-cells-that-day': ({ box, batch, which }) =>
+    which === 'new'
+      ? `${box} held two cells that day. This look counts for the new one, of ${batch}.`
+      : `${box} held two cells that day. This look counts for the earlier one, of ${batch}; of the new one only “cell” can be seen on its first day.`,
   'look-during-hands-off': ({ box, until }, text) => `${box} was to be left alone until ${text(until)}.`,
   'late-for-mating': ({ box, daysSinceEmergence }) =>
     `${box}: still a virgin ${daysSinceEmergence} days after emergence. Mating is late now; look again in a few days, then decide.`,

@@ -19,14 +19,3 @@ export const SIGHTING_WORDS = {
   'cells-torn-down': { name: 'cells torn down', ask: 'Cells torn down at the side' },
   'job-done-on-another-day': { name: 'job done on another day', ask: 'A job was done on another day' },
 } as const satisfies Record<ObservationKind, { readonly name: string; readonly ask: string }>;
-
-/** Larva sizes as a person sees them. */
-export const LARVA_SIZE_WORDS = {
-  'as-an-egg': 'as small as an egg, nearly clear',
-  'gentle-comma': 'a gentle comma',
-  'open-c': 'an open C, as wide as an egg is long',
-  'third-of-floor': 'a C over a third of the floor',
-  'half-of-floor': 'a C over half to two thirds of the floor',
-  'ring-fills-floor': 'a ring that fills the floor',
-  'fills-the-cell': 'fat, filling the cell',
-} as const satisfies Record<LarvaSize, string>;

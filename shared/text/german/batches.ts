@@ -140,7 +140,7 @@ export const batches: Translation<typeof english> = {
     saveNotes: 'Notizen speichern',
     removeBatch: 'Diese Serie herausnehmen',
     removeBatchHint:
-      'Für eine Serie, die aus Versehen begonnen wurde. Leisten, Zahlen, Tage und Zellen gehen mit; Kontrollen und Königinnen mit Nummer bleiben. Das lässt sich rückgängig machen.',
+      'Für eine Serie, die aus Versehen begonnen wurde. Leisten, Zahlen, Tage und Zellen gehen mit, auch ein Volk, das im Formular dazukam und sonst für nichts gebraucht wurde; Kontrollen und Königinnen mit Nummer bleiben. Das lässt sich rückgängig machen.',
     closeBatch: 'Diese Serie abschließen',
     closedOn: (day: string) => `Abgeschlossen am ${day}`,
     gone: 'Diese Serie steht nicht im Arbeitsbuch.',

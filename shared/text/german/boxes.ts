@@ -26,6 +26,8 @@ export const boxes: Translation<typeof english> = {
   free: 'Ein Kästchen freimachen',
   freeReason: 'Warum',
   freeDay: 'Am',
+  unitedWith: (queen: string) => `Volk, in dem Königin ${queen} jetzt ist`,
+  notSaid: 'nicht gesagt',
   ends: PLACEMENT_ENDS,
   states: {
     free: 'frei',

@@ -50,10 +50,6 @@ function clashText(clash: Clash, names: ClashNames): string {
       return `${batch(clash.batch)} hat ${clash.cells} Zellen in ${hive(clash.builderId)}; etwa ${clash.usualMost} pflegt ein Pflegevolk gut zu Ende. Verteilen Sie sie auf ${clash.builders} Pflegevölker, oder beginnen Sie weniger.`;
     case 'too-few-boxes':
       return `Am ${day(clash.on)} ${clash.cells === 1 ? 'ist eine Zelle' : `sind bis zu ${clash.cells} Zellen`} schlupfreif, aber es ${freeBoxes(clash.freeBoxes)} frei. ${boxRemedy(clash, day)}`;
-    case 'box-not-free':
-      return clash.freeFrom === null
-        ? `${box(clash.boxId)} ist am ${day(clash.on)} noch in Gebrauch, wenn ${batch(clash.batch)} ihre Zellen einsetzt. Wählen Sie ein anderes Kästchen, oder schließen Sie ab, was darin ist.`
-        : `${box(clash.boxId)} ist nicht vor ${day(clash.freeFrom)} frei, aber ${batch(clash.batch)} setzt ihre Zellen am ${day(clash.on)} ein. Wählen Sie ein anderes Kästchen.`;
     case 'ages-mixed-on-bar':
       return `Auf einer Leiste sind Zellen von ${batch(clash.batch)}, gegeben ${day(clash.on)}, und von ${batch(clash.other)}, gegeben ${day(clash.otherOn)}. Die älteren Königinnen würden die jüngeren Zellen zerstören: Kennzeichnen Sie sie, oder hängen Sie einen Satz auf eine eigene Leiste.`;
     case 'must-step-away':

@@ -26,8 +26,8 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'start-batch': ({ batch }) => `Serie ${batch} begonnen`,
   'edit-batch': ({ batch }) => `Notizen zu ${batch}`,
   'close-batch': ({ batch }) => `${batch} abgeschlossen`,
-  'remove-batch': ({ batch, queens: n }) =>
-    `Serie ${batch} herausgenommen${n === 0 ? '' : n === 1 ? ', 1 Königin bleibt' : `, ${n} Königinnen bleiben`}`,
+  'remove-batch': ({ batch, queens: n, hives = [] }) =>
+    `Serie ${batch} herausgenommen${hives.length === 0 ? '' : ` mit ${hives.length === 1 ? 'Volk' : 'den Völkern'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 Königin bleibt' : `, ${n} Königinnen bleiben`}`,
   'print-labels': ({ batch }) => `Etiketten von ${batch} als gedruckt vermerkt`,
   'add-bar': ({ batch, bar: number }) => `${bar(number)} zu ${batch} hinzugefügt`,
   'record-bar-counts': ({ batch, bar: number }) => `Zahlen von ${batch}, ${bar(number)}`,

@@ -9,4 +9,5 @@ export const QUEEN_PLACES: Translation<typeof english> = {
   sold: 'verkauft',
   dead: 'tot',
   lost: 'verloren',
+  unknown: 'an unbekanntem Ort',
 };

@@ -172,6 +172,8 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Verdeckelt: ${cells(sealed)} verdeckelt ist mehr als die ${taken}, die angenommen und belassen wurden. Berichtigen Sie eines von beiden.`,
   'more-sealed-than-given': ({ given, sealed }) =>
     `Verdeckelt: ${cells(sealed)} verdeckelt ist mehr als die ${given} gegebenen. Berichtigen Sie eines von beiden.`,
+  'more-sealed-than-left': ({ given, removed, sealed }) =>
+    `Verdeckelt: ${cells(sealed)} verdeckelt ist mehr, als von ${given} gegebenen nach ${removed} weggenommenen übrig sein kann. Berichtigen Sie eines von den dreien.`,
   'more-removed-than-taken': ({ taken, removed }) =>
     `Weggenommen: ${cells(removed)} weggenommen ist mehr als die ${taken}, die es gab. Berichtigen Sie eines von beiden.`,
   'more-placed-than-sealed': ({ placed, sealed }) =>
@@ -208,6 +210,8 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Kästchen: Es gibt kein Kästchen ${code}. Fügen Sie es zuerst unter Begattungskästchen hinzu, oder berichtigen Sie das Kürzel.`,
   'box-holds-a-cell': ({ box, batch, since }, text) =>
     `Kästchen: In ${box} ist seit ${text(since)} eine Zelle von ${batch}. Machen Sie es zuerst frei, oder lassen Sie es weg.`,
+  'box-holds-a-queen': ({ box, queen }) =>
+    `Kästchen: In ${box} ist die Königin ${queen}. Sagen Sie zuerst auf ihrer Seite, wohin sie geht, oder lassen Sie das Kästchen weg.`,
   'box-retired': ({ box }) => `Kästchen: ${box} wurde außer Gebrauch genommen. Lassen Sie es weg.`,
   'more-boxes-than-sealed-cells': ({ boxes, cells: left }) =>
     `Kästchen: ${boxes} Kästchen für ${left === 0 ? 'keine' : left} verdeckelte ${left === 1 ? 'Zelle' : 'Zellen'}, die in dieser Serie übrig ${left === 1 ? 'ist' : 'sind'}. Nennen Sie weniger Kästchen, oder berichtigen Sie die Zählung der verdeckelten Zellen.`,
@@ -286,6 +290,12 @@ export const NOTICES: Translation<typeof EnglishNotices> = {
     `Nur ${taken} von ${given} angenommen. Suchen Sie im Pflegevolk nach einer Königin oder nach Zellen, und denken Sie daran, neue Larven als eigene Serie zu geben.`,
   'many-cells-for-builder': ({ cells: many, usualMost }) =>
     `${cells(many)} sind mehr als die ${usualMost}, die ein Pflegevolk gewöhnlich gut zu Ende pflegt. Denken Sie daran, sie auf zwei zu verteilen.`,
+  'move-during-hands-off': ({ hive, until }, text: DayText) =>
+    `${hive} sollte bis ${text(until)} in Ruhe bleiben: Die Zellen vertragen keinen Stoß. Die Wanderung ist trotzdem eingetragen.`,
+  'two-cells-that-day': ({ box, batch, which }) =>
+    which === 'new'
+      ? `In ${box} waren an diesem Tag zwei Zellen. Diese Kontrolle zählt für die neue, von ${batch}.`
+      : `In ${box} waren an diesem Tag zwei Zellen. Diese Kontrolle zählt für die frühere, von ${batch}; von der neuen ist am ersten Tag nur „Zelle“ zu sehen.`,
   'look-during-hands-off': ({ box, until }, text: DayText) => `${box} sollte bis ${text(until)} in Ruhe bleiben.`,
   'late-for-mating': ({ box, daysSinceEmergence }) =>
     `${box}: ${daysSinceEmergence} Tage nach dem Schlupf noch unbegattet. Für die Begattung ist es jetzt spät; kontrollieren Sie in einigen Tagen noch einmal, und entscheiden Sie dann.`,

@@ -16,7 +16,6 @@ const aPlannedBatch = (
   breederId: null,
   cells: 10,
   barIds: [],
-  boxIds: [],
   ...changes,
 });
 const RULES: PlanningRules = {
@@ -107,20 +106,6 @@ describe('findClashes', () => {
 
   it('says nothing of cells that were not counted or planned', () => {
     expect(findClashes([aPlannedBatch('a', '2026-05-10', { cells: null })], [], RULES)).toEqual([]);
-  });
-
-  it('names a chosen box that is not free in time', () => {
-    const batch = aPlannedBatch('a', '2026-05-10', { boxIds: ['K1', 'K2', 'K3'] });
-    const some = [
-      { id: 'K1', freeFrom: day('2026-05-20') },
-      { id: 'K2', freeFrom: day('2026-05-23') },
-      { id: 'K3', freeFrom: null },
-      ...boxes(20, '2026-05-01').map((box) => ({ ...box, id: `free-${box.id}` })),
-    ];
-    expect(findClashes([batch], some, RULES)).toEqual([
-      { kind: 'box-not-free', batch: 'a', boxId: 'K2', on: day('2026-05-20'), freeFrom: day('2026-05-23') },
-      { kind: 'box-not-free', batch: 'a', boxId: 'K3', on: day('2026-05-20'), freeFrom: null },
-    ]);
   });
 
   it('names a bar that holds two ages', () => {

@@ -15,7 +15,6 @@ const batch = (
   ...hives,
   cells: 10,
   barIds: [],
-  boxIds: [],
 });
 const BUILDS = { builderId: 'H12', breederId: 'H03' };
 const FEEDS = { builderId: 'H20', breederId: 'H12' };

@@ -10,7 +10,6 @@ const batch = (givenOn: string, cells: number | null): PlannedBatch => ({
   breederId: null,
   cells,
   barIds: [],
-  boxIds: [],
 });
 const box = (id: string, freeFrom: string | null) => ({ id, freeFrom: freeFrom === null ? null : day(freeFrom) });
 

@@ -70,6 +70,11 @@ describe('typing a row of counts', () => {
       { kind: 'more-sealed-than-given', field: 'sealed', given: 12, sealed: 13 },
     ],
     [
+      'more sealed than can be left where taken ones were not counted',
+      { given: 12, removed: 3, sealed: 10 },
+      { kind: 'more-sealed-than-left', field: 'sealed', given: 12, removed: 3, sealed: 10 },
+    ],
+    [
       'more removed than taken',
       { given: 12, taken: 4, removed: 5 },
       { kind: 'more-removed-than-taken', field: 'removed', taken: 4, removed: 5 },
@@ -100,6 +105,7 @@ describe('typing a row of counts', () => {
     ['sealed cells where given ones were not counted', { sealed: 12 }],
     ['the day the larvae were given', { given: 12, countedOn: '2026-05-04' }],
     ['removed cells where nothing else was counted', { removed: 2 }],
+    ['all sealed that can be left', { given: 12, removed: 3, sealed: 9 }],
   ] as const)('keeps %s', (_what, changes) => {
     const desk = aDeskWithBatch();
     expect(mustOk(recordBarCounts(desk, aRow(desk, changes))).notices).toEqual([]);

@@ -12,8 +12,11 @@ import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import { getUndoState } from '../../../../main/operations/history/get-undo-state.ts';
 import { redo } from '../../../../main/operations/history/redo.ts';
 import { undo } from '../../../../main/operations/history/undo.ts';
+import { recordHiveLook } from '../../../../main/operations/hives/record-hive-look.ts';
+import { saveHive } from '../../../../main/operations/hives/save-hive.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import { getQueen } from '../../../../main/operations/queens/get-queen.ts';
+import { moveQueen } from '../../../../main/operations/queens/move-queen.ts';
 import { anObservation } from '../../../builders/batch.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { fill, mustOk } from '../../../builders/desk.ts';
@@ -58,10 +61,10 @@ describe('a batch that is taken out', () => {
     const boxes = listBoxes(desk);
     aFullBatch(desk);
     const full = dataDigest(db);
-    expect(mustOk(removeBatch(desk, { batchId: 'batch-1' }))).toEqual({ batch: '26-01', queens: 0 });
+    expect(mustOk(removeBatch(desk, { batchId: 'batch-1' }))).toEqual({ batch: '26-01', queens: 0, hives: [] });
     expect(dataDigest(db)).toBe(before);
     expect(listBoxes(desk)).toEqual(boxes);
-    expect(getUndoState(desk).undo?.words).toEqual({ did: 'remove-batch', batch: '26-01', queens: 0 });
+    expect(getUndoState(desk).undo?.words).toEqual({ did: 'remove-batch', batch: '26-01', queens: 0, hives: [] });
     mustOk(undo(desk));
     expect(dataDigest(db)).toBe(full);
     mustOk(redo(desk));
@@ -124,13 +127,95 @@ describe('a queen with a number who came from it', () => {
     );
     const before = getQueen(desk, { queenId: 'q' });
     expect(before).toMatchObject({ batch: '26-01', mother: { name: '25-001' }, queen: { motherId: null } });
-    expect(mustOk(removeBatch(desk, { batchId: 'batch-1' }))).toEqual({ batch: '26-01', queens: 1 });
+    expect(mustOk(removeBatch(desk, { batchId: 'batch-1' }))).toEqual({ batch: '26-01', queens: 1, hives: ['H12'] });
     const after = getQueen(desk, { queenId: 'q' });
     expect(after).toMatchObject({ batch: null, breeder: 'H03', mother: before?.mother, mothers: before?.mothers });
     expect(after?.queen).toEqual({ ...before?.queen, motherId: 'old', batchId: null, placementId: null });
     expect(after?.queen.motherLine).toBe('Blue');
-    expect(getUndoState(desk).undo?.words).toEqual({ did: 'remove-batch', batch: '26-01', queens: 1 });
+    expect(getUndoState(desk).undo?.words).toEqual({ did: 'remove-batch', batch: '26-01', queens: 1, hives: ['H12'] });
     mustOk(undo(desk));
     expect(getQueen(desk, { queenId: 'q' })).toEqual(before);
+  });
+
+  test('and is still in her box keeps it from being free, until she goes', () => {
+    const desk = aDeskWithBoxes('2026-06-06');
+    const look = aLook({ lookedOn: '2026-06-06', result: 'proved' });
+    mustOk(recordLook(desk, { ...look, queen: { id: 'q', number: '26-001' } }));
+    mustOk(removeBatch(desk, { batchId: 'batch-1' }));
+    expect(listBoxes(desk)[0]).toMatchObject({
+      code: 'K01',
+      state: 'proved',
+      queenNumber: '26-001',
+      placementId: null,
+    });
+    expect(listBoxes(desk)[1]).toMatchObject({ code: 'K02', state: 'free' });
+    const start = { id: 'batch-2', newBreeder: null, newBuilder: null };
+    mustOk(startBatch(desk, aStart(start)));
+    const cells = { batchId: 'batch-2', boxes: 'K01', placedOn: PLACED_ON, barId: null, ids: ['new'] };
+    const refusal = { kind: 'box-holds-a-queen', field: 'boxes', box: 'K01', queen: '26-001' };
+    expect(refusalOf(placeCells(desk, cells))).toEqual(refusal);
+    const move = { movedOn: '2026-06-07', place: 'caged', colonyId: null } as const;
+    const nothingElse = { goneTo: null, way: null, price: null, note: null };
+    mustOk(moveQueen(desk, { id: 'm', queenId: 'q', ...move, ...nothingElse }));
+    expect(listBoxes(desk)[0]).toMatchObject({ code: 'K01', state: 'free', queenNumber: null });
+    mustOk(placeCells(desk, cells));
+  });
+});
+
+describe('a hive that was made in the start form', () => {
+  const codes = (desk: Desk) => desk.workbook.tables.colonies.all().map(({ code }) => code);
+
+  test('goes with the batch, comes back with the undo, and goes again', () => {
+    const { desk, db } = aWatchedDesk();
+    const before = dataDigest(db);
+    mustOk(startBatch(desk, aStart()));
+    const started = dataDigest(db);
+    const gone = { batch: '26-01', queens: 0, hives: ['H03', 'H12'] };
+    expect(mustOk(removeBatch(desk, { batchId: 'batch-1' }))).toEqual(gone);
+    expect(dataDigest(db)).toBe(before);
+    mustOk(undo(desk));
+    expect(dataDigest(db)).toBe(started);
+    expect(mustOk(removeBatch(desk, { batchId: 'batch-1' }))).toEqual(gone);
+    expect(dataDigest(db)).toBe(before);
+  });
+
+  test('stays once anything else was said of it, or another batch or queen came from it', () => {
+    const said: readonly ((desk: Desk) => void)[] = [
+      (desk) => mustOk(saveHive(desk, aColony({ id: 'h03', code: 'H03', name: 'Anna' }))),
+      (desk) =>
+        mustOk(
+          recordHiveLook(desk, {
+            ...{ id: 'l', colonyId: 'h03', lookedOn: '2026-05-10' },
+            ...{ strength: 4, food: null, note: '' },
+          }),
+        ),
+      (desk) =>
+        mustOk(
+          startBatch(
+            desk,
+            aStart({
+              ...{ id: 'batch-2', newBreeder: null, newBuilder: null },
+              breederId: 'h03',
+              anchorOn: '2026-07-01',
+            }),
+          ),
+        ),
+      (desk) => fill(desk, ({ queens }) => queens.insert(aQueen({ breederId: 'h03' }))),
+    ];
+    for (const say of said) {
+      const { desk } = aWatchedDesk();
+      mustOk(startBatch(desk, aStart()));
+      say(desk);
+      expect(mustOk(removeBatch(desk, { batchId: 'batch-1' })).hives).toEqual(['H12']);
+      expect(codes(desk)).toEqual(['H03']);
+    }
+  });
+
+  test('is not one that was there before, however little is known of it', () => {
+    const { desk } = aWatchedDesk();
+    mustOk(saveHive(desk, aColony({ id: 'h03', code: 'H03' })));
+    mustOk(startBatch(desk, aStart({ newBreeder: null, breederId: 'h03' })));
+    expect(mustOk(removeBatch(desk, { batchId: 'batch-1' })).hives).toEqual(['H12']);
+    expect(codes(desk)).toEqual(['H03']);
   });
 });

@@ -45,15 +45,15 @@ test.each([
   ['failed', 'lost'],
   ['united', 'in-hive'],
   ['shaken-out', 'lost'],
-  ['cell-taken-back', 'in-box'],
-  ['other', 'in-box'],
+  ['cell-taken-back', 'unknown'],
+  ['other', 'unknown'],
 ] as const)('%s: the queen with a number is %s', (reason, place) => {
   const desk = aDeskWithBoxes('2026-06-01');
   fill(desk, ({ queens }) => queens.insert(aQueen({ placementId: 'placement-1', boxId: 'box-1' })));
   mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-01', reason }));
-  expect(desk.workbook.tables.queens.get('queen-1')?.place).toBe(place);
+  expect(desk.workbook.tables.queens.get('queen-1')).toMatchObject({ place, boxId: null });
   const moves = desk.workbook.tables.queenMoves.all().map((move) => [move.movedOn, move.place]);
-  expect(moves).toEqual(place === 'in-box' ? [] : [['2026-06-01', place]]);
+  expect(moves).toEqual([['2026-06-01', place]]);
 });
 
 test('a box that is freed waits for no other look', () => {
@@ -65,4 +65,20 @@ test('a box that is freed waits for no other look', () => {
   expect(desk.workbook.tables.followUps.all()).toHaveLength(1);
   mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-01', reason: 'failed' }));
   expect(desk.workbook.tables.followUps.all()).toEqual([]);
+});
+
+test('a queen united with a hive is in that hive, and its checks follow; a hive that is gone is refused', () => {
+  const desk = aDeskWithBoxes('2026-06-01');
+  const { tables } = desk.workbook;
+  fill(desk, ({ queens }) => queens.insert(aQueen({ placementId: 'placement-1', boxId: 'box-1' })));
+  const united = { placementId: 'placement-1', endedOn: '2026-06-01', reason: 'united' } as const;
+  expect(refusalOf(endPlacement(desk, { ...united, unitedWith: 'gone' }))).toEqual({
+    kind: 'hive-missing',
+    field: 'colonyId',
+  });
+  expect(tables.placements.get('placement-1')?.endedOn).toBeNull();
+  mustOk(endPlacement(desk, { ...united, unitedWith: 'h12' }));
+  expect(tables.queens.get('queen-1')).toMatchObject({ place: 'in-hive', colonyId: 'h12', boxId: null });
+  expect(tables.followUps.all().length).toBeGreaterThan(0);
+  expect(tables.followUps.all().every((check) => check.colonyId === 'h12')).toBe(true);
 });

@@ -149,7 +149,8 @@ describe('typing a look', () => {
   test('a box without a cell takes a look too, and a queen born in the year she was found', () => {
     const desk = aDeskWithBoxes(FIRST_LOOK);
     const { row, notices } = mustOk(recordLook(desk, look({ boxId: 'box-9', queen: { id: 'q9', number: '26-001' } })));
-    expect([row.state, notices]).toEqual(['free', []]);
+    // With a number she is somebody: the box she is in is not free.
+    expect([row.state, row.queenNumber, notices]).toEqual(['laying', '26-001', []]);
     expect(desk.workbook.tables.queens.get('q9')).toMatchObject({ bornIn: 2026, batchId: null, placementId: null });
   });
 
@@ -165,6 +166,26 @@ describe('typing a look', () => {
       ['b', 'second'],
       ['c', 'second'],
     ]);
+  });
+
+  test('on the day a box was emptied and filled again, only “cell” is of the new cell, and the row says which it counts for', () => {
+    const desk = aDeskWithBoxes('2026-06-20');
+    mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: '2026-06-01', reason: 'caught' }));
+    aSecondCell(desk, '2026-06-01');
+    const said = (result: LookResult, note: string | null = null) => {
+      const { notices } = mustOk(recordLook(desk, look({ lookedOn: '2026-06-01', result, note })));
+      const { placementId } = desk.workbook.tables.boxLooks.all()[0] ?? {};
+      return [placementId, notices.filter(({ kind }) => kind === 'two-cells-that-day')];
+    };
+    const notice = (batch: string, which: 'new' | 'earlier') => [
+      { kind: 'two-cells-that-day', box: 'K01', batch, which },
+    ];
+    const newBatch = desk.workbook.tables.batches.get('batch-2')?.code ?? '';
+    expect(said('laying')).toEqual(['placement-1', notice('26-01', 'earlier')]);
+    expect(said('laying', 'a fine one')).toEqual(['placement-1', notice('26-01', 'earlier')]);
+    expect(said('cell')).toEqual(['second', notice(newBatch, 'new')]);
+    expect(said('none')).toEqual(['placement-1', notice('26-01', 'earlier')]);
+    expect(mustOk(recordLook(desk, look({ id: 'later', lookedOn: '2026-06-19' }))).notices).toEqual([]);
   });
 
   test('a corrected look that turns out to belong to another batch is taken out of the sums of the first', () => {

@@ -38,7 +38,7 @@ test('says that the hive was to be left alone, or that the day is to come, and k
   const desk = aDeskWithYards('2026-05-11');
   const moved = (id: string, movedOn: string) =>
     mustOk(moveHive(desk, { id, movedOn, toYardId: 'yard-1', ...move })).notices;
-  expect(moved('a', '2026-05-11')).toEqual([{ kind: 'look-during-hands-off', box: 'H12', until: '2026-05-12' }]);
+  expect(moved('a', '2026-05-11')).toEqual([{ kind: 'move-during-hands-off', hive: 'H12', until: '2026-05-12' }]);
   expect(moved('b', '2026-05-20')).toEqual([{ kind: 'day-in-future', field: 'movedOn', day: '2026-05-20' }]);
   expect(moved('c', '2026-05-09')).toEqual([]);
 });

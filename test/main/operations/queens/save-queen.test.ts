@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
+import { listBoxes } from '../../../../main/operations/boxes/list-boxes.ts';
 import { saveQueen } from '../../../../main/operations/queens/save-queen.ts';
-import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aQueen } from '../../../builders/queen.ts';
-import { refusalOf } from '../../../builders/running-batch.ts';
+import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
 
 test('writes a queen and changes her', () => {
   const desk = aDesk();
@@ -61,4 +62,17 @@ test('refuses a mother that is gone or descends from her', () => {
   });
   expect(refusalOf(saveQueen(desk, aQueen({ motherId: 'gone' })))).toEqual({ kind: 'queen-missing' });
   expect(desk.workbook.tables.queens.get('queen-1')?.motherId).toBeNull();
+});
+
+test('a queen who is said to be elsewhere frees her box, and is not in it any more', () => {
+  const desk = aDeskWithBoxes('2026-06-06');
+  const { tables } = desk.workbook;
+  const queen = aQueen({ placementId: 'placement-1', batchId: 'batch-1', boxId: 'box-1', place: 'in-box' });
+  fill(desk, ({ queens }) => queens.insert(queen));
+  mustOk(saveQueen(desk, { ...queen, note: 'quick on her feet' }));
+  expect(tables.placements.get('placement-1')?.endedOn).toBeNull();
+  mustOk(saveQueen(desk, { ...queen, place: 'sold', goneTo: 'Ines' }));
+  expect(tables.placements.get('placement-1')).toMatchObject({ endedOn: '2026-06-06', endReason: 'caught' });
+  expect(tables.queens.get(queen.id)).toMatchObject({ place: 'sold', boxId: null });
+  expect(listBoxes(desk)[0]).toMatchObject({ code: 'K01', state: 'free', queenNumber: null });
 });

@@ -158,6 +158,17 @@ describe('the day', () => {
     expect(late?.clash).toEqual({ batch: '26-01', alternatives: ['2026-05-09', '2026-05-13'] });
   });
 
+  test('a job on boxes in two yards stands under both', () => {
+    const desk = aDeskWithBoxes('2026-05-28');
+    mustOk(saveYard(desk, { id: 'y1', name: 'Home', note: null }));
+    mustOk(saveYard(desk, { id: 'y2', name: 'Mill', note: null }));
+    fill(desk, ({ boxes }) => {
+      for (const box of boxes.all())
+        boxes.update({ ...box, yardId: box.id === 'box-2' ? 'y2' : box.id === 'box-3' ? null : 'y1' });
+    });
+    expect(getToday(desk).due.find((job) => job.step === 'first-look')?.yard).toBe('Home, Mill');
+  });
+
   test('names the yard of what is to be left alone', () => {
     const desk = aDeskWithBatch();
     mustOk(saveYard(desk, { id: 'y1', name: 'Home', note: null }));

@@ -54,10 +54,6 @@ test.each<[string, Clash]>([
     },
   ],
   [
-    'K07 is not free before 2026-05-23, but 26-02 places its cells on 2026-05-20. Choose another box.',
-    { kind: 'box-not-free', batch: '26-02', boxId: 'K07', on: ON, freeFrom: day('2026-05-23') },
-  ],
-  [
     '“Put the cells in the boxes” of 26-02 falls on 2026-05-20, when you are away. It can be done on 2026-05-19.',
     { kind: 'must-step-away', batch: '26-02', step: 'place-cells', on: ON, reason: 'away', suits: [day('2026-05-19')] },
   ],
