@@ -55,7 +55,17 @@ export interface TallyTable {
   ofSeason(season: number): readonly BatchTally[];
   remove(batchId: Id): void;
   all(): readonly BatchTally[];
+  /** Of one season, or of all: the sums beside what a comparison groups batches by, and nothing else of the batch. */
+  forComparing(season: number | null): readonly ComparedTally[];
 }
+
+/** What a comparison groups a batch by. */
+export type BatchGrouping = Pick<
+  Batch,
+  'id' | 'season' | 'practice' | 'method' | 'methodCopyId' | 'builderId' | 'breederId'
+>;
+
+export type ComparedTally = BatchTally & BatchGrouping;
 
 /** One stage added up over batches. */
 export interface StageSum {

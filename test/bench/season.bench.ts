@@ -23,19 +23,20 @@ const SUMS = {
   ...{ emergenceKnown: 28, emerged: 25, matingKnown: 25, proved: 19, laying: 20 },
 };
 const MOST_TIMES = 0.35;
+const MOST_TIMES_RECOUNT = 1.15;
 const MOST_ROWS = 1000;
 
 export function goals(): readonly Goal[] {
   const desk = filledDesk();
   const cells = filledCells();
   const scan = cells.prepare('SELECT sum(taken), sum(sealed), sum(emerged), sum(proved) FROM cell');
-  const ask = (factor: CompareFactor, season: number | null = null, on = desk) =>
-    compareSeason(on, { factor, and: null, season, leaveOutPractice: true });
+  const ask = (factor: CompareFactor, season: number | null = null, on = desk, and: CompareFactor | null = null) =>
+    compareSeason(on, { factor, and, season, leaveOutPractice: true });
   if (ask('method').rows.length !== METHODS.length) throw new Error('the comparison does not see all methods');
   for (const factor of COMPARE_FACTORS) ask(factor);
   /** Work, how often it is repeated to be long enough for the clock, and what comes before it without being timed. */
-  const times = (repeats: number, work: () => unknown, before = () => {}) => {
-    const ratios = Array.from({ length: ROUNDS + 1 }, () => {
+  const times = (repeats: number, work: () => unknown, before = () => {}, rounds = ROUNDS) => {
+    const ratios = Array.from({ length: rounds + 1 }, () => {
       const bare = cpu(() => repeat(() => scan.get(), 20)) / 20;
       before();
       return cpu(() => repeat(work, repeats)) / repeats / bare;
@@ -65,35 +66,46 @@ export function goals(): readonly Goal[] {
       times(1, () => ask('method'), saved),
     ),
     atMost(
-      'season-first',
-      'the first look after opening, when every season is added up from its tallies',
-      4,
+      'season-recount',
+      'adding all twenty seasons up anew from the tallies of their batches, as the first look after opening does',
+      MOST_TIMES_RECOUNT,
       times(
         1,
         () => ask('method'),
         () => fill(desk, everySeasonTouched),
+        4 * ROUNDS,
       ),
     ),
-    mostRows(desk, (factor, on) => ask(factor, null, on)),
+    mostRows(desk, ask),
   ];
 }
 
-/** The rows the greediest factor reads: of the kept sums, and of everything else. */
-function mostRows(desk: Desk, ask: (factor: CompareFactor, on: Desk) => unknown): Goal {
+/** The rows the greediest question reads, by one factor or any two: of the kept sums, and of everything else. */
+function mostRows(
+  desk: Desk,
+  ask: (factor: CompareFactor, season: null, on: Desk, and: CompareFactor | null) => unknown,
+): Goal {
   const { reading, rowsRead } = countingReads(desk);
-  const counts = COMPARE_FACTORS.map((factor) => {
-    ask(factor, desk);
-    ask(factor, reading);
-    return rowsRead();
+  const questions = COMPARE_FACTORS.flatMap((factor, at) =>
+    [null, ...COMPARE_FACTORS.slice(at + 1)].map((and) => ({ factor, and })),
+  );
+  const counts = questions.map(({ factor, and }) => {
+    ask(factor, null, desk, and);
+    ask(factor, null, reading, and);
+    return { factor, and, read: rowsRead() };
   });
-  const most = Math.max(...counts.map((read) => Object.values(read).reduce((sum, rows) => sum + rows, 0)));
-  const tables = [...new Set(counts.flatMap((read) => Object.keys(read)))].toSorted();
+  const all = counts.map(({ factor, and, read }) => ({
+    name: and === null ? factor : `${factor} and ${and}`,
+    rows: Object.values(read).reduce((sum, rows) => sum + rows, 0),
+  }));
+  const most = all.reduce((largest, one) => (one.rows > largest.rows ? one : largest));
+  const tables = [...new Set(counts.flatMap(({ read }) => Object.keys(read)))].toSorted();
   return {
     id: 'season-rows',
-    what: `rows read by the greediest factor over ${SEASONS} seasons (from ${tables.join(' and ')})`,
-    value: most,
+    what: `rows read over ${SEASONS} seasons by the greediest of ${all.length} questions, ${most.name} (from ${tables.join(' and ')})`,
+    value: most.rows,
     goal: `at most ${MOST_ROWS}, no cell, batch or tally among them`,
-    ok: most <= MOST_ROWS && tables.every((table) => table === 'seasonSums' || table === 'colonies'),
+    ok: most.rows <= MOST_ROWS && tables.every((table) => table === 'seasonSums' || table === 'colonies'),
   };
 }
 
@@ -120,7 +132,8 @@ function filledDesk() {
         const anchorOn = `${season}-0${5 + (number % 3)}-04`;
         tables.batches.insert({
           ...aBatch({ id, code: id, season, method: nth(METHODS, number), anchorOn, comb: null }),
-          ...{ breederId: `hive-${(number * 3) % HIVES}`, builderId: `hive-${number % HIVES}` },
+          // Three breeders a season, other ones the next; all ten hives build.
+          ...{ breederId: `hive-${(season + (number % 3)) % HIVES}`, builderId: `hive-${number % HIVES}` },
         });
         tables.tallies.put({ batchId: id, ...SUMS });
         tables.placements.insert({

@@ -58,11 +58,15 @@ export interface UsablePair {
 
 /** Stages with both ends counted; a gap makes the two neighbouring stages unusable and is never filled in. */
 export function usablePairs(counts: StageCounts, entered: EnteredCounts = {}): readonly UsablePair[] {
-  return COUNT_STAGES.flatMap((stage, index): readonly UsablePair[] => {
-    if (stage === 'given') return [];
-    const before = COUNT_STAGES[index - 1];
-    const of = entered[stage] ?? (before ? (counts[before] ?? null) : null);
+  const pairs: UsablePair[] = [];
+  let before = counts.given ?? null;
+  for (const stage of LATER_STAGES) {
+    const of = entered[stage] ?? before;
     const successes = counts[stage] ?? null;
-    return of === null || successes === null ? [] : [{ stage, successes, of }];
-  });
+    if (of !== null && successes !== null) pairs.push({ stage, successes, of });
+    before = successes;
+  }
+  return pairs;
 }
+
+const LATER_STAGES = ['taken', 'sealed', 'emerged', 'laying'] as const satisfies readonly CountStage[];

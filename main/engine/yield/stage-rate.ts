@@ -26,7 +26,8 @@ export type StageCountsOfBatch = Readonly<Record<Stage, StageCount | null>>;
 
 /**
  * Both ends of each stage in one batch. A stage without both counts, or into which nothing went, says nothing: null.
- * What entered is what could go on: cells not removed, cells and queens of which the story is known.
+ * What entered is what could go on: cells not removed, cells and queens of which the story is known. Counts that
+ * contradict each other are refused where they are typed; in a file that holds them all the same, they say nothing.
  */
 export function stageCountsOf(tally: BatchTally): StageCountsOfBatch {
   const counts: Partial<Record<string, StageCount>> = {};
@@ -35,7 +36,7 @@ export function stageCountsOf(tally: BatchTally): StageCountsOfBatch {
     { given, taken, sealed, emerged, laying: proved },
     { sealed: enteredSealing, emerged: emergenceKnown, laying: matingKnown },
   ))
-    if (of > 0) counts[stage] = { successes, of };
+    if (of > 0 && successes <= of) counts[stage] = { successes, of };
   const stages = {
     take: counts.taken ?? null,
     sealing: counts.sealed ?? null,

@@ -1,10 +1,11 @@
 import type { z } from 'zod';
 import type { CompareFactor, CompareSeason, GroupPart } from '../../../shared/contract/season.ts';
 import { dateOfDay } from '../../../shared/kernel/day.ts';
+import type { Id } from '../../../shared/kernel/id.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import { emptyTally } from '../../engine/yield/batch-tally.ts';
-import type { Tables } from '../../workbook/workbook.ts';
+import type { BatchGrouping, Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 
 /** A batch with its kept sums and the group it falls into. */
@@ -59,7 +60,7 @@ export function groupOf(tables: Tables, factors: readonly CompareFactor[], level
 const UNKNOWN = 'unknown';
 
 /** Which method, builder, season ... a batch belongs to: a key, a hive's id, a year or a month's number. */
-export function levelOf(tables: Tables, batch: Batch, factor: CompareFactor): string {
+export function levelOf(tables: Tables, batch: BatchGrouping, factor: CompareFactor): string {
   switch (factor) {
     case 'method':
       return batch.methodCopyId ?? batch.method;
@@ -70,10 +71,15 @@ export function levelOf(tables: Tables, batch: Batch, factor: CompareFactor): st
     case 'season':
       return String(batch.season);
     case 'month':
-      return String(dateOfDay(timetableOf(tables, batch).larvaeGivenOn).month);
+      return monthOf(tables, batch.id);
     case 'boxType':
       return mostUsedBoxType(tables, batch);
   }
+}
+
+function monthOf(tables: Tables, batchId: Id): string {
+  const batch = tables.batches.get(batchId);
+  return batch ? String(dateOfDay(timetableOf(tables, batch).larvaeGivenOn).month) : UNKNOWN;
 }
 
 function labelOf(tables: Tables, factor: CompareFactor, id: string): string {
@@ -83,7 +89,7 @@ function labelOf(tables: Tables, factor: CompareFactor, id: string): string {
 }
 
 /** A batch goes with the type most of its boxes are of. */
-function mostUsedBoxType(tables: Tables, batch: Batch): string {
+function mostUsedBoxType(tables: Tables, batch: Pick<Batch, 'id'>): string {
   const types = tables.placements
     .where({ batchId: batch.id })
     .flatMap((placement) => tables.boxes.get(placement.boxId)?.boxType ?? []);

@@ -1,7 +1,7 @@
 import { type CompareFactor, RATE_STAGES } from '../../../shared/contract/season.ts';
-import { stageCountsOf, stageTotal } from '../../engine/yield/stage-rate.ts';
+import { type StageCountsOfBatch, stageCountsOf, stageTotal } from '../../engine/yield/stage-rate.ts';
 import type { SeasonSum, StageSum, Tables } from '../../workbook/workbook.ts';
-import { type Counted, countedBatches } from './counted-batches.ts';
+import { levelOf } from './counted-batches.ts';
 
 /**
  * Sees to it that the sums of this season (null = of all) are kept for these factors, and answers their question's name.
@@ -10,33 +10,28 @@ import { type Counted, countedBatches } from './counted-batches.ts';
 export function keepSeasonSums(tables: Tables, factors: readonly CompareFactor[], asked: number | null): string {
   const question = factors.join(' ');
   const missing = tables.seasonSums.missing(question).filter((season) => asked === null || season === asked);
-  const [factor = 'method', and = null] = factors;
-  const plain = { factor, and, leaveOutPractice: false } as const;
-  const counted =
+  const tallies =
     missing.length > 1
-      ? countedBatches(tables, { ...plain, season: null }).filter(({ batch }) => missing.includes(batch.season))
-      : missing.flatMap((season) => countedBatches(tables, { ...plain, season }));
-  const groups = Map.groupBy(counted, ({ batch, group }) => `${batch.season} ${batch.practice} ${group.id}`);
-  tables.seasonSums.keep(
-    question,
-    [...groups.values()].flatMap((group) => sumOf(group)),
-  );
+      ? tables.tallies.forComparing(null).filter(({ season }) => missing.includes(season))
+      : missing.flatMap((season) => tables.tallies.forComparing(season));
+  const groups = new Map<string, Group>();
+  for (const tally of tallies) {
+    const [level = '', other = ''] = factors.map((factor) => levelOf(tables, tally, factor));
+    const { season, practice } = tally;
+    const key = `${season} ${practice} ${level} ${other}`;
+    const group = groups.get(key) ?? { season, practice, level, other, counts: [] };
+    group.counts.push(stageCountsOf(tally));
+    groups.set(key, group);
+  }
+  tables.seasonSums.keep(question, [...groups.values()].map(sumOf));
   return question;
 }
 
-function sumOf(counted: readonly Counted[]): readonly SeasonSum[] {
-  const [first] = counted;
-  if (!first) return [];
-  const counts = counted.map(({ tally }) => stageCountsOf(tally));
+interface Group extends Pick<SeasonSum, 'season' | 'practice' | 'level' | 'other'> {
+  readonly counts: StageCountsOfBatch[];
+}
+
+function sumOf({ counts, ...group }: Group): SeasonSum {
   const stages = RATE_STAGES.map((stage): [string, StageSum] => [stage, stageTotal(counts.map((one) => one[stage]))]);
-  return [
-    {
-      season: first.batch.season,
-      practice: first.batch.practice,
-      level: first.group.parts[0]?.id ?? '',
-      other: first.group.parts[1]?.id ?? '',
-      batches: counted.length,
-      stages: Object.fromEntries(stages) as SeasonSum['stages'],
-    },
-  ];
+  return { ...group, batches: counts.length, stages: Object.fromEntries(stages) as SeasonSum['stages'] };
 }

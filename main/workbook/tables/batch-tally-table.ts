@@ -1,10 +1,18 @@
 import type BetterSqlite3 from 'better-sqlite3';
 import type { BatchTally } from '../../../shared/model/tally.ts';
-import type { TallyTable } from '../workbook.ts';
+import type { ComparedTally, TallyTable } from '../workbook.ts';
 import type { WriteGuard } from './define-table.ts';
 
 const COLUMNS = `batch_id AS batchId, given, taken, entered_sealing AS enteredSealing, sealed, placed,
   emergence_known AS emergenceKnown, emerged, mating_known AS matingKnown, proved, laying`;
+
+type Stored = Omit<ComparedTally, 'practice'> & { practice: unknown };
+
+/** SQLite has no true and false of its own. The row is ours alone, so it is turned in place. */
+function withPractice(row: Stored): ComparedTally {
+  row.practice = row.practice === 1;
+  return row as ComparedTally;
+}
 
 /** One derived row per batch, written over whenever anything it sums up has changed. */
 export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGuard): TallyTable {
@@ -13,6 +21,12 @@ export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGua
     `SELECT ${COLUMNS} FROM batch_tally WHERE batch_id IN (SELECT id FROM batch WHERE season = ?)`,
   );
   const every = db.prepare<[], BatchTally>(`SELECT ${COLUMNS} FROM batch_tally ORDER BY rowid`);
+  const compared = db.prepare<{ readonly season: number | null }, Stored>(`
+    SELECT id, id AS batchId, season, practice, method, method_copy_id AS methodCopyId, builder_id AS builderId,
+      breeder_id AS breederId, given, taken, entered_sealing AS enteredSealing, sealed, coalesce(placed, 0) AS placed,
+      coalesce(emergence_known, 0) AS emergenceKnown, coalesce(emerged, 0) AS emerged,
+      coalesce(mating_known, 0) AS matingKnown, coalesce(proved, 0) AS proved, coalesce(laying, 0) AS laying
+    FROM batch LEFT JOIN batch_tally ON batch_id = id WHERE @season IS NULL OR season = @season ORDER BY batch.rowid`);
   const put = db.prepare<BatchTally>(`
     INSERT INTO batch_tally (batch_id, given, taken, entered_sealing, sealed, placed, emergence_known, emerged,
       mating_known, proved, laying)
@@ -35,5 +49,6 @@ export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGua
       remove.run(batchId);
     },
     all: () => every.all(),
+    forComparing: (of) => compared.all({ season: of }).map(withPractice),
   };
 }

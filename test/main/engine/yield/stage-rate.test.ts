@@ -43,6 +43,14 @@ describe('the rate of a stage', () => {
     expect(stageCount({ ...whole, ...unplaced }, 'through')).toBeNull();
   });
 
+  test('counts that contradict each other say nothing, and the other stages are as they were', () => {
+    const tally = { ...whole, taken: 25 };
+    expect(stageCount(tally, 'take')).toBeNull();
+    expect(stageCount(tally, 'through')).toBeNull();
+    for (const stage of ['sealing', 'emergence', 'mating'] as const)
+      expect(stageCount(tally, stage)).toEqual(stageCount(whole, stage));
+  });
+
   test('a batch that ended at nothing counts as nothing', () => {
     expect(stageCount(aTally({ given: 20, taken: 0, enteredSealing: 0, sealed: 0 }), 'through')).toEqual({
       of: 20,

@@ -57,5 +57,5 @@ test('a second look reads no batch and no tally; after a save only the season th
   expect(compareSeason(reading, by('builder', { leaveOutPractice: true })).rows.map(({ batches }) => batches)).toEqual([
     1,
   ]);
-  expect(rowsRead()).toMatchObject({ batches: 1 });
+  expect(rowsRead()).toMatchObject({ tallies: 1 });
 });
