@@ -1,4 +1,13 @@
-import { CartesianGrid, ErrorBar, ResponsiveContainer, Scatter, ScatterChart, XAxis, YAxis } from 'recharts';
+import {
+  CartesianGrid,
+  ErrorBar,
+  ResponsiveContainer,
+  Scatter,
+  ScatterChart,
+  usePlotArea,
+  XAxis,
+  YAxis,
+} from 'recharts';
 import { useAmount, useWords } from '../components/words.ts';
 import type { CompareDot } from './compare-layout.ts';
 
@@ -22,7 +31,6 @@ export function CompareChart({
     y: dots.length - index,
     range: [dot.percent - dot.lower, dot.upper - dot.percent],
   }));
-  const ticks = dots.flatMap((dot, index) => dot.ticks.map((tick) => ({ ...tick, y: dots.length - index - 0.28 })));
   return (
     <ResponsiveContainer width="100%" height={height}>
       <ScatterChart margin={{ top: 8, right: 150, bottom: 8, left: 8 }} title={title} accessibilityLayer={false}>
@@ -47,7 +55,7 @@ export function CompareChart({
           fontSize={15}
           tickLine={false}
         />
-        <Scatter data={ticks} isAnimationActive={false} shape={BatchTick} />
+        <BatchTicks dots={dots} />
         <Scatter
           data={points}
           isAnimationActive={false}
@@ -87,7 +95,6 @@ export function CompareChart({
 interface Placed {
   readonly cx?: number;
   readonly cy?: number;
-  readonly payload?: { readonly of?: number; readonly label?: string; readonly batch?: string };
 }
 
 function GroupDot({ cx = 0, cy = 0 }: Placed) {
@@ -104,8 +111,29 @@ function GroupDot({ cx = 0, cy = 0 }: Placed) {
   );
 }
 
-/** A single batch: taller for more cells. */
-function BatchTick({ cx = 0, cy = 0, payload }: Placed) {
-  const half = Math.min(8, 2.5 + Math.sqrt(payload?.of ?? 1));
-  return <path d={`M${cx} ${cy - half}v${2 * half}`} stroke="var(--rule)" strokeWidth={1.8} />;
+/**
+ * A tick for every batch below its group, taller for more cells. One path a group: twenty seasons have more than a thousand
+ * batches, and as many elements of their own would hold up whoever types while the chart is drawn.
+ */
+function BatchTicks({ dots }: { dots: readonly CompareDot[] }) {
+  const area = usePlotArea();
+  if (!area) return null;
+  const { x, y, width, height } = area;
+  const row = height / dots.length;
+  return dots.map(({ groupId, ticks }, index) => (
+    <path
+      key={groupId}
+      d={ticks.map(({ percent, of }) => tickAt(x + (width * percent) / 100, y + row * (index + BELOW), of)).join('')}
+      stroke="var(--rule)"
+      strokeWidth={1.8}
+    />
+  ));
+}
+
+/** Where in its row a group's ticks lie: below its dot, which is in the middle. */
+const BELOW = 0.78;
+
+function tickAt(x: number, y: number, of: number): string {
+  const half = Math.min(8, 2.5 + Math.sqrt(of));
+  return `M${x.toFixed(1)} ${(y - half).toFixed(1)}v${(2 * half).toFixed(1)}`;
 }

@@ -6,21 +6,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
-import type { Tables, Workbook } from '../../main/workbook/workbook.ts';
-import { ok } from '../../shared/kernel/result.ts';
-import { aBar, aBatch } from '../builders/batch.ts';
 import { MIGRATIONS_FOLDER } from '../builders/desk.ts';
 import type { Goal } from './calendar.bench.ts';
-import { aCountedWorkbook, mustOk } from './counted-workbook.ts';
+import { aLargeWorkbook } from './large-workbook.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const BYTES = 50_000_000;
-const SEASONS = { first: 2007, number: 20, batches: 60, bars: 4 };
-const STAGES = ['given', 'taken', 'sealed'] as const;
-const SUMS = {
-  ...{ given: 40, taken: 30, enteredSealing: 30, sealed: 28, placed: 28 },
-  ...{ emergenceKnown: 28, emerged: 25, matingKnown: 25, proved: 19, laying: 20 },
-};
 const ROUNDS = 11;
 const MOST_TIMES = 1.6;
 
@@ -29,7 +20,7 @@ export async function goals(): Promise<readonly Goal[]> {
   const folder = mkdtempSync(join(ROOT, 'node_modules/.ripecell-bench-'));
   const data = mkdtempSync(join(tmpdir(), 'ripecell-bench-'));
   try {
-    const file = aLargeWorkbook(data);
+    const file = aLargeWorkbook(data, BYTES);
     await buildChild(folder);
     const whole = () => cpuOf(join(folder, 'open-child.js'), file, MIGRATIONS_FOLDER, join(data, 'safety'));
     const bare = () => cpuOf('-e', PRINT_CPU);
@@ -75,48 +66,6 @@ const buildChild = (outDir: string) =>
       },
     },
   });
-
-/** Twenty seasons of sixty batches, and so many corrections of their counts that the journal fills the file. */
-function aLargeWorkbook(folder: string): string {
-  const workbook = aCountedWorkbook(folder);
-  for (let season = 0; season < SEASONS.number; season += 1)
-    inOneStep(workbook, (tables) => addSeason(tables, SEASONS.first + season));
-  for (let round = 1; statSync(workbook.file).size < BYTES; round += 1)
-    inOneStep(workbook, ({ counts }) => {
-      for (let season = 0; season < SEASONS.number; season += 1)
-        for (const row of countsOf(`${SEASONS.first + season}-1`, round)) counts.update(row);
-    });
-  workbook.close();
-  return workbook.file;
-}
-
-function addSeason({ batches, bars, counts, tallies }: Tables, season: number): void {
-  for (let number = 1; number <= SEASONS.batches; number += 1) {
-    const id = `${season}-${number}`;
-    batches.insert(aBatch({ id, code: id, season }));
-    tallies.put({ batchId: id, ...SUMS });
-    for (let bar = 1; bar <= SEASONS.bars; bar += 1)
-      bars.insert(aBar({ id: `${id}-${bar}`, batchId: id, number: bar }));
-    for (const row of countsOf(id, 0)) counts.insert(row);
-  }
-}
-
-const countsOf = (batchId: string, round: number) =>
-  Array.from({ length: SEASONS.bars }, (_, bar) =>
-    STAGES.map((stage) => ({
-      ...{ id: `${batchId}-${bar + 1}-${stage}`, batchId, barId: `${batchId}-${bar + 1}` },
-      ...{ stage, cells: 10 + (round % 9), countedOn: '2026-05-09' },
-    })),
-  ).flat();
-
-function inOneStep(workbook: Workbook, work: (tables: Tables) => void): void {
-  mustOk(
-    workbook.change({ did: 'other' }, (tables) => {
-      work(tables);
-      return ok(null);
-    }),
-  );
-}
 
 const median = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.POSITIVE_INFINITY;
