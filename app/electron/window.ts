@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { BrowserWindow, dialog, screen, type WebContents } from 'electron';
+import { app, BrowserWindow, dialog, screen, type WebContents } from 'electron';
 import type { Words } from '../../shared/text/english/english.ts';
 import { PAGE_ORIGIN } from './protocol.ts';
 import { isOnAScreen, readWindowPlace, writeWindowPlace } from './window-place.ts';
@@ -40,6 +40,8 @@ export function openWindow({ preload, placeFile, words }: WindowSetting): Browse
       webSecurity: true,
       webviewTag: false,
       spellcheck: false,
+      // A developer may look inside; in the packaged program that would be a way to the workbook.
+      devTools: !app.isPackaged,
     },
   });
   if (place?.maximised) window.maximize();

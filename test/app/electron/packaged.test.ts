@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, test } from 'vitest';
 import { debugSwitchIn } from '../../../app/electron/debug-switches.ts';
+import { openWindow } from '../../../app/electron/window.ts';
+import { wordsOf } from '../../../shared/text/catalogue.ts';
 import { log } from '../../double/electron.ts';
 import { OUT } from '../../journeys/doors.ts';
 
@@ -13,6 +15,12 @@ test('ends at once, before it takes a lock or opens anything', async () => {
   process.argv.pop();
   await new Promise((resolve) => setTimeout(resolve, 50));
   expect([log.exits, log.order, log.windows]).toEqual([[1], [], []]);
+});
+
+test('its page cannot be looked into', () => {
+  log.packaged = true;
+  openWindow({ preload: 'preload.cjs', placeFile: '/nowhere/window.json', words: () => wordsOf('en').window });
+  expect(log.windows.at(-1)?.options.webPreferences).toMatchObject({ devTools: false });
 });
 
 // Node: "Command-line API"; Chromium: "List of command line switches". Names from memory.
