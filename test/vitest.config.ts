@@ -3,17 +3,37 @@ import { defineConfig } from 'vitest/config';
 
 const root = join(import.meta.dirname, '..');
 
+/** Started in a process of its own for each file: what they load keeps windows, servers or a clock set for them alone. */
+const ALONE = ['test/app/**', 'test/journeys/**', 'test/faults/**'];
+const TESTS = ['test/**/*.test.ts', 'test/**/*.test.tsx'];
+
+const common = {
+  alias: { electron: join(import.meta.dirname, 'double/electron.ts') },
+  pool: 'forks',
+  // A page is asked again until it shows what is expected; a busy machine may take its time.
+  expect: { poll: { timeout: 10_000 } },
+  // Processes that a test starts find what they run already read.
+  env: { NODE_COMPILE_CACHE: join(root, 'node_modules/.cache/compiled') },
+  testTimeout: 90_000,
+  hookTimeout: 120_000,
+} as const;
+
 export default defineConfig({
   root,
   test: {
-    alias: { electron: join(import.meta.dirname, 'double/electron.ts') },
-    include: ['test/**/*.test.ts', 'test/**/*.test.tsx'],
-    pool: 'forks',
     // One a core; left to itself the runner keeps one core free, which on two halves the speed.
     maxWorkers: '100%',
-    // A page is asked again until it shows what is expected; a busy machine may take its time.
-    expect: { poll: { timeout: 10_000 } },
-    testTimeout: 90_000,
-    hookTimeout: 120_000,
+    projects: [
+      // The sources are loaded once a core, not once a file: that was most of the time these took.
+      { root, test: { ...common, name: 'parts', include: TESTS, exclude: ALONE, isolate: false } },
+      {
+        root,
+        test: {
+          ...common,
+          name: 'alone',
+          include: ALONE.flatMap((folder) => [`${folder}/*.test.ts`, `${folder}/*.test.tsx`]),
+        },
+      },
+    ],
   },
 });

@@ -1,4 +1,8 @@
 import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { useLongRows } from './use-long-rows.ts';
+
+/** Height of a row of one line, until it is measured. */
+const ROW_HEIGHT = 47;
 
 interface RowGridUse {
   readonly rows: number;
@@ -9,6 +13,8 @@ interface RowGridUse {
   /** A key that is none of the grid's own; true when it meant something. */
   readonly onKey: (row: number, key: string) => boolean;
   readonly onFinish: () => void;
+  /** Rows up to which all are drawn, where it is not the usual number. */
+  readonly wholeUpTo?: number;
 }
 
 /** Where typing goes on: at a row that was half typed, else at the first that is not typed at all. */
@@ -27,19 +33,30 @@ export function firstToType(
 
 /**
  * A grid typed row by row: Enter and Down go on, Up goes back to correct, F4 goes to the note, Escape out of it again,
- * Ctrl+Enter finishes. Each row is a `tr[data-row]`; its first field or its result carries `data-now`, its note `data-note`.
+ * Ctrl+Enter finishes. Each row is a `tr[data-row]` with its number; its first field or its result carries `data-now`, its note `data-note`.
  */
-export function useRowGrid({ rows, start, startInNote = false, onKey, onFinish }: RowGridUse) {
+export function useRowGrid({ rows, start, startInNote = false, onKey, onFinish, wholeUpTo }: RowGridUse) {
   const table = useRef<HTMLTableElement>(null);
   const [current, setCurrent] = useState(start);
-  const focusIn = (row: number, selector: string) =>
-    table.current?.querySelectorAll('tr[data-row]')[row]?.querySelector<HTMLElement>(selector)?.focus();
-  const begun = useRef(false);
-  useEffect(() => {
-    if (begun.current) return;
-    begun.current = true;
-    focusIn(start, startInNote ? '[data-note]' : '[data-now]');
-  });
+  const long = useLongRows(rows, ROW_HEIGHT, table, wholeUpTo);
+  // A row that is not drawn is scrolled to and gets the focus once it is there.
+  const wanted = useRef<readonly [row: number, selector: string] | null>([
+    start,
+    startInNote ? '[data-note]' : '[data-now]',
+  ]);
+  const focusWanted = () => {
+    if (!wanted.current || !table.current) return;
+    const [row, selector] = wanted.current;
+    const element = table.current.querySelector(`tr[data-row="${row}"]`);
+    if (!element) return long.scrollTo(row);
+    wanted.current = null;
+    element.querySelector<HTMLElement>(selector)?.focus();
+  };
+  const focusIn = (row: number, selector: string) => {
+    wanted.current = [row, selector];
+    focusWanted();
+  };
+  useEffect(focusWanted);
   const go = (to: number) => {
     const row = Math.min(Math.max(0, rows - 1), Math.max(0, to));
     setCurrent(row);
@@ -65,5 +82,5 @@ export function useRowGrid({ rows, start, startInNote = false, onKey, onFinish }
     else if (!onKey(current, event.key)) return;
     event.preventDefault();
   };
-  return { table, current, setCurrent, go, onKeyDown };
+  return { table, current, setCurrent, go, long, onKeyDown };
 }

@@ -8,7 +8,14 @@ import { type DateOrder, datedDay, fullDay, monthName, shortDay, weekdayLetters 
 import { celsiusText, type TemperatureUnit } from '../../shared/text/degrees.ts';
 import type { Words } from '../../shared/text/english/english.ts';
 import { type FirstWords, firstWords } from '../../shared/text/english/first-words.ts';
-import { type FeedAmount, feedAmountText, type Measures, unitOf } from '../../shared/text/feed-amount.ts';
+import {
+  type FeedAmount,
+  feedAmountText,
+  kilogramsTyped,
+  type Measures,
+  unitOf,
+  weightText,
+} from '../../shared/text/feed-amount.ts';
 import { instantText } from '../../shared/text/instant-text.ts';
 import { loadWords, wordsHere } from '../../shared/text/load-words.ts';
 import {
@@ -97,6 +104,16 @@ export function useFeedAmounts() {
   return {
     text: (amount: FeedAmount) => feedAmountText(amount, measures, words.language),
     unit: (measure: keyof FeedAmount) => unitOf(measure, measures),
+  };
+}
+
+/** Weights kept in kilograms, in the measures the person reads and types. */
+export function useWeights() {
+  const { measures, words } = useContext(WordingContext);
+  return {
+    measures,
+    text: (kilograms: number) => weightText(kilograms, measures, words.language),
+    typed: (weight: number) => kilogramsTyped(weight, measures),
   };
 }
 

@@ -1,6 +1,6 @@
 import { Button } from '@mui/material';
 import { useColorScheme } from '@mui/material/styles';
-import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type ComponentProps, lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { Settings } from '../../shared/contract/settings.ts';
 import type { Command } from '../../shared/contract/shell.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
@@ -10,8 +10,9 @@ import { type FirstWords, firstWords } from '../../shared/text/english/first-wor
 import { loadFirstWords, loadWords, wordsHere } from '../../shared/text/load-words.ts';
 import { ask } from '../client/client.ts';
 import { useAnswer, useOtherWorkbook } from '../client/hooks.ts';
+import { PartFailed } from '../components/PartFailed.tsx';
 import { readRoute, useRoute } from '../components/routes.ts';
-import { useFetched } from '../components/use-fetched.ts';
+import { type Fetched, useFetched } from '../components/use-fetched.ts';
 import { useDays, useFirstWords, type Wording, WordingContext } from '../components/words.ts';
 import { followCommand, useCommands } from './commands.ts';
 import { ErrorPage } from './ErrorPage.tsx';
@@ -165,14 +166,15 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
         </main>
       </div>
       <UndoLine {...undone} onTurn={(way) => void turn(way)} onClose={undone.forget} />
-      {printing && choice ? <choice.PrintChoice onClose={() => setPrinting(false)} /> : null}
+      {printing && choice.part ? <choice.part.PrintChoice onClose={() => setPrinting(false)} /> : null}
+      {printing && choice.failed ? <Failed onAgain={choice.tryAgain} onLeave={() => setPrinting(false)} /> : null}
       {goingTo ? <GoingTo places={places} onClose={() => setGoingTo(false)} onCommand={answer} /> : null}
     </>
   );
 }
 
 interface GoingToProps {
-  readonly places: typeof import('./GoTo.tsx') | null;
+  readonly places: Fetched<typeof import('./GoTo.tsx')>;
   readonly onClose: () => void;
   readonly onCommand: (command: Command) => void;
 }
@@ -180,9 +182,17 @@ interface GoingToProps {
 /** Go to, and what was typed before it was here. */
 function GoingTo({ places, onClose, onCommand }: GoingToProps) {
   const [typed, setTyped] = useState('');
-  if (places) return <places.GoTo begun={typed} onClose={onClose} onCommand={onCommand} />;
+  if (places.part) return <places.part.GoTo begun={typed} onClose={onClose} onCommand={onCommand} />;
+  if (places.failed) return <Failed onAgain={places.tryAgain} onLeave={onClose} />;
   return <TypedAhead typed={typed} onType={setTyped} onClose={onClose} />;
 }
+
+/** Over the page, so that it is in sight wherever the key was pressed. */
+const Failed = (props: ComponentProps<typeof PartFailed>) => (
+  <div className="undo-line">
+    <PartFailed {...props} />
+  </div>
+);
 
 /** Today has its own paper, so it asks which is meant; any other view is printed as it stands. */
 function printView(choose: () => void): void {

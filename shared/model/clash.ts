@@ -62,6 +62,8 @@ export type ClashOf<On> =
       /** Last day on which all these cells can still be placed, and boxes free by then. */
       readonly deadline: On;
       readonly freeByDeadline: number;
+      /** Boxes in the workbook, free or not. */
+      readonly boxes: number;
     }
   | {
       readonly kind: 'ages-mixed-on-bar';

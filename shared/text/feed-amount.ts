@@ -49,6 +49,16 @@ export function parseFeedAmount(text: string, usual: Measure, measures: Measures
   return amount > 0 ? { ...UNKNOWN, [unit.measure]: amount } : null;
 }
 
+/** A weight in the measures the person reads, and back from what is typed in them; kept to the gram. */
+export const weightShown = (kilograms: number, measures: Measures): number =>
+  measures === 'us' ? kilograms / KILOGRAMS_IN_POUND : kilograms;
+export const kilogramsTyped = (weight: number, measures: Measures): number =>
+  measures === 'us' ? Math.round(weight * KILOGRAMS_IN_POUND * 1000) / 1000 : weight;
+
+/** "12.3 kg", "27.1 lb", to one decimal. */
+export const weightText = (kilograms: number, measures: Measures, language: Language): string =>
+  `${inLanguage(weightShown(kilograms, measures).toFixed(1), language)}\u00a0${unitOf('kilograms', measures)}`;
+
 /** "1.5 L", "300 g", "2 qt"; empty where it is not known. Weights under a kilogram are said in grams. */
 export function feedAmountText(
   { litres, kilograms }: FeedAmount,

@@ -5,6 +5,7 @@
  * child acknowledges too early: the control that shows whether the parent would notice a loss.
  */
 import { writeSync } from 'node:fs';
+import { flushCompileCache } from 'node:module';
 import { readMigrations } from '../../main/workbook/migrations.ts';
 import { openWorkbookFile } from '../../main/workbook/open-workbook.ts';
 import { ok } from '../../shared/kernel/result.ts';
@@ -14,6 +15,8 @@ import { aBar, aBatch } from '../builders/batch.ts';
 const ROWS_PER_CHANGE = [1, 20, 400];
 
 const [file = '', migrations = '', safetyFolder = '', manner = '', pause = '0'] = process.argv.slice(2);
+// A killed process leaves no cache behind; with one the next starts in half the time.
+flushCompileCache();
 const opened = openWorkbookFile(file, {
   migrations: readMigrations(migrations),
   safetyFolder,

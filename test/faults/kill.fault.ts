@@ -29,7 +29,7 @@ interface Tally {
 
 /** A process that saves without pause is killed at a random moment; nothing it acknowledged may be missing. */
 export async function faults({ short }: { readonly short: boolean }): Promise<readonly FaultReport[]> {
-  const wanted = short ? 100 : 1000;
+  const wanted = short ? 40 : 1000;
   const honest = await killLoop(wanted, 'honest');
   const boasting = await killLoop(CONTROL_KILLS, 'boasting');
   const bad = honest.lost + honest.partial + honest.corrupt + honest.unopened;

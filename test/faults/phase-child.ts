@@ -3,6 +3,7 @@
  * Arguments: phase, workbook, migrations folder, safety folder. Prints `S` as it starts and `E` when it is through.
  */
 import { writeSync } from 'node:fs';
+import { flushCompileCache } from 'node:module';
 import { dirname } from 'node:path';
 import { createWorkbookFile } from '../../main/workbook/create-workbook.ts';
 import { startKeeper } from '../../main/workbook/keeper.ts';
@@ -11,6 +12,8 @@ import { type OpenSetting, openWorkbookFile } from '../../main/workbook/open-wor
 import type { Workbook } from '../../main/workbook/workbook.ts';
 import { ok } from '../../shared/kernel/result.ts';
 
+// A killed process leaves no cache behind; with one the next starts in half the time.
+flushCompileCache();
 const [phase = '', file = '', migrations = '', safetyFolder = ''] = process.argv.slice(2);
 const setting: OpenSetting = {
   migrations: readMigrations(migrations),

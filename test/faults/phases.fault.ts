@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -18,6 +18,8 @@ const ALL = readMigrations(MIGRATIONS);
 const ROWS = 4000;
 const EARLIER_ROWS = 2000;
 const IMPORTED_ROWS = 4000;
+const FILE = 'w.ripecell';
+const SAFETY = join('program', 'safety-copies');
 
 const PHASES = ['create', 'upgrade', 'close', 'copy', 'import', 'restore'] as const;
 type Phase = (typeof PHASES)[number];
@@ -51,26 +53,30 @@ export async function faults({ short }: { readonly short: boolean }): Promise<re
 
 async function killPhase(phase: Phase, kills: number): Promise<Tally> {
   const tally: Tally = { kills: 0, inside: 0, old: 0, whole: 0, bad: 0 };
-  let usual = 0;
+  const before = mkdtempSync(join(tmpdir(), 'ripecell-phase-'));
+  if (phase !== 'create') anOldWorkbook(join(before, FILE), phase === 'upgrade' ? 1 : ALL.length);
+  // The shortest time the phase has taken here. The first run is not killed, it shows how long; a busy machine may have
+  // slowed it, so a later run that was through before its kill is taken at its word.
+  let usual = Number.POSITIVE_INFINITY;
   for (let kill = 0; kill <= kills; kill += 1) {
     const folder = mkdtempSync(join(tmpdir(), 'ripecell-phase-'));
     try {
-      const file = join(folder, 'w.ripecell');
-      const safety = join(folder, 'program', 'safety-copies');
-      if (phase !== 'create') anOldWorkbook(file, phase === 'upgrade' ? 1 : ALL.length);
-      if (phase === 'restore') aCopyOfEarlier(file, safety);
-      // The first run is not killed: it shows how long the phase takes here.
-      const run = await runPhase([phase, file, MIGRATIONS, safety], kill === 0 ? null : Math.random() * usual);
-      if (kill === 0) usual = run.milliseconds;
-      else {
-        tally.kills += 1;
-        if (!run.ended) tally.inside += 1;
-        tally[judge(phase, file, safety)] += 1;
-      }
+      cpSync(before, folder, { recursive: true });
+      // A copy knows which file it is of.
+      if (phase === 'restore') aCopyOfEarlier(join(folder, FILE), join(folder, SAFETY));
+      // A random moment of each part of the phase in its turn.
+      const killAfter = kill === 0 ? null : (usual * (kill - Math.random())) / kills;
+      const run = await runPhase([phase, join(folder, FILE), MIGRATIONS, join(folder, SAFETY)], killAfter);
+      if (run.ended) usual = Math.min(usual, run.milliseconds);
+      if (kill === 0) continue;
+      tally.kills += 1;
+      if (!run.ended) tally.inside += 1;
+      tally[judge(phase, join(folder, FILE), join(folder, SAFETY))] += 1;
     } finally {
       rmSync(folder, { recursive: true, force: true });
     }
   }
+  rmSync(before, { recursive: true, force: true });
   return tally;
 }
 
@@ -96,7 +102,10 @@ function runPhase(
       }
     });
     child.on('error', reject);
-    child.on('close', () => resolve({ ended: said.includes('E'), milliseconds }));
+    child.on('close', (code, signal) => {
+      if (signal === 'SIGKILL') resolve({ ended: said.includes('E'), milliseconds });
+      else reject(new Error(`The phase ${args[0]} ended by itself with ${code}.`));
+    });
   });
 }
 

@@ -29,6 +29,8 @@ if (readsTypes) {
 }
 
 async function runHarnesses() {
+  // The processes that are started over and over find what they run already read.
+  process.env.NODE_COMPILE_CACHE ??= here('../../node_modules/.cache/compiled');
   const { values, positionals } = parseArgs({
     options: { short: { type: 'boolean', default: false } },
     allowPositionals: true,

@@ -1,17 +1,10 @@
 // Settings > Appearance: every choice acts at once, everywhere, and is remembered in the workbook.
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { prepareDoors } from './doors.ts';
+import { beginWorkbook } from './own-yard.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  setDay('2026-05-14');
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { open } = prepareDoors('2026-05-14');
 
 const choose = (page: Page, label: string, option: string) =>
   page.getByLabel(label, { exact: true }).selectOption({ label: option });
@@ -27,44 +20,37 @@ const shown = (page: Page) =>
   }));
 
 test('text size, density, theme, order of days, week and degrees act at once and are remembered', async () => {
-  const house = await doors(() => browser)[0]?.open({ reducedMotion: 'reduce' });
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByLabel('Name', { exact: true }).fill('Our queens');
-    await page.getByRole('button', { name: 'Begin my workbook' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
-    await page.keyboard.press('Control+,');
-    await page.getByRole('heading', { name: 'Appearance' }).waitFor();
-    const sizes = await page.getByLabel('Size of the text').locator('option').allInnerTexts();
-    expect(sizes).toEqual(['90 %', '100 %', '110 %', '120 %', '130 %', '140 %', '150 %', '160 %']);
-    expect(await shown(page)).toMatchObject({ size: '16px', row: '40px' });
+  const house = await open({ reducedMotion: 'reduce' });
+  const { page } = house;
+  await beginWorkbook(page, 'Our queens');
+  await page.keyboard.press('Control+,');
+  await page.getByRole('heading', { name: 'Appearance' }).waitFor();
+  const sizes = await page.getByLabel('Size of the text').locator('option').allInnerTexts();
+  expect(sizes).toEqual(['90 %', '100 %', '110 %', '120 %', '130 %', '140 %', '150 %', '160 %']);
+  expect(await shown(page)).toMatchObject({ size: '16px', row: '40px' });
 
-    await choose(page, 'Size of the text', '160 %');
-    await choose(page, 'Rows', 'compact');
-    await choose(page, 'Light or dark', 'dark');
-    await choose(page, 'Days are written', 'May 14');
-    await choose(page, 'The week begins on', 'Sunday');
-    await choose(page, 'Degrees', 'Fahrenheit (°F)');
-    await page.getByText('Thursday, May 14, 2026', { exact: true }).waitFor();
-    const chosen = { size: '25.6px', theme: 'dark', density: 'compact', row: '34px', wide: false };
-    await expect.poll(() => shown(page)).toEqual(chosen);
+  await choose(page, 'Size of the text', '160 %');
+  await choose(page, 'Rows', 'compact');
+  await choose(page, 'Light or dark', 'dark');
+  await choose(page, 'Days are written', 'May 14');
+  await choose(page, 'The week begins on', 'Sunday');
+  await choose(page, 'Degrees', 'Fahrenheit (°F)');
+  await page.getByText('Thursday, May 14, 2026', { exact: true }).waitFor();
+  const chosen = { size: '25.6px', theme: 'dark', density: 'compact', row: '34px', wide: false };
+  await expect.poll(() => shown(page)).toEqual(chosen);
 
-    await page.reload();
-    await page.getByRole('heading', { name: 'Appearance' }).waitFor();
-    await expect.poll(() => shown(page)).toEqual(chosen);
-    expect(await page.getByLabel('Degrees').inputValue()).toBe('fahrenheit');
-    expect(await page.getByLabel('The week begins on').inputValue()).toBe('sunday');
+  await page.reload();
+  await page.getByRole('heading', { name: 'Appearance' }).waitFor();
+  await expect.poll(() => shown(page)).toEqual(chosen);
+  expect(await page.getByLabel('Degrees').inputValue()).toBe('fahrenheit');
+  expect(await page.getByLabel('The week begins on').inputValue()).toBe('sunday');
 
-    await typedDays(page);
-    // Reduced motion asked for: nothing on the page moves, not even while a dialog opens.
-    await page.keyboard.press('Control+k');
-    await page.getByRole('dialog').getByRole('combobox').waitFor();
-    expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  await typedDays(page);
+  // Reduced motion asked for: nothing on the page moves, not even while a dialog opens.
+  await page.keyboard.press('Control+k');
+  await page.getByRole('dialog').getByRole('combobox').waitFor();
+  expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
+  expect(house.problems).toEqual([]);
 }, 90_000);
 
 /** A day field reads 5/6 as the person who writes May 14 means it; in ISO order it reads month and day. */

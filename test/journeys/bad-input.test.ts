@@ -1,20 +1,12 @@
 // Anything typed into any field breaks no page and loses no row: every text field of every page, also in folds and forms
 // that must be opened, gets texts no form expects, drawn by fast-check from a fixed seed and from the usual list of troublesome ones.
 import fc from 'fast-check';
-import type { Browser, Locator, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
-import { pagesOf } from './pages.ts';
+import type { Locator, Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { DEMO_DAY, openDemo, prepareDoors } from './doors.ts';
+import { pagesOf, show } from './pages.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  setDay('2026-06-01');
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { open } = prepareDoors(DEMO_DAY);
 
 /** Pages with a form that stands behind a choice, and the key or address that opens it. */
 const BEHIND: readonly (readonly [title: string, more: string, key: string | null])[] = [
@@ -73,40 +65,30 @@ async function troubleWith(page: Page, field: Locator, text: string): Promise<st
 }
 
 test('no text breaks a page or takes a row away', async () => {
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByRole('button', { name: 'Look at the demo' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 60_000 });
-    const found: string[] = [];
-    let turn = 0;
-    let met = 0;
-    for (const { address, key } of await formsOf(page)) {
-      await page.evaluate((hash) => {
-        window.location.hash = hash;
-      }, address);
-      await page.locator('main h1').waitFor();
-      await page.waitForLoadState('networkidle');
-      if (key) await page.keyboard.press(key);
-      const marks = await page.evaluate(markFields);
-      for (const mark of marks) {
-        met += 1;
-        if (met % EVERY !== 0) continue;
-        const text = TEXTS[turn % TEXTS.length] ?? '';
-        turn += 1;
-        const field = page.locator(`[data-field="${mark}"]`);
-        const trouble = (await field.count()) === 0 ? `field ${mark} is gone` : await troubleWith(page, field, text);
-        if (trouble) found.push(`${address}: ${trouble}`);
-      }
+  const house = await open();
+  const { page } = house;
+  await openDemo(house);
+  const found: string[] = [];
+  let turn = 0;
+  let met = 0;
+  for (const { address, key } of await formsOf(page)) {
+    await show(page, address);
+    if (key) await page.keyboard.press(key);
+    const marks = await page.evaluate(markFields);
+    for (const mark of marks) {
+      met += 1;
+      if (met % EVERY !== 0) continue;
+      const text = TEXTS[turn % TEXTS.length] ?? '';
+      turn += 1;
+      const field = page.locator(`[data-field="${mark}"]`);
+      const trouble = (await field.count()) === 0 ? `field ${mark} is gone` : await troubleWith(page, field, text);
+      if (trouble) found.push(`${address}: ${trouble}`);
     }
-    // A page that lost its form would show here.
-    expect(met).toBeGreaterThan(120);
-    expect(found).toEqual([]);
-    expect(house.problems.filter((problem) => !/Failed to load resource/.test(problem))).toEqual([]);
-  } finally {
-    await house.close();
   }
+  // A page that lost its form would show here.
+  expect(met).toBeGreaterThan(120);
+  expect(found).toEqual([]);
+  expect(house.problems.filter((problem) => !/Failed to load resource/.test(problem))).toEqual([]);
 }, 900_000);
 
 /**

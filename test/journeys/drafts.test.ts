@@ -3,55 +3,68 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
 import { aStart } from '../builders/running-batch.ts';
-import { doors, launchBrowser, OUT, setDay } from './doors.ts';
-import { ask, beginBatch, beginYard, placeCells } from './own-yard.ts';
+import { OUT, prepareDoors, setDay } from './doors.ts';
+import { ask, beginBatch, beginWorkbook, beginYard, placeCells } from './own-yard.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { browser, open } = prepareDoors();
 
 test('what was typed and not saved is found again, and is gone once it is saved', async () => {
   setDay('2026-05-04');
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByRole('button', { name: 'Begin my workbook' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
-    await page.keyboard.press('Control+n');
-    const cells = page.getByLabel('Cells', { exact: true });
-    await cells.fill('24');
-    await page.getByRole('link', { name: 'Today' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
-    await page.keyboard.press('Control+n');
-    await page.getByText('Typed before and not saved yet.').waitFor();
-    expect(await cells.inputValue()).toBe('24');
-    await page.getByRole('button', { name: 'Start the batch' }).click();
-    await page.getByRole('heading', { name: /^26-01/ }).waitFor();
+  const house = await open();
+  const { page } = house;
+  await beginWorkbook(page);
+  await page.keyboard.press('Control+n');
+  const cells = page.getByLabel('Cells', { exact: true });
+  await cells.fill('24');
+  await page.getByRole('link', { name: 'Today' }).click();
+  await page.getByRole('heading', { name: 'Today' }).waitFor();
+  await page.keyboard.press('Control+n');
+  await page.getByText('Typed before and not saved yet.').waitFor();
+  expect(await cells.inputValue()).toBe('24');
+  await page.getByRole('button', { name: 'Start the batch' }).click();
+  await page.getByRole('heading', { name: /^26-01/ }).waitFor();
 
-    await page.getByLabel('Note', { exact: true }).fill('windy, all in th');
-    await expect.poll(async () => (await draftKeys(page)).join()).toMatch(/^batch-note:/);
-    await page.reload();
-    await page.getByText('Typed before and not saved yet.').waitFor();
-    expect(await page.getByLabel('Note', { exact: true }).inputValue()).toBe('windy, all in th');
-    await page.getByRole('button', { name: 'Save notes' }).click();
-    await page.getByText('Typed before and not saved yet.').waitFor({ state: 'detached' });
-    await page.reload();
-    await page.getByLabel('Note', { exact: true }).waitFor();
-    expect(await page.getByText('Typed before and not saved yet.').count()).toBe(0);
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  await page.getByLabel('Note', { exact: true }).fill('windy, all in th');
+  await expect.poll(async () => (await draftKeys(page)).join()).toMatch(/^batch-note:/);
+  await page.reload();
+  await page.getByText('Typed before and not saved yet.').waitFor();
+  expect(await page.getByLabel('Note', { exact: true }).inputValue()).toBe('windy, all in th');
+  await page.getByRole('button', { name: 'Save notes' }).click();
+  await page.getByText('Typed before and not saved yet.').waitFor({ state: 'detached' });
+  await page.reload();
+  await page.getByLabel('Note', { exact: true }).waitFor();
+  expect(await page.getByText('Typed before and not saved yet.').count()).toBe(0);
+  expect(house.problems).toEqual([]);
 }, 60_000);
+
+test('a part that cannot be loaded is said in a sentence; what was typed stays, and the next try brings it', async () => {
+  setDay('2026-05-04');
+  const house = await open();
+  const { page } = house;
+  await beginWorkbook(page);
+  await page.keyboard.press('Control+n');
+  await page.getByLabel('Cells', { exact: true }).fill('24');
+  await page.getByRole('link', { name: 'Today' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
+  const script = /assets\/PrintChoice-/;
+  await page.route(script, (route) => route.abort());
+  await page.keyboard.press('Control+p');
+  const said = page.getByRole('alert').filter({ hasText: 'could not be loaded' });
+  await said.waitFor();
+  await said.getByRole('button', { name: 'Leave as it was' }).click();
+  await said.waitFor({ state: 'detached' });
+  await page.keyboard.press('Control+p');
+  await page.unroute(script);
+  await said.getByRole('button', { name: 'Try once more' }).click();
+  await page.getByRole('dialog').getByText('Yard sheet for tomorrow').waitFor();
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('Control+n');
+  expect(await page.getByLabel('Cells', { exact: true }).inputValue()).toBe('24');
+  expect(house.problems.filter((problem) => !problem.includes('Failed to load resource'))).toEqual([]);
+}, 90_000);
 
 /** Every sheet of the evening, with a field in which nothing is saved before it is left. */
 const SHEETS = [
@@ -150,7 +163,7 @@ interface Shell {
 async function aShell(data: string, problems: string[] = []): Promise<Shell> {
   const { startLoopback } = await import(pathToFileURL(join(OUT, 'main/loopback.js')).href);
   const loopback = await startLoopback({ out: OUT, data, language: 'en' });
-  const context = await browser.newContext({ locale: 'en-GB', reducedMotion: 'reduce' });
+  const context = await browser().newContext({ locale: 'en-GB', reducedMotion: 'reduce' });
   const open = async (url: string): Promise<Shell> => {
     const page = await context.newPage();
     page.setDefaultTimeout(30_000);

@@ -2,25 +2,19 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import { reckonHere } from '../../main/engine/yield/reckon.ts';
 import { recordLook } from '../../main/operations/boxes/record-look.ts';
 import { readMigrations } from '../../main/workbook/migrations.ts';
 import { openWorkbookFile } from '../../main/workbook/open-workbook.ts';
 import { dayOfIso } from '../../shared/kernel/day.ts';
 import { countedIds, MIGRATIONS_FOLDER, mustOk } from '../builders/desk.ts';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import { DEMO_DAY, openDemo, prepareDoors, setDay } from './doors.ts';
 
-let browser: Browser;
+const { open } = prepareDoors();
 const folder = mkdtempSync(join(tmpdir(), 'ripecell-errand-'));
-beforeAll(async () => {
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
+afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
-  vi.useRealTimers();
 });
 
 /** The other person: opens the file with the program, types one look, closes it. */
@@ -52,33 +46,27 @@ function typeThere(file: string): string {
 }
 
 test('looks typed by someone else come in once', async () => {
-  setDay('2026-06-01');
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByRole('button', { name: 'Look at the demo' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 60_000 });
-    await page.getByRole('link', { name: 'Mating boxes' }).click();
-    await page.getByLabel('Which to hand out').fill('K01-K03');
-    const bytes = await house.saveFile(() => page.getByRole('button', { name: 'Save the errand' }).click());
-    const file = join(folder, 'errand.ripecell');
-    writeFileSync(file, bytes);
-    const choose = page.getByLabel('An errand that came back');
-    await choose.setInputFiles(file);
-    await page.getByText('Nothing new in it').waitFor();
-    await choose.setInputFiles({
-      name: 'errand.ripecell',
-      mimeType: 'application/octet-stream',
-      buffer: readFileSync(typeThere(file)),
-    });
-    await page.getByText('comes in', { exact: true }).waitFor();
-    await page.getByRole('button', { name: 'Take 1 look in' }).click();
-    await page.getByText('1 look was taken in.').waitFor();
-    await choose.setInputFiles(file);
-    await page.getByText('Nothing new in it').waitFor();
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  setDay(DEMO_DAY);
+  const house = await open();
+  const { page } = house;
+  await openDemo(house);
+  await page.getByRole('link', { name: 'Mating boxes' }).click();
+  await page.getByLabel('Which to hand out').fill('K01-K03');
+  const bytes = await house.saveFile(() => page.getByRole('button', { name: 'Save the errand' }).click());
+  const file = join(folder, 'errand.ripecell');
+  writeFileSync(file, bytes);
+  const choose = page.getByLabel('An errand that came back');
+  await choose.setInputFiles(file);
+  await page.getByText('Nothing new in it').waitFor();
+  await choose.setInputFiles({
+    name: 'errand.ripecell',
+    mimeType: 'application/octet-stream',
+    buffer: readFileSync(typeThere(file)),
+  });
+  await page.getByText('comes in', { exact: true }).waitFor();
+  await page.getByRole('button', { name: 'Take 1 look in' }).click();
+  await page.getByText('1 look was taken in.').waitFor();
+  await choose.setInputFiles(file);
+  await page.getByText('Nothing new in it').waitFor();
+  expect(house.problems).toEqual([]);
 }, 120_000);

@@ -1,19 +1,11 @@
 // The evening at the kitchen table, on the demo and by keyboard alone: nine looks with one key each, one queen marked, one
 // corrected, one note; saved as typed, there after a reload, and on the page of the batch. Then jobs done, looks at hives
 // and counts by bar, in the same manner.
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { DEMO_DAY, openDemo, prepareDoors } from './doors.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  setDay('2026-06-01');
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { open } = prepareDoors(DEMO_DAY);
 
 /** The keys of one evening: result keys, Shift+L with Enter on the offered number, F4 with a note. */
 async function typeEvening(page: Page): Promise<number> {
@@ -42,77 +34,67 @@ async function scanAndJump(page: Page): Promise<void> {
 }
 
 test('nine looks are typed, corrected, noted and kept', async () => {
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByRole('button', { name: 'Look at the demo' }).click();
-    await page.getByRole('button', { name: 'Type looks' }).waitFor({ timeout: 30_000 });
-    await page.getByRole('button', { name: 'Type looks' }).focus();
-    await page.keyboard.press('Enter');
-    await page.getByRole('grid').waitFor();
-    const row = (box: string) => page.getByRole('row', { name: new RegExp(`^${box} `) });
-    await page.getByText('0 of 9').waitFor();
-    expect(await typeEvening(page)).toBe(10);
-    await page.getByText('K09 not looked. 9 of 9.').waitFor();
-    await row('K02').getByText('26-001').waitFor();
-    // Up to K08 and another key: corrected in place.
-    await page.keyboard.press('ArrowUp');
-    await page.keyboard.press('n');
-    await page.getByText('K08 no queen. 9 of 9.').waitFor();
-    await page.keyboard.press('ArrowUp');
-    await page.keyboard.press('F4');
-    await page.keyboard.type('ants');
-    await page.keyboard.press('Enter');
-    await page.keyboard.press('Escape');
-    await scanAndJump(page);
-    await page.keyboard.press('Control+Enter');
-    await page
-      .getByText('9 looks saved: 3 laying, 1 virgin, 2 no queen, 1 drone-layer, 1 queen, no eggs, 1 not looked.')
-      .waitFor();
-    // Every row is in the workbook, and what the evening changed is told.
-    expect(await page.locator('[data-saved="saved"]').count()).toBe(9);
-    expect(await page.locator('[data-saved]:not([data-saved="saved"])').count()).toBe(0);
-    const end = page.getByRole('status', { name: 'What this changes' });
-    await end.getByText('Still to do').waitFor();
-    expect(await end.innerText()).toMatch(/First look for eggs, 26-01, K03, K06, K09/);
+  const house = await open();
+  const { page } = house;
+  await openDemo(house);
+  await page.getByRole('button', { name: 'Type looks' }).waitFor({ timeout: 30_000 });
+  await page.getByRole('button', { name: 'Type looks' }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('grid').waitFor();
+  const row = (box: string) => page.getByRole('row', { name: new RegExp(`^${box} `) });
+  await page.getByText('0 of 9').waitFor();
+  expect(await typeEvening(page)).toBe(10);
+  await page.getByText('K09 not looked. 9 of 9.').waitFor();
+  await row('K02').getByText('26-001').waitFor();
+  // Up to K08 and another key: corrected in place.
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('n');
+  await page.getByText('K08 no queen. 9 of 9.').waitFor();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('F4');
+  await page.keyboard.type('ants');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('Escape');
+  await scanAndJump(page);
+  await page.keyboard.press('Control+Enter');
+  await page
+    .getByText('9 looks saved: 3 laying, 1 virgin, 2 no queen, 1 drone-layer, 1 queen, no eggs, 1 not looked.')
+    .waitFor();
+  // Every row is in the workbook, and what the evening changed is told.
+  expect(await page.locator('[data-saved="saved"]').count()).toBe(9);
+  expect(await page.locator('[data-saved]:not([data-saved="saved"])').count()).toBe(0);
+  const end = page.getByRole('status', { name: 'What this changes' });
+  await end.getByText('Still to do').waitFor();
+  expect(await end.innerText()).toMatch(/First look for eggs, 26-01, K03, K06, K09/);
 
-    await page.reload();
-    await page.getByRole('grid').waitFor();
-    await page.getByRole('button', { name: 'K08, no queen' }).waitFor();
-    expect(await page.getByLabel('K08, Note').inputValue()).toBe('ants');
+  await page.reload();
+  await page.getByRole('grid').waitFor();
+  await page.getByRole('button', { name: 'K08, no queen' }).waitFor();
+  expect(await page.getByLabel('K08, Note').inputValue()).toBe('ants');
 
-    // A strength outside 1 to 5 is refused beside its row, and the text stays.
-    await page.getByLabel('K01, Strength').fill('9');
-    await page.getByLabel('K01, Strength').press('Enter');
-    await page.getByText('Strength, 1 to 5: Type a whole number.').waitFor();
-    expect(await page.getByLabel('K01, Strength').inputValue()).toBe('9');
+  // A strength outside 1 to 5 is refused beside its row, and the text stays.
+  await page.getByLabel('K01, Strength').fill('9');
+  await page.getByLabel('K01, Strength').press('Enter');
+  await page.getByText('Strength, 1 to 5: Type a whole number.').waitFor();
+  expect(await page.getByLabel('K01, Strength').inputValue()).toBe('9');
 
-    await page.keyboard.press('Control+k');
-    await page.keyboard.type('26-01');
-    await page.keyboard.press('Enter');
-    await page.getByRole('heading', { name: /26-01/ }).waitFor();
-    await page.getByRole('row', { name: /K05.*drone-layer/ }).waitFor();
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  await page.keyboard.press('Control+k');
+  await page.keyboard.type('26-01');
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: /26-01/ }).waitFor();
+  await page.getByRole('row', { name: /K05.*drone-layer/ }).waitFor();
+  expect(house.problems).toEqual([]);
 }, 90_000);
 
 test('jobs done, looks at hives and counts are typed the same way', async () => {
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByRole('button', { name: 'Look at the demo' }).click();
-    await page.getByRole('button', { name: 'Type what was done' }).click({ timeout: 30_000 });
-    await typeSteps(page);
-    await typeHives(page);
-    await typeCounts(page);
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  const house = await open();
+  const { page } = house;
+  await openDemo(house);
+  await page.getByRole('button', { name: 'Type what was done' }).click({ timeout: 30_000 });
+  await typeSteps(page);
+  await typeHives(page);
+  await typeCounts(page);
+  expect(house.problems).toEqual([]);
 }, 90_000);
 
 const press = async (page: Page, ...keys: string[]) => {

@@ -1,96 +1,55 @@
-// Every view on the demo, in light and dark and both densities: no accessibility violation (axe-core, WCAG 2.2 A and AA
-// rules), no console error, no sideways scroll at 200 % zoom of a 1366 x 768 screen (683 CSS pixels; WCAG 2.2, 1.4.10)
-// outside tables; all of it reached by Tab alone with the focus in sight (2.1.1, 2.1.2, 2.4.7, 2.4.11); and on paper.
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
-import { axeTroubles, pagesOf, type Shown } from './pages.ts';
+import { expect, test, vi } from 'vitest';
+import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
+import { axeTroubles, choose, LOOKS, PLAIN, pagesOf, type Shown, show, sideways } from './pages.ts';
 import { readPaper } from './read-paper.ts';
 import { walkByTab } from './walk-by-tab.ts';
 
-let browser: Browser;
-let house: OpenDoor;
 let views: readonly Shown[];
-
-beforeAll(async () => {
-  setDay('2026-06-01');
-  browser = await launchBrowser();
-  const loopback = doors(() => browser)[0];
-  if (!loopback) throw new Error('no loopback door');
-  house = await loopback.open();
-  await house.page.getByRole('button', { name: 'Look at the demo' }).click();
-  await house.page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 30_000 });
-  views = await pagesOf(house.page);
-}, 600_000);
-
-afterAll(async () => {
-  await house?.close();
-  await browser?.close();
-  vi.useRealTimers();
+const house = prepareHouse(DEMO_DAY, async (opened) => {
+  await openDemo(opened);
+  views = await pagesOf(opened.page);
 });
 
-async function goTo(page: Page, [title, address]: Shown): Promise<void> {
-  await page.evaluate((hash) => {
-    window.location.hash = hash;
-  }, address);
-  await page.getByRole('heading', { level: 1, name: title }).waitFor();
-  if (address === '/season') await page.locator('.recharts-surface').waitFor();
-  if (address.endsWith('tab=queens')) await page.locator('.way').waitFor({ timeout: 60_000 });
-}
+const LONG = process.env.RIPECELL_LONG === '1';
 
-/** Each theme and each density once; all four pairs in the long form (RIPECELL_LONG=1). */
-const LOOKS = [
-  ['light', 'comfortable'],
-  ['dark', 'compact'],
-  ...(process.env.RIPECELL_LONG
-    ? ([
-        ['light', 'compact'],
-        ['dark', 'comfortable'],
-      ] as const)
-    : []),
-] as const;
-
-test.each(LOOKS)(
-  'every view is free of axe violations in %s, %s',
-  async (colorScheme, density) => {
-    await house.page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    await chooseDensity(house.page, density);
+// In the ordinary run every view is looked at once and the looks take turns; in the long form each in all eight.
+test.each(LOOKS.map((look, turn) => ({ ...look, turn })))(
+  'views are free of axe violations and scroll nowhere sideways: $language, $theme, $density',
+  async ({ turn, ...look }) => {
+    const { page, problems } = house();
+    await choose(page, look);
     const found: string[] = [];
-    for (const view of views) {
-      await goTo(house.page, view);
-      found.push(...(await axeTroubles(house.page, view[0])));
+    for (const [title, address] of views.filter((_view, at) => LONG || at % LOOKS.length === turn)) {
+      await show(page, address);
+      found.push(...(await axeTroubles(page, `${title} ${address}`)));
+      if ((await sideways(page)) > 0) found.push(`${title} ${address}: scrolls sideways`);
     }
     expect(found).toEqual([]);
-    expect(house.problems).toEqual([]);
+    expect(problems).toEqual([]);
   },
-  240_000,
+  LONG ? 900_000 : 240_000,
 );
 
-/** By the page itself, so that its frame takes the choice up. */
-async function chooseDensity(page: Page, density: 'comfortable' | 'compact'): Promise<void> {
-  await goTo(page, ['Settings', '/settings']);
-  await page.getByLabel('Rows', { exact: true }).selectOption(density);
-  await page.waitForFunction((chosen) => document.documentElement.dataset.density === chosen, density);
-}
-
 test('every view is walked by Tab alone, and the focus is always in sight', async () => {
-  await house.page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+  const { page } = house();
+  await choose(page, PLAIN);
   const found: string[] = [];
-  for (const view of views) {
-    await goTo(house.page, view);
-    found.push(...(await walkByTab(house.page)).map((problem) => `${view[0]}: ${problem}`));
+  for (const [title, address] of views) {
+    await show(page, address);
+    expect(await page.locator('main h1').innerText(), address).toContain(title);
+    found.push(...(await walkByTab(page)).map((problem) => `${title}: ${problem}`));
   }
   expect(found).toEqual([]);
 }, 240_000);
 
 test('every view can be printed: black on white, without what is pressed, on the width of a page', async () => {
-  const { page } = house;
+  const { page } = house();
   await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
   // ISO 216 A4 is 210 mm wide; within margins of 14 mm that is 688 CSS pixels of 1/96 inch.
   await page.setViewportSize({ width: 688, height: 970 });
   const found: string[] = [];
   for (const view of views) {
-    await goTo(page, view);
+    await show(page, view[1]);
     found.push(...(await page.evaluate(readPaper)).map((problem) => `${view[0]}: ${problem}`));
   }
   expect(found).toEqual([]);
@@ -98,13 +57,11 @@ test('every view can be printed: black on white, without what is pressed, on the
 }, 120_000);
 
 test('no view scrolls sideways at 200 % zoom', async () => {
-  await house.page.setViewportSize({ width: 683, height: 384 });
+  await house().page.setViewportSize({ width: 683, height: 384 });
   const wide: string[] = [];
   for (const view of views) {
-    await goTo(house.page, view);
-    const over = await house.page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
+    await show(house().page, view[1]);
+    const over = await sideways(house().page);
     if (over > 0) wide.push(`${view[0]} by ${over}px`);
   }
   expect(wide).toEqual([]);
@@ -112,8 +69,8 @@ test('no view scrolls sideways at 200 % zoom', async () => {
 
 // The pages drawn are compared with the number the file has; arrow keys turn them.
 test('a paper is looked at page by page in the window, by key, and closed again', async () => {
-  const { page, problems } = house;
-  await goTo(page, ['Class', '/class']);
+  const { page, problems } = house();
+  await show(page, '/class');
   await page.getByRole('button', { name: 'Look at it' }).first().click();
   const dialog = page.getByRole('dialog');
   const picture = dialog.getByRole('img');

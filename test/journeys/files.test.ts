@@ -2,19 +2,13 @@
 // a package that is opened with one act.
 import { readFileSync } from 'node:fs';
 import ICAL from 'ical.js';
-import type { Browser, Page } from 'playwright';
+import type { Page } from 'playwright';
 import readXlsxFile from 'read-excel-file/universal';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import { expect, test } from 'vitest';
+import { prepareDoors, setDay } from './doors.ts';
+import { beginWorkbook } from './own-yard.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { open } = prepareDoors();
 
 const sectionOf = (page: Page, heading: string) =>
   page.locator('section', { has: page.getByRole('heading', { name: heading, exact: true }) });
@@ -80,39 +74,33 @@ async function moveDays(page: Page): Promise<void> {
 
 test('a table comes in, tables and a calendar go out, and the package opens as the same workbook', async () => {
   setDay('2026-05-04');
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByRole('button', { name: 'Begin my workbook' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
-    await takeInHives(page);
-    const xlsx = await downloaded(page, 'Save the file');
-    const sheets = await readXlsxFile(Uint8Array.from(xlsx).buffer);
-    const hives = sheets.find(({ sheet }) => sheet === 'Hives')?.data ?? [];
-    expect(hives.slice(1).map((row) => [row[1], row[3], row[5]])).toEqual([
-      ['H01', 'Orchard', 'Žofie'],
-      ['H02', 'Orchard', null],
-    ]);
-    await startBatch(page);
-    const calendar = await downloaded(page, 'Save the calendar file');
-    const events = new ICAL.Component(ICAL.parse(calendar.toString())).getAllSubcomponents('vevent');
-    expect(events.length).toBeGreaterThan(8);
-    await page.getByText('The file of Mon 4 May still holds: nothing has changed since.').waitFor();
-    await moveDays(page);
-    await page.getByRole('button', { name: 'Make the package' }).click();
-    const ready = await sectionOf(page, 'Move to another computer')
-      .getByText(/is ready, with/)
-      .textContent();
-    const file = /^(.+\.zip) is ready/.exec(ready ?? '')?.[1] ?? '';
-    await page.getByRole('link', { name: 'Settings', exact: true }).click();
-    await page.getByRole('button', { name: 'Close this workbook' }).click();
-    await page.getByLabel('File', { exact: true }).fill(file);
-    await page.getByRole('button', { name: 'Open one', exact: true }).click();
-    await page.getByRole('link', { name: 'Hives', exact: true }).click();
-    await page.getByRole('link', { name: /H02/ }).waitFor();
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  const house = await open();
+  const { page } = house;
+  await beginWorkbook(page);
+  await takeInHives(page);
+  const xlsx = await downloaded(page, 'Save the file');
+  const sheets = await readXlsxFile(Uint8Array.from(xlsx).buffer);
+  const hives = sheets.find(({ sheet }) => sheet === 'Hives')?.data ?? [];
+  expect(hives.slice(1).map((row) => [row[1], row[3], row[5]])).toEqual([
+    ['H01', 'Orchard', 'Žofie'],
+    ['H02', 'Orchard', null],
+  ]);
+  await startBatch(page);
+  const calendar = await downloaded(page, 'Save the calendar file');
+  const events = new ICAL.Component(ICAL.parse(calendar.toString())).getAllSubcomponents('vevent');
+  expect(events.length).toBeGreaterThan(8);
+  await page.getByText('The file of Mon 4 May still holds: nothing has changed since.').waitFor();
+  await moveDays(page);
+  await page.getByRole('button', { name: 'Make the package' }).click();
+  const ready = await sectionOf(page, 'Move to another computer')
+    .getByText(/is ready, with/)
+    .textContent();
+  const file = /^(.+\.zip) is ready/.exec(ready ?? '')?.[1] ?? '';
+  await page.getByRole('link', { name: 'Settings', exact: true }).click();
+  await page.getByRole('button', { name: 'Close this workbook' }).click();
+  await page.getByLabel('File', { exact: true }).fill(file);
+  await page.getByRole('button', { name: 'Open one', exact: true }).click();
+  await page.getByRole('link', { name: 'Hives', exact: true }).click();
+  await page.getByRole('link', { name: /H02/ }).waitFor();
+  expect(house.problems).toEqual([]);
 }, 90_000);

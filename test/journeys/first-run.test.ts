@@ -1,71 +1,52 @@
 // F13: from an empty computer to the first batch, with the keys counted and no page to read on the way.
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import { expect, test } from 'vitest';
+import { prepareDoors } from './doors.ts';
 import { countKeys, secondsOfKeys } from './key-counter.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  setDay('2026-05-04');
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { open } = prepareDoors('2026-05-04');
 
 test('the first batch stands in at most 90 seconds by the keystroke-level model, after three pages', async () => {
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    const keys = countKeys(page);
-    await page.locator('input:focus').waitFor();
-    await keys.press('Enter');
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
-    await keys.press('Control+n');
-    await page.locator('select:focus').waitFor();
-    await keys.type('la');
-    await keys.press('Enter');
-    await keys.type('H03');
-    await keys.press('Enter');
-    await page.getByText('H03 is new and is added with the batch.').waitFor();
-    await keys.type('H12');
-    await keys.press('Enter', 'Enter', 'Enter');
-    await keys.type('20');
-    await keys.press('Control+Enter');
-    await page.getByRole('heading', { level: 1, name: /26-01 Larva grafting/ }).waitFor();
-    await page.getByText('from H03, builder H12').waitFor();
-    expect(keys.count).toBeLessThanOrEqual(20);
-    // A thought for each of the eight fields and pages, and twenty seconds to look around.
-    expect(secondsOfKeys(keys.count, 8) + 20).toBeLessThanOrEqual(90);
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  const house = await open();
+  const { page } = house;
+  const keys = countKeys(page);
+  await page.locator('input:focus').waitFor();
+  await keys.press('Enter');
+  await page.getByRole('heading', { name: 'Today' }).waitFor();
+  await keys.press('Control+n');
+  await page.locator('select:focus').waitFor();
+  await keys.type('la');
+  await keys.press('Enter');
+  await keys.type('H03');
+  await keys.press('Enter');
+  await page.getByText('H03 is new and is added with the batch.').waitFor();
+  await keys.type('H12');
+  await keys.press('Enter', 'Enter', 'Enter');
+  await keys.type('20');
+  await keys.press('Control+Enter');
+  await page.getByRole('heading', { level: 1, name: /26-01 Larva grafting/ }).waitFor();
+  await page.getByText('from H03, builder H12').waitFor();
+  expect(keys.count).toBeLessThanOrEqual(20);
+  // A thought for each of the eight fields and pages, and twenty seconds to look around.
+  expect(secondsOfKeys(keys.count, 8) + 20).toBeLessThanOrEqual(90);
+  expect(house.problems).toEqual([]);
 }, 60_000);
 
 test('days and amounts are written as the computer has them, to be changed in place', async () => {
-  const house = await doors(() => browser)[0]?.open({ locale: 'en-US' });
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    const chosen = (label: string) => page.getByLabel(label, { exact: true }).inputValue();
-    await page.getByLabel('Days are written', { exact: true }).waitFor();
-    // The habits of the United States, by CLDR.
-    expect(await chosen('Days are written')).toBe('month-first');
-    expect(await chosen('The week begins on')).toBe('sunday');
-    expect(await chosen('Degrees')).toBe('fahrenheit');
-    await page.getByLabel('Amounts of feed').selectOption('metric');
-    await page.getByRole('button', { name: 'Begin my workbook' }).click();
-    await page.getByText('Monday, May 4, 2026', { exact: true }).waitFor();
-    await page.evaluate(() => {
-      window.location.hash = '/settings';
-    });
-    await page.getByLabel('Days are written', { exact: true }).waitFor();
-    expect([await chosen('The week begins on'), await chosen('Amounts of feed')]).toEqual(['sunday', 'metric']);
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  const house = await open({ locale: 'en-US' });
+  const { page } = house;
+  const chosen = (label: string) => page.getByLabel(label, { exact: true }).inputValue();
+  await page.getByLabel('Days are written', { exact: true }).waitFor();
+  // The habits of the United States, by CLDR.
+  expect(await chosen('Days are written')).toBe('month-first');
+  expect(await chosen('The week begins on')).toBe('sunday');
+  expect(await chosen('Degrees')).toBe('fahrenheit');
+  await page.getByLabel('Amounts of feed').selectOption('metric');
+  await page.getByRole('button', { name: 'Begin my workbook' }).click();
+  await page.getByText('Monday, May 4, 2026', { exact: true }).waitFor();
+  await page.evaluate(() => {
+    window.location.hash = '/settings';
+  });
+  await page.getByLabel('Days are written', { exact: true }).waitFor();
+  expect([await chosen('The week begins on'), await chosen('Amounts of feed')]).toEqual(['sunday', 'metric']);
+  expect(house.problems).toEqual([]);
 }, 60_000);

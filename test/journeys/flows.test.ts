@@ -1,33 +1,20 @@
 // The evening's flows with their keys counted against the figures they were designed to. One workbook goes through a
 // season; where a flow begins "on the job", the job has the focus and Enter is the first key counted.
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, beforeEach, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
+import type { Page } from 'playwright';
+import { beforeEach, expect, test } from 'vitest';
+import { prepareHouse } from './doors.ts';
 import { type CountedKeys, countKeys, secondsOfKeys } from './key-counter.ts';
 import * as yard from './own-yard.ts';
 
-let browser: Browser;
-let house: OpenDoor;
 let page: Page;
 let keys: CountedKeys;
-
-beforeAll(async () => {
-  setDay(yard.LARVAE_ON);
-  browser = await launchBrowser();
-  const loopback = doors(() => browser)[0];
-  if (!loopback) throw new Error('no loopback door');
-  house = await loopback.open();
-  page = house.page;
+const house = prepareHouse(yard.LARVAE_ON, async (opened) => {
+  page = opened.page;
   keys = countKeys(page);
   page.setDefaultTimeout(15_000);
   await yard.beginYard(page, yard.LARVAE_ON);
   await yard.beginBatch(page);
   await yard.comeBackOn(page, yard.COUNTED_ON);
-}, 600_000);
-afterAll(async () => {
-  await house?.close();
-  await browser?.close();
-  vi.useRealTimers();
 });
 beforeEach(() => keys.start());
 
@@ -84,7 +71,7 @@ test('F6: 18 cells go into 18 boxes with at most 12 keys', async () => {
 test('F7: their labels are printed with 3 keys, the system window the third', async () => {
   await keys.press('Control+l');
   await page.getByRole('button', { name: 'Save as PDF' }).and(page.locator(':focus')).waitFor();
-  const pdf = await house.saveFile(() => keys.press('Enter'));
+  const pdf = await house().saveFile(() => keys.press('Enter'));
   expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
   // The third key confirms the system's own window.
   expect(keys.count).toBeLessThanOrEqual(2);
@@ -179,5 +166,5 @@ test('F11: two methods are compared, this year against last, with at most 5 keys
 });
 
 test('nothing went wrong on the way', () => {
-  expect(house.problems).toEqual([]);
+  expect(house().problems).toEqual([]);
 });

@@ -1,49 +1,37 @@
 // The main job as a new user walks it: begin a workbook, start a cut-comb batch with a new breeder and builder, type
 // counts, put cells in boxes, print labels to a PDF, see the chart. The same steps through both doors.
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import type { Page } from 'playwright';
+import { describe, expect, test } from 'vitest';
+import { prepareDoors, setDay } from './doors.ts';
+import { beginWorkbook } from './own-yard.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { doors } = prepareDoors();
 
 /** Larvae given on Mon 4 May; ripe cells move ten days later [Büchler et al. 2013, COLOSS BEEBOOK 2.1.3.4]. */
 const TODAY = '2026-05-14';
 
-describe.each(doors(() => browser))('the main job through the $name', (door) => {
+describe.each(doors)('the main job through the $name', (door) => {
   test('from an empty computer to a printed label and a chart', async () => {
     setDay(TODAY);
     const house = await door.open();
-    try {
-      const { page } = house;
-      await beginWorkbook(page);
-      await startBatch(page);
-      await typeCounts(page);
-      await addBoxes(page);
-      await placeCells(page);
-      const pdf = await printLabels(page, house);
-      expect(await wordsOfPdf(pdf)).toEqual(
-        expect.arrayContaining(['K01', 'K08', '26-01', 'mother H03', 'HANDS OFF to Tue 26 May']),
-      );
-      await seeChart(page);
-      expect(house.problems).toEqual([]);
-    } finally {
-      await house.close();
-    }
+    const { page } = house;
+    await beginEmpty(page);
+    await startBatch(page);
+    await typeCounts(page);
+    await addBoxes(page);
+    await placeCells(page);
+    const pdf = await printLabels(page, house);
+    expect(await wordsOfPdf(pdf)).toEqual(
+      expect.arrayContaining(['K01', 'K08', '26-01', 'mother H03', 'HANDS OFF to Tue 26 May']),
+    );
+    await seeChart(page);
+    expect(house.problems).toEqual([]);
   }, 120_000);
 });
 
-async function beginWorkbook(page: Page): Promise<void> {
-  await page.getByLabel('Name', { exact: true }).fill('Our queens');
-  await page.getByRole('button', { name: 'Begin my workbook' }).click();
-  await page.getByRole('heading', { name: 'Today' }).waitFor();
+async function beginEmpty(page: Page): Promise<void> {
+  await beginWorkbook(page);
   await page.getByText('No batch is running.').waitFor();
 }
 

@@ -1,48 +1,35 @@
 // A person's own copy of a method: changed under Settings, offered when a batch is started, followed by its calendar.
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import { expect, test } from 'vitest';
+import { prepareDoors, setDay } from './doors.ts';
+import { beginWorkbook } from './own-yard.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { open } = prepareDoors();
 
 test('a copied method is changed, saved and used', async () => {
   setDay('2026-05-04');
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await page.getByRole('button', { name: 'Begin my workbook' }).click();
-    await page.getByRole('heading', { name: 'Today' }).waitFor();
-    await page.getByRole('link', { name: 'Settings' }).click();
-    await page.getByLabel('Count the cells taken, Earliest').fill('3');
-    await page.getByLabel('Name of your copy').fill('Late counter');
-    await page.getByRole('button', { name: 'Save as my own' }).click();
-    await page.getByText('Your method: the days of “Count the cells taken” are turned round').waitFor();
-    await page.getByLabel('Count the cells taken, Expected').fill('3');
-    await page.getByLabel('Count the cells taken, Latest').fill('4');
-    await page.getByRole('button', { name: 'Save as my own' }).click();
-    await page.getByRole('button', { name: 'Save my method' }).waitFor();
-    await page.getByText('day 1 (1 to 2) → 3 (3 to 4)').waitFor();
-    await page.getByText('First look for eggs', { exact: true }).click();
-    await page.getByLabel('Your name for “First look for eggs”').fill('Eggs at last?');
-    await page.getByRole('button', { name: 'Save my method' }).click();
-    await page.getByText('called “Eggs at last?”').waitFor();
-    await page.keyboard.press('Control+n');
-    await page.getByLabel('Method', { exact: true }).selectOption({ label: 'Late counter' });
-    const counting = page.getByRole('row', { name: /Count the cells taken/ });
-    await counting.getByText('Thu 7 May', { exact: true }).waitFor();
-    await page.getByRole('row', { name: /Eggs at last/ }).waitFor();
-    await page.getByRole('button', { name: 'Start the batch' }).click();
-    await page.getByRole('heading', { name: '26-01 Late counter' }).waitFor();
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  const house = await open();
+  const { page } = house;
+  await beginWorkbook(page);
+  await page.getByRole('link', { name: 'Settings' }).click();
+  await page.getByLabel('Count the cells taken, Earliest').fill('3');
+  await page.getByLabel('Name of your copy').fill('Late counter');
+  await page.getByRole('button', { name: 'Save as my own' }).click();
+  await page.getByText('Your method: the days of “Count the cells taken” are turned round').waitFor();
+  await page.getByLabel('Count the cells taken, Expected').fill('3');
+  await page.getByLabel('Count the cells taken, Latest').fill('4');
+  await page.getByRole('button', { name: 'Save as my own' }).click();
+  await page.getByRole('button', { name: 'Save my method' }).waitFor();
+  await page.getByText('day 1 (1 to 2) → 3 (3 to 4)').waitFor();
+  await page.getByText('First look for eggs', { exact: true }).click();
+  await page.getByLabel('Your name for “First look for eggs”').fill('Eggs at last?');
+  await page.getByRole('button', { name: 'Save my method' }).click();
+  await page.getByText('called “Eggs at last?”').waitFor();
+  await page.keyboard.press('Control+n');
+  await page.getByLabel('Method', { exact: true }).selectOption({ label: 'Late counter' });
+  const counting = page.getByRole('row', { name: /Count the cells taken/ });
+  await counting.getByText('Thu 7 May', { exact: true }).waitFor();
+  await page.getByRole('row', { name: /Eggs at last/ }).waitFor();
+  await page.getByRole('button', { name: 'Start the batch' }).click();
+  await page.getByRole('heading', { name: '26-01 Late counter' }).waitFor();
+  expect(house.problems).toEqual([]);
 }, 60_000);

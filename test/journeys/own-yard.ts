@@ -24,12 +24,16 @@ export async function ask(page: Page, kind: 'query' | 'mutation', path: string, 
 
 const ids = (name: string, count: number) => Array.from({ length: count }, (_, index) => `${name}-${index + 1}`);
 
+export async function beginWorkbook(page: Page, name = 'Our queens'): Promise<void> {
+  await page.getByLabel('Name', { exact: true }).fill(name);
+  await page.getByRole('button', { name: 'Begin my workbook' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
+}
+
 /** An empty workbook with breeder H03 Anna, builder H12, and boxes K01 to K30 beside the fence. */
 export async function beginYard(page: Page, today: string): Promise<void> {
   setDay(today);
-  await page.getByLabel('Name', { exact: true }).fill('Our queens');
-  await page.getByRole('button', { name: 'Begin my workbook' }).click();
-  await page.getByRole('heading', { name: 'Today' }).waitFor();
+  await beginWorkbook(page);
   const hive = { yardId: null, place: null, motherLine: null, endedOn: null, note: null };
   for (const [id, code, name, role] of [
     ['h03', 'H03', 'Anna', 'breeder'],

@@ -1,6 +1,6 @@
 // Every page of the program as the demo fills it, and what axe finds on one.
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright';
+import type { Page, Request } from 'playwright';
 
 /** A page by its English title and its address. */
 export type Shown = readonly [title: string, address: string];
@@ -55,6 +55,53 @@ export async function pagesOf(page: Page): Promise<readonly Shown[]> {
     ['Help and glossary', '/help'],
   ];
 }
+
+/** Milliseconds without anything on its way, after which a page is taken to stand. */
+const QUIET = 100;
+
+/** Goes to a page and waits until it stands: neither script nor answer is on its way any more. */
+export async function show(page: Page, address: string): Promise<void> {
+  const onWay = new Set<Request>();
+  const begin = (request: Request) => onWay.add(request);
+  const end = (request: Request) => onWay.delete(request);
+  page.on('request', begin).on('requestfinished', end).on('requestfailed', end);
+  await page.evaluate((hash) => {
+    window.location.hash = hash;
+    return new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
+  }, address);
+  do await page.waitForTimeout(QUIET);
+  while (onWay.size > 0);
+  page.off('request', begin).off('requestfinished', end).off('requestfailed', end);
+  await page.locator('main h1').waitFor();
+  await page.evaluate(() => document.fonts.ready);
+}
+
+export interface Look {
+  readonly theme: 'light' | 'dark';
+  readonly density: 'comfortable' | 'compact';
+  readonly language: 'en' | 'de';
+}
+export const PLAIN: Look = { theme: 'light', density: 'comfortable', language: 'en' };
+export const LOOKS = (['light', 'dark'] as const).flatMap((theme) =>
+  (['comfortable', 'compact'] as const).flatMap((density) =>
+    (['en', 'de'] as const).map((language): Look => ({ theme, density, language })),
+  ),
+);
+
+/** By the page itself, as a person does it. */
+export async function choose(page: Page, { theme, density, language }: Look): Promise<void> {
+  await page.emulateMedia({ colorScheme: theme, media: 'screen', reducedMotion: 'reduce' });
+  await show(page, '/settings');
+  const [, , densities, languages] = await page.locator('main select').all();
+  await densities?.selectOption(density);
+  await page.waitForFunction((chosen) => document.documentElement.dataset.density === chosen, density);
+  await languages?.selectOption(language);
+  await page.waitForFunction((chosen) => document.documentElement.lang === chosen, language);
+}
+
+/** By how many points the page scrolls sideways. */
+export const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 const AXE_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 

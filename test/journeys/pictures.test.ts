@@ -2,10 +2,10 @@
 // (RIPECELL_RETAKE=1 npm test -- pictures), all kept pictures taken anew, those of every page for the documentation too.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, Locator, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
-import { pagesOf, type Shown } from './pages.ts';
+import type { Locator, Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
+import { pagesOf, type Shown, show } from './pages.ts';
 import { pictureDifference } from './picture-difference.ts';
 
 const PICTURES = join(import.meta.dirname, '../golden/pictures');
@@ -19,36 +19,16 @@ const TOLERANCE = 0.01;
 const MODES = ['light', 'dark', 'grey'] as const;
 type Mode = (typeof MODES)[number];
 
-let browser: Browser;
-let house: OpenDoor;
 let pages: readonly Shown[];
-
-beforeAll(async () => {
-  setDay('2026-06-01');
-  browser = await launchBrowser();
-  const loopback = doors(() => browser)[0];
-  if (!loopback) throw new Error('no loopback door');
-  house = await loopback.open({ deviceScaleFactor: 1 });
-  house.page.setDefaultTimeout(90_000);
-  await house.page.getByRole('button', { name: 'Look at the demo' }).click();
-  await house.page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 60_000 });
-  pages = await pagesOf(house.page);
-}, 600_000);
-
-afterAll(async () => {
-  await house?.close();
-  await browser?.close();
-  vi.useRealTimers();
-});
-
-async function show(page: Page, address: string): Promise<void> {
-  await page.evaluate((hash) => {
-    window.location.hash = hash;
-  }, address);
-  await page.locator('main h1').waitFor();
-  await page.waitForLoadState('networkidle');
-  await page.evaluate(() => document.fonts.ready);
-}
+const house = prepareHouse(
+  DEMO_DAY,
+  async (opened) => {
+    opened.page.setDefaultTimeout(90_000);
+    await openDemo(opened);
+    pages = await pagesOf(opened.page);
+  },
+  { deviceScaleFactor: 1 },
+);
 
 /** Without colour stands for paper from a black-and-white printer, on the light page. */
 async function wear(page: Page, mode: Mode): Promise<void> {
@@ -83,7 +63,7 @@ const CHARTS: readonly (readonly [name: string, of: (page: Page) => Promise<Loca
 test.each(CHARTS)(
   'the picture of the %s looks as it was kept, in light, dark and grey',
   async (name, find) => {
-    const { page } = house;
+    const { page } = house();
     for (const mode of MODES) {
       await wear(page, mode);
       const chart = await find(page);
@@ -112,15 +92,19 @@ const fileNameOf = ([title, address]: Shown): string =>
 test.runIf(RETAKE)(
   'every page is photographed in light and dark',
   async () => {
-    const context = await browser.newContext({
-      viewport: { width: 1366, height: 768 },
-      deviceScaleFactor: 0.6,
-      reducedMotion: 'reduce',
-      locale: 'en-GB',
-      storageState: await house.page.context().storageState(),
-    });
+    const context = await house()
+      .page.context()
+      .browser()
+      ?.newContext({
+        viewport: { width: 1366, height: 768 },
+        deviceScaleFactor: 0.6,
+        reducedMotion: 'reduce',
+        locale: 'en-GB',
+        storageState: await house().page.context().storageState(),
+      });
+    if (!context) throw new Error('no browser');
     const page = await context.newPage();
-    await page.goto(house.page.url());
+    await page.goto(house().page.url());
     await page.locator('main h1').waitFor();
     for (const mode of ['light', 'dark'] as const) {
       mkdirSync(join(PICTURES, mode), { recursive: true });
@@ -133,15 +117,15 @@ test.runIf(RETAKE)(
       }
     }
     await context.close();
-    await wear(house.page, 'light');
+    await wear(house().page, 'light');
     for (const [name, address] of [
       ['today', '/today'],
       ['batch', pages.find(([title]) => title === '25-06')?.[1] ?? ''],
       ['season', '/season'],
     ] as const) {
-      await show(house.page, address);
-      if (name === 'season') await house.page.locator('.recharts-surface').first().waitFor();
-      await house.page.screenshot({ path: join(PICTURES, `${name}.png`), animations: 'disabled' });
+      await show(house().page, address);
+      if (name === 'season') await house().page.locator('.recharts-surface').first().waitFor();
+      await house().page.screenshot({ path: join(PICTURES, `${name}.png`), animations: 'disabled' });
     }
   },
   600_000,

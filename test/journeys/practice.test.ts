@@ -1,18 +1,11 @@
 // A lesson: from a workbook of one's own to the practice workbook, a box emptied in it, set back with one act, and home to
 // the own workbook, which is as it was left.
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, setDay } from './doors.ts';
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { prepareDoors } from './doors.ts';
 import { ask, beginYard } from './own-yard.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { open } = prepareDoors();
 
 const place = (page: Page, name: string) => page.getByRole('link', { name, exact: true }).click();
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
@@ -58,16 +51,11 @@ async function goHome(page: Page): Promise<void> {
 }
 
 test('practising, setting back, and home again', async () => {
-  const house = await doors(() => browser)[0]?.open();
-  if (!house) throw new Error('no door');
-  try {
-    const { page } = house;
-    await beginYard(page, '2026-05-04');
-    await spoilPractice(page);
-    await setBack(page);
-    await goHome(page);
-    expect(house.problems).toEqual([]);
-  } finally {
-    await house.close();
-  }
+  const house = await open();
+  const { page } = house;
+  await beginYard(page, '2026-05-04');
+  await spoilPractice(page);
+  await setBack(page);
+  await goHome(page);
+  expect(house.problems).toEqual([]);
 }, 120_000);

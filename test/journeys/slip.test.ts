@@ -1,23 +1,16 @@
 // What was really seen moves the days still open: shown first, saved when confirmed. Larvae older than thought, sealed
 // cells kept cool, a frame not drawn, and a slip after labels were printed. The same steps through both doors.
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
+import type { Page } from 'playwright';
+import { describe, expect, test } from 'vitest';
+import { type OpenDoor, prepareDoors, setDay } from './doors.ts';
+import { beginWorkbook } from './own-yard.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { doors } = prepareDoors();
 
 const TODAY = '2026-05-14';
 
 async function begin(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Begin my workbook' }).click();
-  await page.getByRole('heading', { name: 'Today' }).waitFor();
+  await beginWorkbook(page);
 }
 
 interface Start {
@@ -135,20 +128,16 @@ async function afterLabels(house: OpenDoor): Promise<void> {
   await page.getByText('3 labels are out of date since they were printed:').waitFor();
 }
 
-describe.each(doors(() => browser))('through the $name', (door) => {
+describe.each(doors)('through the $name', (door) => {
   test('what was seen moves the open days, asked first', async () => {
     setDay(TODAY);
     const house = await door.open();
-    try {
-      await begin(house.page);
-      await oldLarvae(house.page);
-      await frameNotDrawn(house.page);
-      await cellsKeptCool(house.page);
-      await contradiction(house.page);
-      await afterLabels(house);
-      expect(house.problems).toEqual([]);
-    } finally {
-      await house.close();
-    }
+    await begin(house.page);
+    await oldLarvae(house.page);
+    await frameNotDrawn(house.page);
+    await cellsKeptCool(house.page);
+    await contradiction(house.page);
+    await afterLabels(house);
+    expect(house.problems).toEqual([]);
   }, 120_000);
 });

@@ -1,29 +1,11 @@
 // What a hive is worth as stock: typed on its page, read in the table from which a breeder is chosen.
-import type { Browser } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { doors, launchBrowser, type OpenDoor, setDay } from './doors.ts';
+import { expect, test } from 'vitest';
+import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
 
-let browser: Browser;
-let house: OpenDoor;
-
-beforeAll(async () => {
-  setDay('2026-06-01');
-  browser = await launchBrowser();
-  const loopback = doors(() => browser)[0];
-  if (!loopback) throw new Error('no loopback door');
-  house = await loopback.open();
-  await house.page.getByRole('button', { name: 'Look at the demo' }).click();
-  await house.page.getByRole('heading', { name: 'Today' }).waitFor({ timeout: 30_000 });
-}, 120_000);
-
-afterAll(async () => {
-  await house?.close();
-  await browser?.close();
-  vi.useRealTimers();
-});
+const house = prepareHouse(DEMO_DAY, openDemo);
 
 test('a score too few becomes enough with one more, and the table is ordered by it', async () => {
-  const { page } = house;
+  const { page } = house();
   await page.keyboard.press('Control+3');
   await page.getByRole('button', { name: 'Choose a breeder' }).press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Choose a breeder' }).waitFor();
@@ -49,11 +31,11 @@ test('a score too few becomes enough with one more, and the table is ordered by 
     'H18 Dora',
   ]);
   await page.getByRole('row', { name: /^H18 Dora.*raises drones herself: H18/ }).waitFor();
-  expect(house.problems).toEqual([]);
+  expect(house().problems).toEqual([]);
 }, 60_000);
 
 test('a test that cannot be is refused beside its field, and nothing typed is lost', async () => {
-  const { page } = house;
+  const { page } = house();
   await page.getByRole('link', { name: 'H03 Anna' }).click();
   await page.getByText('Write the test down').first().click();
   await page.getByLabel('Cells cleared').fill('52');
@@ -64,11 +46,11 @@ test('a test that cannot be is refused beside its field, and nothing typed is lo
   await page.getByLabel('Cells cleared').press('Enter');
   await page.getByText('Counted: Type a whole number.').waitFor();
   expect(await page.getByLabel('Cells cleared').inputValue()).toBe('about forty');
-  expect(house.problems).toEqual([]);
+  expect(house().problems).toEqual([]);
 }, 60_000);
 
 test('a word noted anywhere is found from Go to', async () => {
-  const { page } = house;
+  const { page } = house();
   await page.keyboard.press('Control+k');
   await page.keyboard.type('wasps');
   await page.getByRole('option', { name: '“wasps” in the notes search' }).waitFor();
@@ -77,5 +59,5 @@ test('a word noted anywhere is found from Go to', async () => {
   await page.getByRole('row', { name: /25-07.*Wasps at the mill/ }).waitFor();
   await page.getByLabel('Words to look for').fill('wasps pond');
   await page.getByText('Nothing was noted with these words.').waitFor();
-  expect(house.problems).toEqual([]);
+  expect(house().problems).toEqual([]);
 }, 60_000);

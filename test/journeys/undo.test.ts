@@ -1,26 +1,13 @@
 // Typed by mistake and taken back: a look in the grid, Ctrl+Z, the same again with Ctrl+Y; counts on the page of a batch
 // with the history of that batch; letters in a field, which are the field's own; and all of it in the history.
-import type { Browser, Page } from 'playwright';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
 import { log } from '../double/electron.ts';
-import { type Door, doors, launchBrowser, setDay } from './doors.ts';
+import { DEMO_DAY, openDemo, prepareDoors } from './doors.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  setDay('2026-06-01');
-  browser = await launchBrowser();
-}, 600_000);
-afterAll(async () => {
-  await browser?.close();
-  vi.useRealTimers();
-});
+const { doors } = prepareDoors(DEMO_DAY);
 
 const status = (page: Page, text: string) => page.getByRole('status').filter({ hasText: text }).waitFor();
-
-async function openDemo(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Look at the demo' }).click();
-  await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor({ timeout: 30_000 });
-}
 
 async function goTo(page: Page, typed: string, heading: RegExp): Promise<void> {
   await page.keyboard.press('Control+k');
@@ -124,27 +111,22 @@ async function readHistory(page: Page): Promise<void> {
   expect(await page.getByRole('button', { name: /^Undo: / }).count()).toBe(0);
 }
 
-test.each(['loopback shell', 'Electron window (double)'])(
-  'what was typed is taken back and done again, in the %s',
-  async (name) => {
-    const door = doors(() => browser).find((one) => one.name === name) as Door;
-    const house = await door.open();
-    try {
-      const { page } = house;
-      await openDemo(page);
-      // The made-up yard itself is not taken back.
-      await page.keyboard.press('Control+z');
-      await page.getByRole('alert').filter({ hasText: 'Nothing to undo' }).waitFor();
-      await typeAndTakeBack(page);
-      await correctCounts(page);
-      await readHistory(page);
-      await takeEveningBack(page);
-      await takeHiveLookBack(page);
-      if (name.startsWith('Electron')) await takeBackByMenu(page);
-      expect(house.problems).toEqual([]);
-    } finally {
-      await house.close();
-    }
+test.each(doors)(
+  'what was typed is taken back and done again, in the $name',
+  async ({ name, open }) => {
+    const house = await open();
+    const { page } = house;
+    await openDemo(house);
+    // The made-up yard itself is not taken back.
+    await page.keyboard.press('Control+z');
+    await page.getByRole('alert').filter({ hasText: 'Nothing to undo' }).waitFor();
+    await typeAndTakeBack(page);
+    await correctCounts(page);
+    await readHistory(page);
+    await takeEveningBack(page);
+    await takeHiveLookBack(page);
+    if (name.startsWith('Electron')) await takeBackByMenu(page);
+    expect(house.problems).toEqual([]);
   },
   180_000,
 );

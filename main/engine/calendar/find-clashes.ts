@@ -74,7 +74,16 @@ const missingBoxes: Check = (batches, boxes) => {
     const deadline = today.map(({ timetable }) => timetable.placeDeadline).reduce(earlierOf);
     const freeByDeadline = Math.max(0, freeOn(boxes, deadline) - earlier);
     return [
-      { kind: 'too-few-boxes', on, batches: today.map(({ id }) => id), cells, freeBoxes, deadline, freeByDeadline },
+      {
+        kind: 'too-few-boxes',
+        on,
+        batches: today.map(({ id }) => id),
+        cells,
+        freeBoxes,
+        deadline,
+        freeByDeadline,
+        boxes: boxes.length,
+      },
     ];
   });
 };

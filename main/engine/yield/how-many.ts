@@ -32,7 +32,7 @@ export function chancesByGiven(wanted: number, stages: readonly FunnelStage[]): 
 
 function expectation(row: Float64Array | undefined, after: Float64Array, most: number): number {
   let sum = 0;
-  if (row) for (let k = 0; k < row.length; k += 1) sum += (row[k] ?? 0) * (after[k > most ? most : k] ?? 0);
+  if (row) for (let k = 0; k < row.length; k += 1) sum += (row[k] ?? 0) * (after[Math.min(k, most)] ?? 0);
   return sum;
 }
 

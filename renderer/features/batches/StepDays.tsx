@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import type { SlipChange } from '../../../shared/contract/slip.ts';
 import type { TimetableLine } from '../../../shared/contract/timetable.ts';
-import type { IsoDay } from '../../../shared/kernel/day.ts';
+import { dayOfIso, earlierOf, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { newId } from '../../client/hooks.ts';
 import { DayField } from '../../components/DayField.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -21,7 +21,7 @@ interface StepDaysProps {
 export function StepDays({ batch, line, onSlip, problem }: StepDaysProps) {
   const { one } = useWords().batches;
   const today = useToday();
-  const [doneOn, setDoneOn] = useState<IsoDay | null>(line.expected < today ? line.expected : today);
+  const [doneOn, setDoneOn] = useState<IsoDay | null>(isoOfDay(earlierOf(dayOfIso(line.expected), dayOfIso(today))));
   const [movedTo, setMovedTo] = useState<IsoDay | null>(line.expected);
   const [reason, setReason] = useState('');
   const about = { id: newId(), batchId: batch.id, step: line.step };

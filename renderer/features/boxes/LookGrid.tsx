@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { LookRow, LookSheetView } from '../../../shared/contract/boxes.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { EveningEnd } from '../../components/EveningEnd.tsx';
+import { Room } from '../../components/RowSheet.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { GridRow } from './GridRow.tsx';
 import { Legend } from './Legend.tsx';
@@ -81,17 +82,6 @@ function TypedRow({ index, use }: { index: number; use: GridUse }) {
       drafts={drafts}
       onMore={(more) => void typing.save(row, more)}
     />
-  );
-}
-
-/** Keeps the room of the rows that are not drawn. */
-function Room({ height }: { height: number }) {
-  if (height <= 0) return null;
-  return (
-    <tbody>
-      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: an empty row cannot have the focus */}
-      <tr aria-hidden="true" style={{ height }} />
-    </tbody>
   );
 }
 

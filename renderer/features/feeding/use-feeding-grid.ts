@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import type { FeedingRow, FeedingSheetView } from '../../../shared/contract/feeding.ts';
 import { ok } from '../../../shared/kernel/result.ts';
 import { ask } from '../../client/client.ts';
@@ -6,8 +6,8 @@ import { newId } from '../../client/hooks.ts';
 import { type RowDrafts, useRowDrafts } from '../../client/row-drafts.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
 import { useRowSaving } from '../../client/use-row-saving.ts';
-import { followedRows } from '../../components/followed-rows.ts';
 import { firstToType, useRowGrid } from '../../components/use-row-grid.ts';
+import { isNoteHalfTyped, useTypedRows } from '../../components/use-typed-rows.ts';
 import { useFeedAmounts } from '../../components/words.ts';
 import {
   EMPTY_FEEDING,
@@ -22,30 +22,30 @@ import {
 /** What is typed, what is saved of it, and the keys. A row that is emptied is no feeding any more. */
 export function useFeedingGrid(view: FeedingSheetView, sheet: SheetFeed) {
   const { text } = useFeedAmounts();
-  const rows = view.rows.map((row) => ({ id: row.id, now: typedFeeding(row.typed, text) }));
-  const [saved, setSaved] = useState(() => new Map(rows.map(({ id, now }) => [id, now])));
-  const drafts = useRowDrafts(feedingSheet({ ...sheet, day: view.sheetDay }), rows, sameFeeding);
-  const [typed, setTyped] = useState(
-    () => new Map([...saved].map(([id, feeding]): [string, TypedFeeding] => [id, drafts.of(id) ?? feeding])),
+  const { rows } = view;
+  const read = (row: FeedingRow) => typedFeeding(row.typed, text);
+  const drafts = useRowDrafts(
+    feedingSheet({ ...sheet, day: view.sheetDay }),
+    rows.map((row) => ({ id: row.id, now: read(row) })),
+    sameFeeding,
   );
   const [finished, setFinished] = useState(false);
   const { said, settled, save, follow } = useFeedingSaving(view, sheet, drafts);
-  const seen = useRef(view);
-  useEffect(() => {
-    if (seen.current === view) return;
-    seen.current = view;
-    const isBusy = (id: string) => !['saved', undefined].includes(said.get(id)?.state);
-    follow(view.rows.filter((row) => !isBusy(row.id)));
-    const followed = followedRows(rows, { typed, saved }, { empty: EMPTY_FEEDING, same: sameFeeding, isBusy });
-    setTyped(new Map(followed.typed));
-    setSaved(new Map(followed.saved));
+  const { of, savedOf, type, ...typed } = useTypedRows({
+    rows,
+    read,
+    empty: EMPTY_FEEDING,
+    same: sameFeeding,
+    drafts,
+    said,
+    onFollow: follow,
   });
   const changes = useTodayChanges();
-  const [start] = useState(() => firstToType(view.rows, drafts.found));
+  const [start] = useState(() => firstToType(rows, drafts.found));
   const grid = useRowGrid({
-    rows: view.rows.length,
+    rows: rows.length,
     start,
-    startInNote: isNoteHalfTyped(view.rows[start], drafts.of),
+    startInNote: isNoteHalfTyped(rows[start], read, drafts),
     onKey: () => false,
     onFinish: () =>
       void settled().then(() => {
@@ -53,26 +53,13 @@ export function useFeedingGrid(view: FeedingSheetView, sheet: SheetFeed) {
         void changes.compare();
       }),
   });
-  const of = (row: FeedingRow) => typed.get(row.id) ?? EMPTY_FEEDING;
-  const type = (row: FeedingRow, change: Partial<TypedFeeding>) => {
-    const feeding = { ...of(row), ...change };
-    setTyped((before) => new Map(before).set(row.id, feeding));
-    drafts.keep(row.id, sameFeeding(feeding, typedFeeding(row.typed, text)) ? null : feeding);
-  };
   const leave = (row: FeedingRow) => {
-    const now = of(row);
-    if (sameFeeding(now, saved.get(row.id) ?? EMPTY_FEEDING)) return;
-    setSaved((before) => new Map(before).set(row.id, now));
-    save(row, now);
+    const now = typed.leave(row);
+    if (now) save(row, now);
   };
-  const done = view.rows.filter((row) => !isNoFeeding(saved.get(row.id) ?? EMPTY_FEEDING)).length;
+  const done = rows.filter((row) => !isNoFeeding(savedOf(row))).length;
   return { of, type, leave, done, finished, said, found: drafts.found, changes, grid };
 }
-
-const isNoteHalfTyped = (row: FeedingRow | undefined, half: (id: string) => TypedFeeding | null): boolean => {
-  const note = row && half(row.id)?.note;
-  return note !== undefined && note !== (row?.typed?.note ?? '');
-};
 
 /** Saves rows in the order they were typed; which rows the workbook holds is known when their turn comes. */
 function useFeedingSaving(

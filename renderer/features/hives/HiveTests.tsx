@@ -12,7 +12,7 @@ import { DayField } from '../../components/DayField.tsx';
 import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
-import { useDays, useToday, useWords } from '../../components/words.ts';
+import { useDays, useToday, useWeights, useWords } from '../../components/words.ts';
 import { amountTyped } from './typed-amount.ts';
 
 /** Hygiene tests, counts of mites and weights of honey, each with what it was counted out of. */
@@ -20,6 +20,9 @@ export function HiveTests({ colonyId, records }: { colonyId: string; records: Hi
   const { stock } = useWords();
   const words = stock.testing;
   const days = useDays();
+  const weights = useWeights();
+  const figureText = (kind: StockTestKind, figure: number) =>
+    kind === 'honey' ? weights.text(figure) : stock.tests[kind].figure(figure);
   return (
     <Section title={words.title}>
       {records.tests.length === 0 ? (
@@ -35,7 +38,7 @@ export function HiveTests({ colonyId, records }: { colonyId: string; records: Hi
             {
               key: 'figure',
               title: words.columns.figure,
-              cell: (test) => (test.figure === null ? '' : stock.tests[test.kind].figure(test.figure)),
+              cell: (test) => (test.figure === null ? '' : figureText(test.kind, test.figure)),
             },
             {
               key: 'counted',
@@ -67,6 +70,7 @@ function TestForm({ colonyId }: { colonyId: string }) {
   const { stock } = useWords();
   const words = stock.testing;
   const today = useToday();
+  const weights = useWeights();
   const [kind, setKind] = useState<StockTestKind>('pin-test');
   const [day, setDay] = useState<string | null>(today);
   const [counted, setCounted] = useState('');
@@ -75,13 +79,15 @@ function TestForm({ colonyId }: { colonyId: string }) {
   const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`test-note:${colonyId}`, '');
   const record = useChange(ask.hives.recordTest.mutate);
   const problem = useProblemOf(record.state.refusal);
-  const { counted: countedWord, outOf: outOfWord } = stock.tests[kind];
+  const { outOf: outOfWord } = stock.tests[kind];
+  const isHoney = kind === 'honey';
+  const countedWord = isHoney ? words.weight[weights.measures] : stock.tests[kind].counted;
   const ofCells = kind === 'pin-test' || kind === 'freeze-test';
   const submit = async (event: FormEvent) => {
     event.preventDefault();
     if (day === null) return;
     const figures = {
-      counted: amountTyped(counted) ?? Number.NaN,
+      counted: isHoney ? weights.typed(amountTyped(counted) ?? Number.NaN) : (amountTyped(counted) ?? Number.NaN),
       outOf: outOfWord === null ? null : amountTyped(outOf),
       hours: ofCells ? amountTyped(hours) : null,
     };

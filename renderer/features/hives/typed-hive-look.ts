@@ -1,5 +1,4 @@
 import type { HiveLook } from '../../../shared/model/look.ts';
-import { followedRows, type ShownRows } from '../../components/followed-rows.ts';
 
 /** One row as typed; what is no number stays as it was typed until it is mended. */
 export interface TypedHiveLook {
@@ -33,15 +32,3 @@ export const lookOf = ({ strength, food, note }: TypedHiveLook): Pick<HiveLook, 
   food: five(food),
   note: note.trim(),
 });
-
-/** The rows of looks follow the workbook. */
-export const followedLooks = (
-  rows: readonly { readonly id: string; readonly typed: HiveLook | null }[],
-  shown: ShownRows<TypedHiveLook>,
-  isBusy: (id: string) => boolean,
-): ShownRows<TypedHiveLook> =>
-  followedRows(
-    rows.map(({ id, typed }) => ({ id, now: typedLook(typed) })),
-    shown,
-    { empty: EMPTY_LOOK, same: sameLook, isBusy },
-  );

@@ -6,8 +6,8 @@ import { newId } from '../../client/hooks.ts';
 import { type RowDrafts, useRowDrafts } from '../../client/row-drafts.ts';
 import { useTodayChanges } from '../../client/today-changes.ts';
 import { type RowSaid, useRowSaving } from '../../client/use-row-saving.ts';
-import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { EveningEnd } from '../../components/EveningEnd.tsx';
+import { RowSheet } from '../../components/RowSheet.tsx';
 import { SavedSign } from '../../components/SavedSign.tsx';
 import { useRowGrid } from '../../components/use-row-grid.ts';
 import { useDays, useToday, useWords } from '../../components/words.ts';
@@ -31,33 +31,25 @@ export function StepGrid({ now }: { now: readonly Job[] }) {
       <p className="soft" aria-live="polite">
         {words.progress(typed.size, jobs.length)}
       </p>
-      <div className="table-scroll">
-        <table className="look-grid" ref={grid.table} onKeyDown={grid.onKeyDown} aria-label={words.title}>
-          <thead>
-            <tr>
-              {Object.entries(words.columns).map(([key, title]) => (
-                <th key={key} scope="col">
-                  {title}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {jobs.map((job, index) => (
-              <StepRow
-                key={jobId(job)}
-                job={job}
-                typed={typed.get(jobId(job))}
-                said={said.get(jobId(job))}
-                notes={notes}
-                current={index === grid.current}
-                onFocus={() => grid.setCurrent(index)}
-                onNote={(note) => type(job, { note })}
-              />
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <RowSheet
+        title={words.title}
+        columns={words.columns}
+        rows={jobs}
+        idOf={jobId}
+        said={said}
+        found={(job) => notes.found(jobId(job))}
+        grid={grid}
+        cells={(job, current) => (
+          <Cells
+            job={job}
+            typed={typed.get(jobId(job))}
+            said={said.get(jobId(job))}
+            notes={notes}
+            current={current}
+            onNote={(note) => type(job, { note })}
+          />
+        )}
+      />
       {finished ? <EveningEnd summary={words.summary(done)} changes={changes} /> : null}
       <Keys />
     </>
@@ -107,6 +99,8 @@ function useStepGrid(jobs: readonly Job[], open: readonly string[]) {
     rows: jobs.length,
     start,
     startInNote: notes.found(jobIdAt(jobs, start)),
+    // A note lives in its field until it is left.
+    wholeUpTo: Number.POSITIVE_INFINITY,
     onKey: (row, key) => {
       const job = jobs[row];
       const result = stepResultOf(key);
@@ -129,65 +123,52 @@ const jobIdAt = (jobs: readonly Job[], row: number): string => {
   return job ? jobId(job) : '';
 };
 
-interface StepRowProps {
+interface CellsProps {
   readonly job: Job;
   readonly typed: TypedStep | undefined;
   readonly said: RowSaid | undefined;
   readonly notes: RowDrafts<string>;
   readonly current: boolean;
-  readonly onFocus: () => void;
   readonly onNote: (note: string) => void;
 }
 
-function StepRow({ job, typed, said, notes, current, onFocus, onNote }: StepRowProps) {
-  const { today: words, stepTitles, frame } = useWords();
+function Cells({ job, typed, said, notes, current, onNote }: CellsProps) {
+  const { today: words, stepTitles } = useWords();
   const days = useDays();
   const title = job.ownTitle ?? stepTitles[job.step];
   const where =
     job.where.kind === 'hive' ? job.where.code : job.where.kind === 'boxes' ? shortCodes(job.where.codes) : '';
   const result = typed ? words.steps.results[typed.result] : null;
-  const told = said && (said.refusal || said.notReached || said.notices.length > 0) ? said : null;
-  const found = notes.found(jobId(job));
   return (
     <>
-      <tr data-row className={current ? 'current' : undefined} onFocus={onFocus}>
-        <th scope="row">{title}</th>
-        <td className="nowrap">{job.batch}</td>
-        <td>{where}</td>
-        <td className="nowrap">{days.short(job.expected)}</td>
-        <td>
-          <span
-            className="now"
-            data-now
-            role="button"
-            tabIndex={current ? 0 : -1}
-            aria-label={
-              result
-                ? `${title}, ${job.batch}, ${result}`
-                : words.steps.read(title, job.batch, where, days.short(job.expected))
-            }
-          >
-            {result ?? '\u00a0'}
-          </span>
-          <SavedSign state={said?.state ?? null} />
-        </td>
-        <td>
-          <NoteInput
-            label={`${title}, ${job.batch}, ${words.steps.columns.note}`}
-            half={notes.of(jobId(job)) ?? ''}
-            onType={(note) => notes.keep(jobId(job), note.trim() === '' ? null : note)}
-            onNote={onNote}
-          />
-        </td>
-      </tr>
-      {told || found ? (
-        <tr>
-          <td colSpan={6}>
-            {found ? <p className="line-notice">{frame.rowDraft}</p> : null}
-            {told ? <ChangeLines refusal={told.refusal} notices={told.notices} notReached={told.notReached} /> : null}
-          </td>
-        </tr>
-      ) : null}
+      <th scope="row">{title}</th>
+      <td className="nowrap">{job.batch}</td>
+      <td>{where}</td>
+      <td className="nowrap">{days.short(job.expected)}</td>
+      <td>
+        <span
+          className="now"
+          data-now
+          role="button"
+          tabIndex={current ? 0 : -1}
+          aria-label={
+            result
+              ? `${title}, ${job.batch}, ${result}`
+              : words.steps.read(title, job.batch, where, days.short(job.expected))
+          }
+        >
+          {result ?? '\u00a0'}
+        </span>
+        <SavedSign state={said?.state ?? null} />
+      </td>
+      <td>
+        <NoteInput
+          label={`${title}, ${job.batch}, ${words.steps.columns.note}`}
+          half={notes.of(jobId(job)) ?? ''}
+          onType={(note) => notes.keep(jobId(job), note.trim() === '' ? null : note)}
+          onNote={onNote}
+        />
+      </td>
     </>
   );
 }

@@ -4,7 +4,7 @@ import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import type { IsoDay } from '../../../shared/kernel/day.ts';
 import type { Step } from '../../../shared/model/step.ts';
 import { ask } from '../../client/client.ts';
-import { newId, useAnswer } from '../../client/hooks.ts';
+import { newId, useAnswer, useOtherWorkbook } from '../../client/hooks.ts';
 import { useSlip } from '../../client/use-slip.ts';
 import { AskedSlipDialog } from '../../components/AskedSlipDialog.tsx';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
@@ -47,13 +47,22 @@ function TodayActs() {
   );
 }
 
+/** Nothing begun yet: the next act, and where a filled day can be seen. */
 function Empty() {
   const { today: words } = useFirstWords();
+  const demo = useOtherWorkbook(() => ask.workbook.openDemo.mutate());
   return (
     <EmptyState title={words.emptyTitle} line={words.empty}>
-      <Button variant="contained" onClick={() => goTo('/batches/new')}>
-        {words.start}
-      </Button>
+      <div className="acts">
+        <Button variant="contained" onClick={() => goTo('/batches/new')}>
+          {words.start}
+        </Button>
+        <Button onClick={() => goTo('/season?tab=plan')}>{words.planSeason}</Button>
+        <Button disabled={demo.state.busy} onClick={() => void demo.run(undefined)}>
+          {words.seeDemo}
+        </Button>
+      </div>
+      <ChangeLines {...demo.state} />
     </EmptyState>
   );
 }

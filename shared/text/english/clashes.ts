@@ -44,14 +44,14 @@ export function clashSentence(clash: Clash, names: ClashNames): string {
 }
 
 function clashText(clash: Clash, names: ClashNames): string {
-  const { batch, hive, box, day } = names;
+  const { batch, hive, day } = names;
   switch (clash.kind) {
     case 'builder-busy':
       return `${batch(clash.batch)} needs ${hive(clash.builderId)} from ${day(clash.on)}, but it holds the cells of ${batch(clash.other)} until ${day(clash.holdsUntil)} and rests after that. Start on ${day(clash.freeFrom)} or later, or use another builder.`;
     case 'too-many-cells':
       return `${batch(clash.batch)} has ${clash.cells} cells in ${hive(clash.builderId)}; about ${clash.usualMost} is what one builder finishes well. Share them over ${clash.builders} builders, or start fewer.`;
     case 'too-few-boxes':
-      return `On ${day(clash.on)} ${clash.cells === 1 ? 'one cell is' : `up to ${clash.cells} cells are`} ripe, and ${boxes(clash.freeBoxes)} free. ${boxRemedy(clash, day)}`;
+      return `On ${day(clash.on)} ${clash.cells === 1 ? 'one cell is' : `up to ${clash.cells} cells are`} ripe, ${boxesSaid(clash, day)}`;
     case 'ages-mixed-on-bar':
       return `One bar holds cells of ${batch(clash.batch)}, given ${day(clash.on)}, and of ${batch(clash.other)}, given ${day(clash.otherOn)}. The older queens would destroy the younger cells: mark them, or move one set to a bar of its own.`;
     case 'must-step-away':
@@ -88,10 +88,15 @@ const boxes = (count: number): string =>
   count === 0 ? 'no mating box is' : count === 1 ? 'one mating box is' : `${count} mating boxes are`;
 const days = (count: number): string => (count === 1 ? 'a day' : `${count} days`);
 
-function boxRemedy(
-  { cells, deadline, freeByDeadline }: Extract<Clash, { kind: 'too-few-boxes' }>,
-  day: ClashNames['day'],
-) {
+type TooFewBoxes = Extract<Clash, { kind: 'too-few-boxes' }>;
+
+const NO_BOX_YET =
+  'and there is no mating box in the workbook yet. Add boxes under Mating boxes, or plan to keep the cells in cages.';
+
+const boxesSaid = (clash: TooFewBoxes, day: ClashNames['day']): string =>
+  clash.boxes === 0 ? NO_BOX_YET : `and ${boxes(clash.freeBoxes)} free. ${boxRemedy(clash, day)}`;
+
+function boxRemedy({ cells, deadline, freeByDeadline }: TooFewBoxes, day: ClashNames['day']): string {
   if (freeByDeadline >= cells) return `Place the rest by ${day(deadline)}, when enough boxes are free.`;
   return `Make ${cells - freeByDeadline} more ready by ${day(deadline)}, or keep the spare cells in cages.`;
 }

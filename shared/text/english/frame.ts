@@ -36,6 +36,10 @@ export const frame = {
   loading: 'One moment…',
   pageFailed: 'This page failed. What you typed and saved is in the workbook.',
   reloadPage: 'Show the page again',
+  partFailed:
+    'This part of the program could not be loaded. Nothing was changed, and what you typed is still here. If trying once more does not help, load the page anew.',
+  tryAgain: 'Try once more',
+  loadAnew: 'Load the page anew',
   notReached: 'The workbook could not be reached. What you typed is still here; try once more.',
   notFound: 'There is no such page. Go to Today.',
   done: 'Done',

@@ -1,5 +1,4 @@
 import type { BoxType, BuilderType, Comb, Method } from '../../model/method.ts';
-import type { Confidence, Hardness, TimeOfDay } from '../../model/step.ts';
 
 interface Named {
   readonly name: string;

@@ -1,4 +1,3 @@
-import type { LarvaSize } from '../../biology/larva-size.ts';
 import type { ObservationKind } from '../../model/step.ts';
 
 /** What a person says they saw; for lists, the slip dialog and contradictions. */

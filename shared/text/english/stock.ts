@@ -1,4 +1,5 @@
 import type { Kinship, StockTestKind, StockTrait } from '../../model/stock.ts';
+import { weightText } from '../feed-amount.ts';
 
 interface TraitWords {
   readonly name: string;
@@ -49,8 +50,8 @@ export const stock = {
   tooFew: (n: number, fewest: number) => `too few to say: ${n} of ${fewest}`,
   hygienic: 'hygienic by the strict rule',
   notHygienic: 'not hygienic by the strict rule',
-  honeyFigure: (kg: string, season: number) => `${kg} kg in ${season}`,
-  honeyBeside: (deviation: string, share: string, n: number) => `${deviation} kg, ${share} of the mean of ${n}`,
+  honeyFigure: (weight: string, season: number) => `${weight} in ${season}`,
+  honeyBeside: (deviation: string, share: string, n: number) => `${deviation}, ${share} of the mean of ${n}`,
   honeyFew: (n: number, fewest: number) => `too few hives to compare: ${n} of ${fewest}`,
   footnotes: [
     'Gentleness and calmness are means; of swarming the lowest score counts. Fewer than 4 scores say little.',
@@ -97,7 +98,12 @@ export const stock = {
       outOf: 'Days',
       figure: (value: number) => `${oneDecimal(value)} a day`,
     },
-    honey: { name: 'Honey', counted: 'Kilograms', outOf: null, figure: (value: number) => `${oneDecimal(value)} kg` },
+    honey: {
+      name: 'Honey',
+      counted: 'Kilograms',
+      outOf: null,
+      figure: (value: number) => weightText(value, 'metric', 'en'),
+    },
   } satisfies Record<StockTestKind, TestWords>,
   scores: {
     title: 'Scores',
@@ -112,6 +118,8 @@ export const stock = {
     columns: { trait: 'Trait', value: 'Figure', n: 'n', last: 'Scores, newest first' },
   },
   testing: {
+    /** What honey is weighed in. */
+    weight: { metric: 'Kilograms', us: 'Pounds' },
     title: 'Tests',
     none: 'No test yet.',
     kind: 'Test',

@@ -69,6 +69,7 @@ export const today = {
   emptyTitle: 'No batch is running.',
   empty: 'Start a batch, and its jobs and its quiet days appear here.',
   start: 'Start a batch',
+  planSeason: 'Plan the season',
   seeDemo: 'See a filled day in the demo',
   times: {
     any: '',

@@ -3,7 +3,6 @@ import type { Step } from '../../model/step.ts';
 import type { CalendarFact, CalendarRefusal, Contradiction } from '../../model/timetable.ts';
 import { celsiusText } from '../degrees.ts';
 import { calendarRefusalSentence as english } from '../english/calendar-refusals.ts';
-import type { Translation } from '../translation.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { STEP_TITLES } from './step-titles.ts';
 

@@ -42,14 +42,14 @@ export function clashSentence(clash: Clash, names: ClashNames): string {
 }
 
 function clashText(clash: Clash, names: ClashNames): string {
-  const { batch, hive, box, day } = names;
+  const { batch, hive, day } = names;
   switch (clash.kind) {
     case 'builder-busy':
       return `${batch(clash.batch)} braucht ${hive(clash.builderId)} ab ${day(clash.on)}, aber es pflegt die Zellen von ${batch(clash.other)} bis ${day(clash.holdsUntil)} und ruht danach. Beginnen Sie am ${day(clash.freeFrom)} oder später, oder nehmen Sie ein anderes Pflegevolk.`;
     case 'too-many-cells':
       return `${batch(clash.batch)} hat ${clash.cells} Zellen in ${hive(clash.builderId)}; etwa ${clash.usualMost} pflegt ein Pflegevolk gut zu Ende. Verteilen Sie sie auf ${clash.builders} Pflegevölker, oder beginnen Sie weniger.`;
     case 'too-few-boxes':
-      return `Am ${day(clash.on)} ${clash.cells === 1 ? 'ist eine Zelle' : `sind bis zu ${clash.cells} Zellen`} schlupfreif, aber es ${freeBoxes(clash.freeBoxes)} frei. ${boxRemedy(clash, day)}`;
+      return `Am ${day(clash.on)} ${clash.cells === 1 ? 'ist eine Zelle' : `sind bis zu ${clash.cells} Zellen`} schlupfreif, aber ${boxesSaid(clash, day)}`;
     case 'ages-mixed-on-bar':
       return `Auf einer Leiste sind Zellen von ${batch(clash.batch)}, gegeben ${day(clash.on)}, und von ${batch(clash.other)}, gegeben ${day(clash.otherOn)}. Die älteren Königinnen würden die jüngeren Zellen zerstören: Kennzeichnen Sie sie, oder hängen Sie einen Satz auf eine eigene Leiste.`;
     case 'must-step-away':
@@ -89,10 +89,15 @@ const freeBoxes = (count: number): string =>
       : `sind ${count} Begattungskästchen`;
 const days = (count: number): string => (count === 1 ? 'einen Tag' : `${count} Tage`);
 
-function boxRemedy(
-  { cells, deadline, freeByDeadline }: Extract<Clash, { kind: 'too-few-boxes' }>,
-  day: ClashNames['day'],
-): string {
+type TooFewBoxes = Extract<Clash, { kind: 'too-few-boxes' }>;
+
+const NO_BOX_YET =
+  'im Arbeitsbuch steht noch kein Begattungskästchen. Legen Sie Kästchen unter Begattungskästchen an, oder planen Sie, die Zellen in Käfigen zu halten.';
+
+const boxesSaid = (clash: TooFewBoxes, day: ClashNames['day']): string =>
+  clash.boxes === 0 ? NO_BOX_YET : `es ${freeBoxes(clash.freeBoxes)} frei. ${boxRemedy(clash, day)}`;
+
+function boxRemedy({ cells, deadline, freeByDeadline }: TooFewBoxes, day: ClashNames['day']): string {
   if (freeByDeadline >= cells) return `Setzen Sie den Rest bis ${day(deadline)} ein, wenn genug Kästchen frei sind.`;
   return `Machen Sie bis ${day(deadline)} noch ${cells - freeByDeadline} bereit, oder halten Sie die übrigen Zellen in Käfigen.`;
 }

@@ -36,6 +36,10 @@ export const frame: Translation<typeof english> = {
   loading: 'Einen Moment …',
   pageFailed: 'Diese Seite ist gescheitert. Was Sie eingegeben und gespeichert haben, steht im Arbeitsbuch.',
   reloadPage: 'Seite neu zeigen',
+  partFailed:
+    'Dieser Teil des Programms ließ sich nicht laden. Nichts wurde geändert, und was Sie eingetippt haben, steht noch da. Hilft ein neuer Versuch nicht, dann laden Sie die Seite neu.',
+  tryAgain: 'Noch einmal versuchen',
+  loadAnew: 'Seite neu laden',
   notReached:
     'Das Arbeitsbuch war nicht zu erreichen. Was Sie eingegeben haben, steht noch hier; versuchen Sie es noch einmal.',
   notFound: 'Diese Seite gibt es nicht. Gehen Sie zu Heute.',

@@ -1,4 +1,5 @@
 import type { stock as english } from '../english/stock.ts';
+import { weightText } from '../feed-amount.ts';
 import type { Translation } from '../translation.ts';
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;
@@ -28,8 +29,8 @@ export const stock: Translation<typeof english> = {
   tooFew: (n: number, fewest: number) => `zu wenige, um etwas zu sagen: ${n} von ${fewest}`,
   hygienic: 'hygienisch nach der strengen Regel',
   notHygienic: 'nicht hygienisch nach der strengen Regel',
-  honeyFigure: (kg: string, season: number) => `${kg} kg ${season}`,
-  honeyBeside: (deviation: string, share: string, n: number) => `${deviation} kg, ${share} des Mittels von ${n}`,
+  honeyFigure: (weight: string, season: number) => `${weight} ${season}`,
+  honeyBeside: (deviation: string, share: string, n: number) => `${deviation}, ${share} des Mittels von ${n}`,
   honeyFew: (n: number, fewest: number) => `zu wenige Völker zum Vergleichen: ${n} von ${fewest}`,
   footnotes: [
     'Sanftmut und Wabensitz sind Mittel; beim Schwarmtrieb gilt der niedrigste Wert. Weniger als 4 Bewertungen sagen wenig.',
@@ -86,7 +87,12 @@ export const stock: Translation<typeof english> = {
       outOf: 'Tage',
       figure: (value: number) => `${oneDecimal(value)} am Tag`,
     },
-    honey: { name: 'Honig', counted: 'Kilogramm', outOf: null, figure: (value: number) => `${oneDecimal(value)} kg` },
+    honey: {
+      name: 'Honig',
+      counted: 'Kilogramm',
+      outOf: null,
+      figure: (value: number) => weightText(value, 'metric', 'de'),
+    },
   },
   kin: {
     'same-hive': (hive) => `zieht selbst Drohnen: ${hive}`,
@@ -107,6 +113,7 @@ export const stock: Translation<typeof english> = {
     columns: { trait: 'Eigenschaft', value: 'Wert', n: 'n', last: 'Bewertungen, neueste zuerst' },
   },
   testing: {
+    weight: { metric: 'Kilogramm', us: 'Pfund (lb)' },
     title: 'Tests',
     none: 'Noch kein Test.',
     kind: 'Test',

@@ -75,6 +75,7 @@ export const today: Translation<typeof english> = {
   emptyTitle: 'Keine Serie läuft.',
   empty: 'Beginnen Sie eine Serie, und ihre Arbeiten und Ruhetage erscheinen hier.',
   start: 'Serie beginnen',
+  planSeason: 'Saison planen',
   seeDemo: 'Einen vollen Tag in der Vorführung ansehen',
   times: {
     any: '',

@@ -92,6 +92,7 @@ describe('findClashes', () => {
         freeBoxes: 15,
         deadline: day('2026-05-20'),
         freeByDeadline: 15,
+        boxes: 15,
       },
     ]);
     expect(findClashes(batches, boxes(20, '2026-05-20'), RULES)).toEqual([]);

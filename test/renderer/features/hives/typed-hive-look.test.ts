@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { followedRows } from '../../../../renderer/components/followed-rows.ts';
 import {
-  followedLooks,
+  EMPTY_LOOK,
   isEmptyLook,
   lookOf,
   sameLook,
@@ -48,11 +49,17 @@ test('rows follow the workbook after an undo; what is typed, being saved or refu
     { id: 'saving', typed: null },
     { id: 'as it was', typed: look },
   ];
-  const now = followedLooks(rows, shown, (id) => id === 'saving');
+  const follow = (some: typeof rows) =>
+    followedRows(
+      some.map(({ id, typed }) => ({ id, now: typedLook(typed) })),
+      shown,
+      { empty: EMPTY_LOOK, same: sameLook, isBusy: (id) => id === 'saving' },
+    );
+  const now = follow(rows);
   expect(now.typed.get('undone')).toEqual({ strength: '', food: '', note: '' });
   expect(now.typed.get('typing')?.note).toBe('strong, and more');
   expect(now.saved.get('typing')?.note).toBe('');
   expect(now.typed.get('saving')).toEqual(strong);
   expect(now.typed.get('as it was')).toEqual(strong);
-  expect(followedLooks(rows.slice(3), shown, () => false)).toBe(shown);
+  expect(follow(rows.slice(3))).toBe(shown);
 });

@@ -39,6 +39,7 @@ test.each<[string, Clash]>([
       freeBoxes: 15,
       deadline: day('2026-05-21'),
       freeByDeadline: 17,
+      boxes: 30,
     },
   ],
   [
@@ -51,6 +52,20 @@ test.each<[string, Clash]>([
       freeBoxes: 0,
       deadline: day('2026-05-21'),
       freeByDeadline: 20,
+      boxes: 30,
+    },
+  ],
+  [
+    'On 2026-05-20 up to 20 cells are ripe, and there is no mating box in the workbook yet. Add boxes under Mating boxes, or plan to keep the cells in cages.',
+    {
+      kind: 'too-few-boxes',
+      on: ON,
+      batches: ['26-02'],
+      cells: 20,
+      freeBoxes: 0,
+      deadline: day('2026-05-21'),
+      freeByDeadline: 0,
+      boxes: 0,
     },
   ],
   [
