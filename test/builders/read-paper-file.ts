@@ -21,7 +21,8 @@ export function expectTidyPages({ pages, spoken }: ReadPdf, paper: 'a4' | 'lette
   for (const [index, page] of pages.entries()) {
     expect([page.width, page.height]).toEqual([expect.closeTo(width, 2), expect.closeTo(height, 2)]);
     expect(page.texts.map(({ text }) => text).join(' ')).toContain(`page ${index + 1} of ${pages.length}`);
-    for (const { text, x, y, width: room } of page.texts) {
+    for (const { text, x, y, width: room, marked } of page.texts) {
+      expect(marked, `${text} is neither read aloud nor an ornament`).not.toBe('none');
       expect(x, text).toBeGreaterThan(14.9);
       expect(x + room, text).toBeLessThan(width - 14.9);
       expect(y, text).toBeLessThan(height - 14.9);

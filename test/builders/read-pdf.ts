@@ -27,6 +27,8 @@ export interface ReadText {
   readonly points: number;
   /** Upright, unmirrored. */
   readonly upright: boolean;
+  /** Whether a reading program says it, passes it over as an ornament, or is told nothing of it (ISO 32000-1, 14.8.2.2). */
+  readonly marked: 'part' | 'ornament' | 'none';
 }
 
 /** A one-bit picture as it lies on the page: `dark[row][column]` counted from its upper left corner on paper. */
@@ -98,9 +100,15 @@ async function readAloud(page: PdfPage): Promise<readonly (readonly [string, str
 async function readPage(page: PdfPage): Promise<ReadPage> {
   const [, , widthInPoints = 0, heightInPoints = 0] = page.view;
   const height = heightInPoints * MILLIMETRES;
-  const content = await page.getTextContent();
+  const content = await page.getTextContent({ includeMarkedContent: true });
+  const open: ReadText['marked'][] = [];
   const texts = content.items.flatMap((item) => {
-    if (!('str' in item) || item.str.trim() === '') return [];
+    if (!('str' in item)) {
+      if (item.type === 'endMarkedContent') open.pop();
+      else open.push((item as { readonly tag?: string }).tag === 'Artifact' ? 'ornament' : 'part');
+      return [];
+    }
+    if (item.str.trim() === '') return [];
     const [a, b, c, d, e, f] = item.transform as number[] as unknown as Matrix;
     const upright = a > 0 && b === 0 && c === 0 && d > 0;
     return [
@@ -111,6 +119,7 @@ async function readPage(page: PdfPage): Promise<ReadPage> {
         width: item.width * MILLIMETRES,
         points: d,
         upright,
+        marked: open.at(-1) ?? ('none' as const),
       },
     ];
   });

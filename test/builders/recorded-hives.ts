@@ -5,6 +5,41 @@ import { aQueen } from './queen.ts';
 
 const BLANK = { amount: null, reason: null, paper: null, note: null };
 
+/** Of H1: three scores of gentleness, one of swarming, none of calmness; two pin tests and two counts of mites. */
+export function aDeskWithStock() {
+  const desk = aDeskWithRecords();
+  fill(desk, ({ stockScores, stockTests }) => {
+    const score = (id: string, trait: 'gentleness' | 'swarming', scoredOn: string, value: number) =>
+      stockScores.insert({ id, colonyId: 'h1', trait, scoredOn, score: value, note: null });
+    score('s0', 'gentleness', '2025-06-01', 1);
+    score('s1', 'gentleness', '2026-05-01', 3.5);
+    score('s2', 'gentleness', '2026-06-01', 4);
+    score('s3', 'swarming', '2026-06-01', 3);
+    const test = { colonyId: 'h1', hours: null, note: null };
+    stockTests.insert({
+      ...test,
+      id: 'p1',
+      kind: 'pin-test',
+      testedOn: '2026-05-02',
+      counted: 40,
+      outOf: 50,
+      hours: 10,
+    });
+    stockTests.insert({
+      ...test,
+      id: 'p2',
+      kind: 'pin-test',
+      testedOn: '2026-06-02',
+      counted: 44,
+      outOf: 50,
+      hours: 10,
+    });
+    stockTests.insert({ ...test, id: 'w1', kind: 'mite-wash', testedOn: '2026-04-20', counted: 2, outOf: 320 });
+    stockTests.insert({ ...test, id: 'f1', kind: 'mite-fall', testedOn: '2025-07-20', counted: 9, outOf: 3 });
+  });
+  return desk;
+}
+
 /** Two hives in one yard and one in none; a full and a bare treatment, a full and a bare move, queens that came and went. */
 export function aDeskWithRecords() {
   const desk = aDesk({ today: '2026-10-01' });

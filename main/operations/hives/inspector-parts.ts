@@ -8,11 +8,13 @@ import type { Words } from '../../../shared/text/english/english.ts';
 import type { FlowTable } from '../../paper/flowing-table.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { OfHive, Writing } from './hive-paper-tables.ts';
+import { type StockOfYear, stockOfYear } from './stock-paper-tables.ts';
 
 interface InspectedHive {
   readonly colony: Colony;
   readonly yard: string | null;
   readonly lastLook: IsoDay | null;
+  readonly stock: StockOfYear;
 }
 
 interface QueenWent {
@@ -47,6 +49,7 @@ export function inspectedYear(tables: Tables, yardId: string | null, year: numbe
       colony,
       yard: yardName(colony.yardId),
       lastLook: lastLook(tables, colony.id, within),
+      stock: stockOfYear(tables, colony.id, within),
     })),
     treatments: colonies
       .flatMap(({ id, code }) => tables.treatments.where({ colonyId: id }).map((row) => ({ hive: code, row })))
@@ -125,6 +128,7 @@ export function gapLines({ hives, treatments, moves, queens }: InspectedYear, wr
   const { gaps } = words;
   const found: readonly (readonly [string, readonly string[]])[] = [
     [gaps.looks, hives.filter(({ lastLook: looked }) => looked === null).map(hive)],
+    [gaps.mites, hives.filter(({ stock }) => stock.mites === null).map(hive)],
     [gaps.place, hives.filter(({ yard }) => yard === null).map(hive)],
     [gaps.amount, treatments.filter(({ row }) => !row.amount).map(treated)],
     [gaps.end, treatments.filter(({ row }) => row.toOn === null).map(treated)],

@@ -3,6 +3,7 @@ import type { HiveDetail } from '../../../shared/contract/hives.ts';
 import type { PrintHivePage } from '../../../shared/contract/papers.ts';
 import type { PaperFile } from '../../../shared/contract/print.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
+import type { HiveRecords } from '../../../shared/contract/stock.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
 import { type FlowingPaper, flowingPaper } from '../../paper/flowing-paper.ts';
@@ -12,7 +13,8 @@ import { paperFile, paperFoot } from '../paper-file.ts';
 import { workbookWords } from '../workbook-words.ts';
 import { getHive } from './get-hive.ts';
 import { getHiveRecords } from './get-hive-records.ts';
-import { feedingTable, looksTable, movesTable, treatmentsTable, writingOf } from './hive-paper-tables.ts';
+import { feedingTable, looksTable, movesTable, treatmentsTable, type Writing, writingOf } from './hive-paper-tables.ts';
+import { missingTests, scoresTable, testsTable } from './stock-paper-tables.ts';
 
 /** Everything written down about one hive, as a paper. */
 export async function printHivePage(
@@ -21,7 +23,8 @@ export async function printHivePage(
 ): Promise<Result<PaperFile, Refusal>> {
   const hive = getHive(desk, { colonyId });
   if (!hive) return refuse({ kind: 'hive-missing', field: 'colonyId' });
-  const { treatments, moves, queens } = getHiveRecords(desk, { colonyId });
+  const records = getHiveRecords(desk, { colonyId });
+  const { treatments, moves, queens } = records;
   const feedings = desk.workbook.tables.feedings.where({ colonyId }).toSorted((a, b) => (a.fedOn < b.fedOn ? 1 : -1));
   const { hives: hiveWords } = workbookWords(desk);
   const writing = writingOf(desk);
@@ -58,6 +61,7 @@ export async function printHivePage(
   };
   putTable(page, headings.queens, stays, none.queens);
   putTable(page, headings.looks, looksTable(hive.looks, writing), none.looks);
+  putStock(page, records, workbookWords(desk).stock, writing);
   page.paragraph(words.key);
   return ok(paperFile(words.hive.file(hive.code), await page.finish()));
 }
@@ -70,6 +74,18 @@ function putRoles(page: FlowingPaper, seasons: HiveDetail['rolesBySeason'], { hi
       hivePapers.hive.roles(season, roles.map((role) => hives.roles[role]).join(', ')),
     ),
   );
+}
+
+/** Scores with their n, then tests, and what was never scored or tested. */
+function putStock(page: FlowingPaper, records: HiveRecords, stock: Words['stock'], writing: Writing): void {
+  const { headings, none, scale } = writing.words;
+  putTable(page, headings.scores, scoresTable(records, stock, writing), none.scores);
+  if (records.scores.length > 0) page.paragraph(scale);
+  putTable(page, headings.tests, testsTable(records.tests, stock, writing), none.tests);
+  if (records.tests.length === 0) return;
+  if (records.strictlyHygienic !== null) page.paragraph(writing.words.strict(records.strictlyHygienic));
+  const missing = missingTests(records.tests, stock, writing);
+  if (missing !== null) page.paragraph(missing);
 }
 
 /** A heading, and below it the table, or the sentence that there is nothing. */

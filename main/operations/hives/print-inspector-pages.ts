@@ -10,8 +10,9 @@ import { workbookWords } from '../workbook-words.ts';
 import { movesTable, treatmentsTable, writingOf } from './hive-paper-tables.ts';
 import { gapLines, hivesTable, inspectedYear, queensTable } from './inspector-parts.ts';
 import { putTable } from './print-hive-page.ts';
+import { stockTable } from './stock-paper-tables.ts';
 
-/** Hives, moves, treatments and queens of one year as they were written down, and first what was not. */
+/** Hives, moves, treatments, scores, tests and queens of one year as they were written down, and first what was not. */
 export async function printInspectorPages(
   desk: Desk,
   { yardId, year, paper, large }: z.infer<typeof PrintInspectorPages>,
@@ -34,6 +35,9 @@ export async function printInspectorPages(
   else pages.list(gaps);
   putTable(pages, headings.hives, hivesTable(inspected, writing), none.hives);
   putTable(pages, headings.treatments, treatmentsTable(inspected.treatments, writing), none.treatments);
+  const stock = inspected.hives.map(({ colony, stock }) => ({ code: colony.code, stock }));
+  putTable(pages, headings.stock, stockTable(stock, workbookWords(desk).stock, writing), none.hives);
+  if (stock.length > 0) pages.paragraph(words.scale);
   putTable(pages, headings.moves, movesTable(inspected.moves, writing), none.moves);
   putTable(
     pages,

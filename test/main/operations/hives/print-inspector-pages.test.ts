@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { printInspectorPages } from '../../../../main/operations/hives/print-inspector-pages.ts';
 import { mustOk } from '../../../builders/desk.ts';
 import { expectTidyPages, readPaperFile } from '../../../builders/read-paper-file.ts';
-import { aDeskWithRecords } from '../../../builders/recorded-hives.ts';
+import { aDeskWithRecords, aDeskWithStock } from '../../../builders/recorded-hives.ts';
 import { refusalOf } from '../../../builders/running-batch.ts';
 
 const wish = { yardId: null, year: 2026, paper: 'a4', large: false } as const;
@@ -34,6 +34,27 @@ test('names what was not written down, and where', async () => {
     expect(text).toContain(gap);
 });
 
+/** By hand: (3.5 + 4) / 2 = 3.75, the score and the count of 2025 left out; of swarming the lowest; 44 of 50 = 88 in 100. */
+test('has each hive’s scores of the year with n and its latest tests, and says where there is none', async () => {
+  const made = mustOk(await printInspectorPages(aDeskWithStock(), wish));
+  const text = (await readPaperFile(made)).text.replace(/\s+/g, ' ');
+  expect(text).toContain('Scores and tests of the year');
+  for (const part of [
+    '3.8 (n 2)',
+    '3.0 (n 1)',
+    '0.6 per 100',
+    '88 %',
+    'Tue 2 Jun',
+    'No count of mites in the year: H2.',
+  ])
+    expect(text).toContain(part);
+  // Calmness of H1, and all five cells of H2.
+  expect(text.split('of the year')[1]?.match(/not written down/g)?.length).toBe(6);
+  expect(text).not.toContain('80 %');
+  const last = await textOf({ year: 2023 });
+  expect(last).toContain('No count of mites in the year: H1, H2, H3.');
+});
+
 test('of one yard has its hives and those that passed through it', async () => {
   const hill = await textOf({ yardId: 'hill' });
   expect(hill).toContain('Hive records 2026, Wzgórze');
@@ -48,7 +69,7 @@ test('a year in which nothing was written says so', async () => {
 
 test.each(['a4', 'letter'] as const)('keeps its edges on %s, in usual and in large print', async (paper) => {
   for (const large of [false, true]) {
-    const made = mustOk(await printInspectorPages(aDeskWithRecords(), { ...wish, paper, large }));
+    const made = mustOk(await printInspectorPages(aDeskWithStock(), { ...wish, paper, large }));
     expectTidyPages(await readPaperFile(made), paper);
   }
 });

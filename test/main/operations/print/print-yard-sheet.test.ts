@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
 import { printYardSheet } from '../../../../main/operations/print/print-yard-sheet.ts';
 import { moveQueen } from '../../../../main/operations/queens/move-queen.ts';
+import { english } from '../../../../shared/text/english/english.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aQueen } from '../../../builders/queen.ts';
@@ -129,6 +130,29 @@ describe('the yard sheet', () => {
     // Letters to ring and lines to write on are on the paper and are not read aloud.
     expect(pages.flatMap(({ texts }) => texts).some(({ text }) => /^L\b/.test(text))).toBe(true);
     expect(spoken.slice(3).some(([, words]) => /^L\b/.test(words))).toBe(false);
+  });
+
+  test('marks letters to ring, words before lines and the foot as ornaments, and all else as parts that are read', async () => {
+    const pages = await pagesOf(aDeskWithBoxes(), wish);
+    const texts = pages.flatMap((page) => page.texts);
+    const marks = (wanted: RegExp) =>
+      new Set(texts.filter(({ text }) => wanted.test(text)).map(({ marked }) => marked));
+    const letters = texts.filter(({ text }) => /^[A-Z]$/.test(text));
+    // Six boxes to look into and four blank lines, each with every letter.
+    expect(letters).toHaveLength(10 * new Set(letters.map(({ text }) => text)).size);
+    expect(letters.filter(({ text }) => text === 'L')).toHaveLength(10);
+    expect(new Set(letters.map(({ marked }) => marked))).toEqual(new Set(['ornament']));
+    for (const ornament of [/^weather$/, /^who$/, /^Found by chance$/, /^page 1 of 1$/])
+      expect(marks(ornament), String(ornament)).toEqual(new Set(['ornament']));
+    for (const part of [
+      /^Yard sheet/,
+      new RegExp(`^${english.yardSheet.nothingShut}`),
+      /^Letters:/,
+      /^K\d\d$/,
+      /^free$/,
+    ])
+      expect(marks(part), String(part)).toEqual(new Set(['part']));
+    expect(texts.filter(({ marked }) => marked === 'none')).toEqual([]);
   });
 
   test('has a line for each hive with a job, with its batch, before the boxes and without letters to ring', async () => {
