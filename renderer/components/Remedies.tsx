@@ -11,6 +11,7 @@ export function Remedies({ remedies, source }: RemediesProps) {
   const {
     batches: { one },
     remedies: texts,
+    sources,
   } = useWords();
   if (remedies.length === 0) return null;
   return (
@@ -22,7 +23,7 @@ export function Remedies({ remedies, source }: RemediesProps) {
         ))}
       </ul>
       <p className="soft">
-        {one.source}: {source}
+        {one.source}: {sources.told(source)}
       </p>
     </div>
   );

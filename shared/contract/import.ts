@@ -109,6 +109,7 @@ export interface RowProblem {
     | 'not-a-choice'
     | 'not-a-code'
     | 'too-long'
+    | 'letters-lost'
     | 'twice'
     | 'there-already'
     | 'no-such-hive'

@@ -14,6 +14,13 @@ export interface Reading {
 
 const SHOWN_SIGNS = 40;
 
+/**
+ * What is left of letters that were saved in one encoding and read in another: the sign that stands for a lost one
+ * (U+FFFD), signs that no keyboard makes (U+0080 to U+009F), and the two or three signs that UTF-8 becomes in
+ * Windows-1252, of which the first is always one of these.
+ */
+const LOST_LETTERS = /[\u0080-\u009f\ufffd]|[ÃÅÄ][\u00a0-\u00bf]|[ÃÅÄ][€‚ƒ„…†‡ˆ‰‹‘’“”•–—˜™›]|â€/;
+
 /** Reads the cells of one row into values. What cannot be read is null and noted with field and reason. */
 export class RowReader {
   readonly problems: RowProblem[] = [];
@@ -34,8 +41,9 @@ export class RowReader {
 
   text(field: ImportField, most: number): string | null {
     const text = this.raw(field);
-    if (text.length <= most) return text === '' ? null : text;
-    return this.note(field, 'too-long', most);
+    if (text.length > most) return this.note(field, 'too-long', most);
+    if (LOST_LETTERS.test(text)) return this.note(field, 'letters-lost');
+    return text === '' ? null : text;
   }
 
   needed(field: ImportField, most: number): string | null {

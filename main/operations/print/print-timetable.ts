@@ -45,7 +45,7 @@ export async function printTimetable(
     }),
     handsOff,
     emergence,
-    sources: [...new Set(told.flatMap(({ source }) => source.split('; ')))].join('; '),
+    sources: words.sources.told([...new Set(told.flatMap(({ source }) => source.split('; ')))].join('; ')),
     variant,
     paper,
     dateOrder: storedSettings(tables.settings).dateOrder,

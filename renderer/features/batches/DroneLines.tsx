@@ -10,7 +10,7 @@ interface DroneLinesProps {
 
 /** By when drones must be begun for the mating flights of a batch, and in how many colonies by both rules. */
 export function DroneLines({ drones, queens }: DroneLinesProps) {
-  const { batches: words } = useWords();
+  const { batches: words, sources } = useWords();
   const days = useDays();
   const colonies = queens === null || queens === 0 ? null : droneColoniesFor(queens);
   return (
@@ -18,7 +18,7 @@ export function DroneLines({ drones, queens }: DroneLinesProps) {
       {words.drones.begun(days.short(drones.fliesFrom), days.short(drones.layLatest), days.short(drones.combInAdvised))}{' '}
       {colonies && queens ? words.drones.colonies(queens, colonies.perQueens, colonies.perBoxes) : ''}{' '}
       <span className="small">
-        {words.one.source}: {DRONES.eggToMature.source}
+        {words.one.source}: {sources.told(DRONES.eggToMature.source)}
       </span>
     </>
   );

@@ -136,14 +136,14 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
 
 function Telling({ line, batch, children }: { line: TimetableLine; batch: BatchDetail; children: ReactNode }) {
   const say = useSentences();
-  const { batches: words } = useWords();
+  const { batches: words, sources } = useWords();
   const { what, why, caution } = say.stepWords(line.step, batch.method, batch.builderType);
   const rows = [
     [words.one.what, what],
     [words.one.why, why],
     [words.one.caution, caution],
     [words.one.ownNote, line.own.note],
-    [words.one.source, line.source],
+    [words.one.source, sources.told(line.source)],
   ].filter(([, text]) => text);
   return (
     <tr>

@@ -105,7 +105,8 @@ function ProposalRow({ box, busy, onAccept }: { box: Proposed; busy: boolean; on
 
 /** The figures behind the proposals, each with its range and source. */
 function Sources() {
-  const { proposals: words } = useWords().boxes;
+  const { boxes, sources } = useWords();
+  const words = boxes.proposals;
   const rows = Object.entries(BOX_TURNAROUND).map(([key, fact]) => ({ key, ...fact }));
   return (
     <details>
@@ -127,7 +128,7 @@ function Sources() {
             title: words.factColumns.range,
             cell: (row) => (row.range ? `${row.range[0]}–${row.range[1]}` : ''),
           },
-          { key: 'source', title: words.factColumns.source, cell: (row) => row.source },
+          { key: 'source', title: words.factColumns.source, cell: (row) => sources.told(row.source) },
         ]}
       />
     </details>

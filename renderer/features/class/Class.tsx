@@ -143,7 +143,9 @@ function ClassTimetable({
         ]}
       />
       <h3 style={{ marginTop: 18 }}>{words.classroom.sources}</h3>
-      <p className="soft small">{[...new Set(lines.map((line) => line.source))].join('; ')}</p>
+      <p className="soft small">
+        {words.sources.told([...new Set(lines.flatMap((line) => line.source.split('; ')))].join('; '))}
+      </p>
     </Section>
   );
 }

@@ -157,7 +157,7 @@ interface StepNamesProps {
 
 /** A step by its name; opened, the person's own name for it and a note. */
 function StepNames({ builtIn, source, typed, onType }: StepNamesProps) {
-  const { methodEditor: words, batches } = useWords();
+  const { methodEditor: words, batches, sources } = useWords();
   const [open, setOpen] = useState(false);
   if (!typed) return <>{builtIn}</>;
   return (
@@ -177,7 +177,7 @@ function StepNames({ builtIn, source, typed, onType }: StepNamesProps) {
             multiline
           />
           <p className="soft small">
-            {batches.one.source}: {source}
+            {batches.one.source}: {sources.told(source)}
           </p>
         </div>
       ) : null}

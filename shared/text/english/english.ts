@@ -40,6 +40,7 @@ import { season } from './season.ts';
 import { seasonReport } from './season-report.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
+import { sources } from './sources.ts';
 import { STEP_TEXTS } from './steps.ts';
 import { stock } from './stock.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS, PROBLEM, tablesIn, WHOLE_PROBLEM } from './tables-in.ts';
@@ -60,6 +61,7 @@ export const english = {
   errand: errandWords,
   queens,
   notes,
+  sources,
   stock,
   season,
   seasonReport,

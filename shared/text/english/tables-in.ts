@@ -109,6 +109,8 @@ export const PROBLEM: Readonly<Record<RowProblem['kind'], (problem: RowProblem, 
   'not-a-code': ({ text }, field) =>
     `${field}: “${text}” is no code. Use up to 12 letters and digits without a space, such as K01.`,
   'too-long': ({ other }, field) => `${field} is longer than ${other} letters. Shorten it.`,
+  'letters-lost': ({ text }, field) =>
+    `${field}: “${text}” has letters that were lost when the file was saved. Save it anew as “CSV UTF-8”, or correct them.`,
   twice: ({ text, other }, field) => `${field}: “${text}” stands in row ${other} already. Keep one of the two.`,
   'there-already': ({ text }, field) =>
     `${field}: “${text}” is in the workbook already. Leave the row out, or change it.`,

@@ -39,6 +39,7 @@ import { season } from './season.ts';
 import { seasonReport } from './season-report.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { slip } from './slip.ts';
+import { sources } from './sources.ts';
 import { STEP_TEXTS } from './steps.ts';
 import { stock } from './stock.ts';
 import { tableWords } from './tables.ts';
@@ -90,6 +91,7 @@ export const german: Translation<typeof english> = {
   season,
   seasonReport,
   forecast,
+  sources,
   stock,
   plainLabels,
   classPapers,

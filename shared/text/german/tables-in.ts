@@ -86,6 +86,8 @@ export const PROBLEM: Translation<typeof EnglishProblem> = {
   'not-a-code': ({ text }, field) =>
     `${field}: „${text}“ ist kein Kürzel. Nehmen Sie bis zu 12 Buchstaben und Ziffern ohne Leerzeichen, etwa K01.`,
   'too-long': ({ other }, field) => `${field} ist länger als ${other} Buchstaben. Kürzen Sie es.`,
+  'letters-lost': ({ text }, field) =>
+    `${field}: In „${text}“ gingen Buchstaben verloren, als die Datei gespeichert wurde. Speichern Sie sie neu als „CSV UTF-8“, oder berichtigen Sie sie.`,
   twice: ({ text, other }, field) => `${field}: „${text}“ steht schon in Zeile ${other}. Behalten Sie eine von beiden.`,
   'there-already': ({ text }, field) =>
     `${field}: „${text}“ steht schon im Arbeitsbuch. Lassen Sie die Zeile weg, oder ändern Sie sie.`,
