@@ -67,6 +67,7 @@ export type Notice =
   | { readonly kind: 'young-queen'; readonly queen: string; readonly days: number }
   | { readonly kind: 'hive-has-queen'; readonly hive: string; readonly queen: string }
   | { readonly kind: 'builder-resting'; readonly builder: string; readonly until: string }
+  | { readonly kind: 'feed-job-done'; readonly batch: string }
   | { readonly kind: 'emergence-near'; readonly earliest: string }
   | { readonly kind: 'look-before-emergence'; readonly step: string; readonly earliest: string }
   | { readonly kind: 'day-in-future'; readonly field: string; readonly day: string };

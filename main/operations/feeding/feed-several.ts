@@ -6,6 +6,7 @@ import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Feeding } from '../../../shared/model/feeding.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
+import { markFeedJobs } from './feed-jobs.ts';
 import { feedingNotices, givenFeed } from './given-feed.ts';
 
 type Whose = Pick<Feeding, 'colonyId' | 'boxId'>;
@@ -31,7 +32,8 @@ export function feedSeveral(desk: Desk, typed: z.infer<typeof FeedSeveral>): Res
       ...given.value,
     }));
     for (const feeding of feedings) tables.feedings.insert(feeding);
-    return ok({ feedings, notices: feedingNotices(desk, given.value) });
+    const marked = feedings.flatMap((feeding) => markFeedJobs(desk, tables, feeding));
+    return ok({ feedings, notices: [...marked, ...feedingNotices(desk, given.value)] });
   });
 }
 

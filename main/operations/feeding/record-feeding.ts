@@ -3,15 +3,17 @@ import type { FeedingSaved, RecordFeeding } from '../../../shared/contract/feedi
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Desk } from '../operation.ts';
+import { markFeedJobs } from './feed-jobs.ts';
 import { feedingNotices, givenFeed } from './given-feed.ts';
 
 /** Writes down what one hive or one mating box was fed; the same id again corrects it. */
 export function recordFeeding(desk: Desk, typed: z.infer<typeof RecordFeeding>): Result<FeedingSaved, Refusal> {
   const { id, place, placeId } = typed;
-  const { tables } = desk.workbook;
-  const found = place === 'hive' ? tables.colonies.get(placeId) : tables.boxes.get(placeId);
+  const { colonies, boxes } = desk.workbook.tables;
+  const found = place === 'hive' ? colonies.get(placeId) : boxes.get(placeId);
   const step = { did: 'record-feeding', places: found?.code ?? '', on: typed.fedOn } as const;
-  return desk.workbook.change(step, ({ feedings }) => {
+  return desk.workbook.change(step, (tables) => {
+    const { feedings } = tables;
     if (!found) return refuse({ kind: 'nothing-to-feed', field: 'placeId', code: placeId });
     const given = givenFeed(desk, typed);
     if (!given.ok) return given;
@@ -19,6 +21,9 @@ export function recordFeeding(desk: Desk, typed: z.infer<typeof RecordFeeding>):
     const feeding = { id, ...whose, ...given.value };
     if (feedings.get(id)) feedings.update(feeding);
     else feedings.insert(feeding);
-    return ok({ feedings: [feeding], notices: feedingNotices(desk, feeding) });
+    return ok({
+      feedings: [feeding],
+      notices: [...markFeedJobs(desk, tables, feeding), ...feedingNotices(desk, feeding)],
+    });
   });
 }

@@ -293,6 +293,7 @@ export const NOTICES: Sentences<Notice> = {
     `${hive} has ${queen} as its queen by the register. Is she out? Say what became of her on her page.`,
   'builder-resting': ({ builder, until }, text) =>
     `${builder} has just given up cells and should rest until ${text(until)}.`,
+  'feed-job-done': ({ batch }) => `${batch}: “${STEP_TITLES['feed-start']}” is marked as done.`,
   'emergence-near': ({ earliest }, text) =>
     `The first queen may come out on ${text(earliest)}. Look for holes before you hand out the rest.`,
   'look-before-emergence': ({ step, earliest }, text) =>

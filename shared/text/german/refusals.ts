@@ -311,6 +311,7 @@ export const NOTICES: Translation<typeof EnglishNotices> = {
     `${hive} hat nach dem Verzeichnis ${queen} als Königin. Ist sie heraus? Sagen Sie auf ihrer Seite, was aus ihr wurde.`,
   'builder-resting': ({ builder, until }, text) =>
     `${builder} hat eben erst Zellen abgegeben und sollte bis ${text(until)} ruhen.`,
+  'feed-job-done': ({ batch }) => `${batch}: „${STEP_TITLES['feed-start']}“ ist abgehakt.`,
   'emergence-near': ({ earliest }, text) =>
     `Die erste Königin kann am ${text(earliest)} schlüpfen. Sehen Sie nach Löchern, bevor Sie die übrigen verteilen.`,
   'look-before-emergence': ({ step, earliest }, text) =>

@@ -191,6 +191,7 @@ const NOTICES: { readonly [Kind in Notice['kind']]: Extract<Notice, { kind: Kind
   'young-queen': { kind: 'young-queen', queen: '26-004', days: 17 },
   'hive-has-queen': { kind: 'hive-has-queen', hive: 'H12', queen: '25-002' },
   'builder-resting': { kind: 'builder-resting', builder: 'H12', until: '2026-05-19' },
+  'feed-job-done': { kind: 'feed-job-done', batch: '26-09' },
   'emergence-near': { kind: 'emergence-near', earliest: '2026-05-15' },
   'look-before-emergence': { kind: 'look-before-emergence', step: 'first-look', earliest: '2026-05-15' },
   'day-in-future': { kind: 'day-in-future', field: 'countedOn', day: '2026-05-14' },
