@@ -25,8 +25,11 @@ export function useDrafts() {
     queryFn: () => listedDrafts(key[1]),
     enabled: open.data !== undefined,
   });
-  return { file: key[1], list: list.data };
+  // A list that cannot be read must not keep a sheet from being drawn.
+  return { file: key[1], list: list.isError ? NO_DRAFTS : list.data };
 }
+
+const NO_DRAFTS: Drafts = {};
 
 const draftsKey = (file: string) => ['drafts', file] as const;
 
