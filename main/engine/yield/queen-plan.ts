@@ -36,9 +36,9 @@ export interface QueenPlan {
   /** What limits the answer when it cannot be reached: lifting it alone would do. */
   readonly heldBackBy: readonly ('builder' | 'boxes')[];
   readonly boxes: number | null;
-  /** Queens laying in the end. */
+  /** Queens laying in the end, out of the boxes there are or should be. */
   readonly laying: CountSummary;
-  /** Expected cells and queens on the way of all batches: given, taken, sealed, emerged, laying; no limits applied. */
+  /** Expected on the way of all batches: larvae given, cells taken, sealed, queens emerged and laying out of the boxes. */
   readonly onTheWay: readonly number[];
   /** The same with 10, 20 and 30 of 100 more larvae: fewer boxes may do. */
   readonly rows: readonly PlanRow[];
@@ -63,17 +63,17 @@ export function queenPlan(ask: QueenPlanAsk): QueenPlan {
     enough(larvae, ask.boxes)
       ? fewest(fewestBoxes(ask, larvae), ask.batches * larvae, (boxes) => enough(larvae, boxes))
       : null;
-  const means = ask.stages.map(meanRate);
+  const boxes = boxesFor(each);
+  // What is promised is promised of the boxes that are named: with more of them more would lay.
+  const ready = ask.boxes ?? boxes;
+  const laying = summariseCount(layingOf(ask, each, ready));
   return {
     larvaeEach: settled,
-    chance: reach(each, ask.boxes),
+    chance: reach(each, ready),
     heldBackBy: settled === null ? heldBackBy(ask, most) : [],
-    boxes: boxesFor(each),
-    laying: summariseCount(layingOf(ask, each, ask.boxes)),
-    onTheWay: [
-      each * ask.batches,
-      ...means.map((_, stage) => each * ask.batches * productOf(means.slice(0, stage + 1))),
-    ],
+    boxes,
+    laying,
+    onTheWay: [...wayToBoxes(ask, each, ready), laying.mean],
     rows:
       settled === null
         ? []
@@ -83,7 +83,14 @@ export function queenPlan(ask: QueenPlanAsk): QueenPlan {
   };
 }
 
-const productOf = (values: readonly number[]): number => values.reduce((product, value) => product * value, 1);
+/** Larvae given, cells taken and sealed, queens emerged: never more than boxes, since a cell without one goes no further. */
+function wayToBoxes({ batches, stages }: QueenPlanAsk, each: number, boxes: number | null): readonly number[] {
+  const [take, sealing, emergence] = stages.map(meanRate);
+  const given = each * batches;
+  const taken = given * (take ?? 1);
+  const sealed = taken * (sealing ?? 1);
+  return [given, taken, sealed, Math.min(sealed, boxes ?? sealed) * (emergence ?? 1)];
+}
 
 /** Most plans need fewer larvae than this; tables are only made larger when they must be. */
 const USUAL_LARVAE = 50;

@@ -41,7 +41,9 @@ export const forecast = {
     promise: (wanted: number, times: number) =>
       `Then at least ${queens(wanted)} will lay ${times === 20 ? 'nearly every time' : `about ${times} times in 20`}.`,
     likely: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>
-      `Every second time ${span(likelyFrom, likelyTo)} will lay; 9 chances in 10 of at least ${atLeast}.`,
+      `Every second time ${span(likelyFrom, likelyTo)} will lay; ${
+        atLeast === 0 ? 'that none will cannot be ruled out' : `9 chances in 10 of at least ${atLeast}`
+      }.`,
     safety: (mean: number) =>
       `On average ${amount(Math.round(mean))} will lay: what lies above your number is the price of being sure, because batches differ.`,
     notReached: (wanted: number, times: number) =>
@@ -100,7 +102,9 @@ export const forecast = {
       placed: (of: number) => `From ${of} cells in boxes`,
     },
     queens: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>
-      `every second time ${span(likelyFrom, likelyTo)} proved queens, 9 chances in 10 of at least ${atLeast}.`,
+      `every second time ${span(likelyFrom, likelyTo)} proved queens; ${
+        atLeast === 0 ? 'that there will be none cannot be ruled out' : `9 chances in 10 of at least ${atLeast}`
+      }.`,
   },
   hive: {
     title: 'Against the rest',

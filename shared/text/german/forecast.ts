@@ -42,7 +42,11 @@ export const forecast: Translation<typeof english> = {
     promise: (wanted: number, times: number) =>
       `Dann kommen ${times === 20 ? 'so gut wie immer' : `in etwa ${times} von 20 Fällen`} mindestens ${queens(wanted)} in Eilage.`,
     likely: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>
-      `Jedes zweite Mal kommen ${span(likelyFrom, likelyTo)} in Eilage; in 9 von 10 Fällen sind es mindestens ${atLeast}.`,
+      `Jedes zweite Mal kommen ${span(likelyFrom, likelyTo)} in Eilage; ${
+        atLeast === 0
+          ? 'dass es keine wird, ist nicht auszuschließen'
+          : `in 9 von 10 Fällen sind es mindestens ${atLeast}`
+      }.`,
     safety: (mean: number) =>
       `Im Mittel kommen ${amount(Math.round(mean), 'de')} in Eilage: Was über Ihrer Zahl liegt, ist der Preis der Sicherheit, weil Serien sich unterscheiden.`,
     notReached: (wanted: number, times: number) =>
@@ -101,7 +105,9 @@ export const forecast: Translation<typeof english> = {
       placed: (of: number) => `Aus ${of} Zellen in Kästchen`,
     },
     queens: ({ likelyFrom, likelyTo, atLeast }: ExpectedCount) =>
-      `jedes zweite Mal ${span(likelyFrom, likelyTo)} erwiesene Königinnen, in 9 von 10 Fällen mindestens ${atLeast}.`,
+      `jedes zweite Mal ${span(likelyFrom, likelyTo)} erwiesene Königinnen; ${
+        atLeast === 0 ? 'dass es keine wird, ist nicht auszuschließen' : `in 9 von 10 Fällen mindestens ${atLeast}`
+      }.`,
   },
   hive: {
     title: 'Gegen die übrigen',

@@ -36,9 +36,19 @@ describe('how many larvae and boxes', () => {
   });
 
   test('what is expected is the product of the rates: 38 x .72 x .93 x .88 x .75 = 16.8', () => {
-    const { onTheWay, laying } = plan();
+    // A box for every larva is no limit.
+    const { onTheWay, laying } = plan({ larvaeEach: 38, boxes: 38 });
     expect(onTheWay.at(-1)).toBeCloseTo(16.79, 2);
     expect(laying.mean).toBeCloseTo(16.79, 2);
+  });
+
+  test('no more queens are on the way than the boxes named, and what is promised is promised of those', () => {
+    const { boxes, onTheWay, laying, chance, larvaeEach } = plan({ larvaeEach: 80 });
+    const [, , sealed, emerged] = onTheWay;
+    expect(sealed).toBeGreaterThan(boxes ?? 0);
+    expect(emerged).toBeCloseTo((boxes ?? 0) * 0.88, 10);
+    expect(laying.mean).toBeLessThan(boxes ?? 0);
+    expect({ chance, laying }).toEqual((({ chance, laying }) => ({ chance, laying }))(plan({ larvaeEach, boxes })));
   });
 
   test('the boxes found are the fewest that keep the chance', () => {
@@ -114,6 +124,6 @@ describe('what is found is the fewest, whatever is asked', () => {
     expect(laying.mean).toBeCloseTo(summariseCount(chances).mean, 10);
     expect(laying.variance).toBeCloseTo(summariseCount(chances).variance, 9);
     // Three batches without limits: the closed form of the mean.
-    expect(plan({ batches: 3, larvaeEach: 20 }).laying.mean).toBeCloseTo(60 * 0.72 * 0.93 * 0.88 * 0.75, 10);
+    expect(plan({ batches: 3, larvaeEach: 20, boxes: 60 }).laying.mean).toBeCloseTo(60 * 0.72 * 0.93 * 0.88 * 0.75, 10);
   });
 });

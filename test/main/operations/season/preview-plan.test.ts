@@ -43,7 +43,7 @@ test('finds the fewest larvae and boxes that keep the promise, and what one fewe
 });
 
 test('what is expected on the way is the product of the rates, and losses add up to what does not lay', async () => {
-  const { onTheWay, stages, layingPer100 } = await previewPlan(seasons(), choice({ larvaeEach: 40 }));
+  const { onTheWay, stages, layingPer100 } = await previewPlan(seasons(), choice({ larvaeEach: 40, boxes: 40 }));
   let left = 40;
   stages.forEach(({ mean }, index) => {
     left *= mean;
