@@ -58,4 +58,4 @@ test('practising, setting back, and home again', async () => {
   await setBack(page);
   await goHome(page);
   expect(house.problems).toEqual([]);
-}, 120_000);
+}, 300_000);
