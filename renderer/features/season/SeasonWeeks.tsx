@@ -101,7 +101,7 @@ function Load({ load: { most, of } }: { load: WeekLoad }) {
   if (most === 0) return null;
   return (
     <>
-      <span className="nowrap">{words.load(most, of)}</span>
+      {words.load(most, of)}
       {most > of ? <span className="line-notice">{words.tooFew(most - of)}</span> : null}
     </>
   );
