@@ -66,6 +66,7 @@ export async function show(page: Page, address: string): Promise<void> {
   const end = (request: Request) => onWay.delete(request);
   page.on('request', begin).on('requestfinished', end).on('requestfailed', end);
   await page.evaluate((hash) => {
+    window.scrollTo(0, 0);
     window.location.hash = hash;
     return new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
   }, address);
