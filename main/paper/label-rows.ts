@@ -23,9 +23,10 @@ export interface LabelRows {
 /** Makes rows and keeps them: the labels of a batch differ in little but the box number, and a label is tried in many sizes. */
 export function labelRows(measure: Measure): LabelRows {
   const [boxes, mothers, strips, looks] = [keeper(), keeper(), keeper(), keeper()];
+  const wordsOf = wordsKeeper();
   return {
     box: (label, sizes, omit, width) =>
-      boxes(sizes, width, `${label.box}\n${label.batch}\n${omit.has('colour') ? '' : label.yearColour}`, () =>
+      boxes(sizes, width, omit.has('colour') ? wordsOf(label).plainBox : wordsOf(label).box, () =>
         boxBlock(label, sizes, omit, width, measure),
       ),
     mother: (label, sizes, width) =>
@@ -33,11 +34,30 @@ export function labelRows(measure: Measure): LabelRows {
     strip: (label, sizes, width) =>
       strips(sizes, width, label.handsOffUntil ?? '', () => stripBlock(label, sizes, width, measure)),
     looks: (label, sizes, omit, width) =>
-      looks(sizes, width, `${label.firstLookOn}\n${omit.has('brood') ? '' : label.sealedBroodLookOn}`, () =>
+      looks(sizes, width, omit.has('brood') ? wordsOf(label).firstLook : wordsOf(label).looks, () =>
         looksBlock(label, sizes, omit, width, measure),
       ),
   };
 }
+
+/** The words that a row depends on, put together once for a label, since it is tried in many sizes. */
+function wordsKeeper() {
+  const kept = new WeakMap<LabelFace, ReturnType<typeof joined>>();
+  return (label: LabelFace) => {
+    const before = kept.get(label);
+    if (before) return before;
+    const words = joined(label);
+    kept.set(label, words);
+    return words;
+  };
+}
+
+const joined = ({ box, batch, yearColour, firstLookOn, sealedBroodLookOn }: LabelFace) => ({
+  box: `${box}\n${batch}\n${yearColour}`,
+  plainBox: `${box}\n${batch}\n`,
+  looks: `${firstLookOn}\n${sealedBroodLookOn}`,
+  firstLook: `${firstLookOn}\n`,
+});
 
 type Keeper = (sizes: LabelSizes, width: number, words: string, make: () => Block | null) => Block | null;
 
