@@ -56,8 +56,9 @@ export async function pagesOf(page: Page): Promise<readonly Shown[]> {
   ];
 }
 
-/** Milliseconds without anything on its way, after which a page is taken to stand. */
-const QUIET = 100;
+/** Looks in a row at which nothing is on its way, a moment apart, after which a page is taken to stand. */
+const QUIET_LOOKS = 4;
+const MOMENT = 50;
 
 /** Goes to a page and waits until it stands: neither script nor answer is on its way any more. */
 export async function show(page: Page, address: string): Promise<void> {
@@ -70,8 +71,12 @@ export async function show(page: Page, address: string): Promise<void> {
     window.location.hash = hash;
     return new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn)));
   }, address);
-  do await page.waitForTimeout(QUIET);
-  while (onWay.size > 0);
+  for (let quiet = 0; quiet < QUIET_LOOKS; ) {
+    await page.waitForTimeout(MOMENT);
+    // On a busy machine a page may still be drawing what came, and ask for more after that.
+    await page.evaluate(() => new Promise((idle) => requestIdleCallback(idle, { timeout: 500 })));
+    quiet = onWay.size === 0 ? quiet + 1 : 0;
+  }
   page.off('request', begin).off('requestfinished', end).off('requestfailed', end);
   await page.locator('main h1').waitFor();
   await page.evaluate(() => document.fonts.ready);
