@@ -132,8 +132,9 @@ test('a queen being numbered, and a row of yesterday, are found where they were 
     await shell.page.keyboard.press('Shift+L');
     await shell.page.locator('input[data-number]').fill('26-7');
     await expect.poll(() => draftKeys(shell.page)).toEqual(['box-look:2026-05-28:box-1.number']);
-    shell = await shell.killPage();
+    // The next evening begins before the page is opened: it asks for the day as it opens.
     setDay('2026-05-29');
+    shell = await shell.killPage();
     await openAt(shell.page, '/boxes/looks', 'K01, Note');
     await shell.page.getByText('Half typed and not saved: Thu 28 May').waitFor();
     expect(await shell.page.locator('input[data-number]').count()).toBe(0);

@@ -36,8 +36,10 @@ function markStops(): readonly { readonly id: string; readonly what: string }[] 
   return stops.map((element) => ({ id: element.dataset.stop ?? '', what: element.outerHTML.slice(0, 90) }));
 }
 
-/** WCAG 2.2: 2.4.7 focus visible, 2.4.11 focus not obscured (here: not even its middle). */
+/** WCAG 2.2: 2.4.7 focus visible, 2.4.11 focus not obscured (here: not even the middle of what is in the window). */
 function lookAtFocus(): { readonly id: string | null; readonly problem: string | null } {
+  /** Pixels that must be in the window: half a line. */
+  const LEAST_SEEN = 10;
   const at = document.activeElement as HTMLElement | null;
   const id = at?.dataset.stop ?? null;
   if (!at || id === null) return { id: null, problem: null };
@@ -49,11 +51,11 @@ function lookAtFocus(): { readonly id: string | null; readonly problem: string |
   const what = at.outerHTML.slice(0, 90);
   if (!framed) return { id, problem: `${what} has the focus and does not show it` };
   const box = at.getBoundingClientRect();
-  const [x, y] = [
-    box.left + Math.min(box.width, window.innerWidth) / 2,
-    box.top + Math.min(box.height, window.innerHeight) / 2,
-  ];
-  const top = document.elementFromPoint(Math.min(x, window.innerWidth - 1), y);
+  // A browser brings the caret of a tall field into the window, not the whole field: what counts is the part in sight.
+  const [left, right] = [Math.max(0, box.left), Math.min(window.innerWidth, box.right)];
+  const [up, down] = [Math.max(0, box.top), Math.min(window.innerHeight, box.bottom)];
+  if (down - up < Math.min(box.height, LEAST_SEEN)) return { id, problem: `${what} has the focus behind the edge` };
+  const top = document.elementFromPoint((left + right) / 2, (up + down) / 2);
   const seen = top !== null && (at.contains(top) || top.contains(at) || top.closest('label')?.control === at);
-  return { id, problem: seen ? null : `${what} has the focus behind ${top?.outerHTML.slice(0, 60) ?? 'the edge'}` };
+  return { id, problem: seen ? null : `${what} has the focus behind ${top?.outerHTML.slice(0, 60)}` };
 }
