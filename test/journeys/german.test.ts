@@ -42,12 +42,15 @@ test('with every sentence bracketed and 40 % longer nothing is cut and nothing b
     await route.fulfill({ response, body: pseudoScript(await response.text()) });
   });
   const data = new Set<string>();
+  const reading: Promise<void>[] = [];
   page.on('response', (response) => {
-    if (response.url().endsWith('/call'))
-      void response.json().then(
+    if (!response.url().endsWith('/call')) return;
+    reading.push(
+      response.json().then(
         (answer) => collectTexts(answer, data),
         () => {},
-      );
+      ),
+    );
   });
   await page.reload();
   await page.waitForFunction(() => document.body.innerText.includes('⟦'));
@@ -71,6 +74,8 @@ test('with every sentence bracketed and 40 % longer nothing is cut and nothing b
         (one) => one.textContent ?? '',
       ),
     );
+    // An answer may be drawn before the test has read it too.
+    await Promise.all(reading);
     const plain = shown.filter((text) => !text.includes('⟦') && /\p{L}{4}/u.test(withoutData(text, data)));
     found.push(...plain.map((text) => `${view}: not from the catalogue: ${text}`));
   }
