@@ -141,7 +141,7 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
     [demo.run, leave.run, practice.run, turn],
   );
   useCommands(answer);
-  useFocusOnTurn(route.parts.join('/'));
+  useFocusOnTurn(`${open.file} ${route.parts.join('/')}`);
   const idle = useIdle();
   const places = useFetched(() => import('./GoTo.tsx'), goingTo || idle);
   const choice = useFetched(() => import('./PrintChoice.tsx'), printing);
@@ -204,13 +204,16 @@ function skipToPage(): void {
   document.querySelector<HTMLElement>('main h1')?.focus();
 }
 
-/** After a turn to another page its first field has the focus, where it names one, or else its title. */
+/**
+ * A page begins at its top, also the first one after a button far down was pressed. After a turn to another page, or
+ * another workbook, its first field has the focus, where it names one, or else its title.
+ */
 function useFocusOnTurn(address: string): void {
   const last = useRef(address);
   useEffect(() => {
+    window.scrollTo(0, 0);
     if (last.current === address) return;
     last.current = address;
-    window.scrollTo(0, 0);
     requestAnimationFrame(() => {
       // The new page may have taken the focus already, and the person may be a key further.
       const at = document.activeElement;

@@ -1,6 +1,6 @@
 // F13: from an empty computer to the first batch, with the keys counted and no page to read on the way.
 import { expect, test } from 'vitest';
-import { prepareDoors } from './doors.ts';
+import { openDemo, prepareDoors } from './doors.ts';
 import { countKeys, secondsOfKeys } from './key-counter.ts';
 
 const { open } = prepareDoors('2026-05-04');
@@ -48,5 +48,18 @@ test('days and amounts are written as the computer has them, to be changed in pl
   });
   await page.getByLabel('Days are written', { exact: true }).waitFor();
   expect([await chosen('The week begins on'), await chosen('Amounts of feed')]).toEqual(['sunday', 'metric']);
+  expect(house.problems).toEqual([]);
+}, 60_000);
+
+test('the demo is opened at the top of Today, with every place of the side bar in the window', async () => {
+  const house = await open();
+  const { page } = house;
+  // The button stands below the fold: the page is scrolled to it.
+  await openDemo(house);
+  expect(await page.evaluate(() => window.scrollY)).toBe(0);
+  for (const place of await page.getByRole('navigation').getByRole('link').all()) {
+    const box = await place.boundingBox();
+    expect((box?.y ?? Number.NaN) + (box?.height ?? Number.NaN), await place.innerText()).toBeLessThanOrEqual(768);
+  }
   expect(house.problems).toEqual([]);
 }, 60_000);
