@@ -5,7 +5,7 @@ import type { Treatment } from '../../../shared/model/hive-record.ts';
 import type { HiveLook } from '../../../shared/model/look.ts';
 import { paperDay } from '../../../shared/text/day-text.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
-import { feedAmountText } from '../../../shared/text/feed-amount.ts';
+import { feedAmountText, type Measures } from '../../../shared/text/feed-amount.ts';
 import type { FlowTable } from '../../paper/flowing-table.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
@@ -15,6 +15,7 @@ import { workbookWords } from '../workbook-words.ts';
 export interface Writing {
   readonly words: Words['hivePapers'];
   readonly columns: Words['hivePapers']['columns'];
+  readonly measures: Measures;
   day(day: IsoDay): string;
   dayOrBlank(day: IsoDay | null): string;
   orBlank(text: string | null | undefined): string;
@@ -29,6 +30,7 @@ export function writingOf(desk: Desk): Writing {
   return {
     words,
     columns: words.columns,
+    measures,
     day,
     dayOrBlank: (on) => (on === null ? words.blank : day(on)),
     orBlank: (text) => text || words.blank,

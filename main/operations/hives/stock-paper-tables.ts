@@ -53,7 +53,7 @@ export function testsTable(tests: readonly TestLine[], stock: StockWords, writin
     rows: tests.map((test) => [
       writing.day(test.testedOn),
       stock.tests[test.kind].name,
-      test.figure === null ? writing.words.blank : stock.tests[test.kind].figure(test.figure),
+      test.figure === null ? writing.words.blank : stock.tests[test.kind].figure(test.figure, writing.measures),
       [
         test.outOf === null ? null : stock.testing.of(test.counted, test.outOf),
         test.hours === null ? null : stock.testing.after(test.hours),
@@ -112,7 +112,7 @@ export function stockTable(
       ? words.notWritten
       : [
           stock.tests[line.kind].name,
-          line.figure === null ? words.blank : stock.tests[line.kind].figure(line.figure),
+          line.figure === null ? words.blank : stock.tests[line.kind].figure(line.figure, writing.measures),
           writing.day(line.testedOn),
         ].join(', ');
   return {

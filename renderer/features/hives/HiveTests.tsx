@@ -20,9 +20,7 @@ export function HiveTests({ colonyId, records }: { colonyId: string; records: Hi
   const { stock } = useWords();
   const words = stock.testing;
   const days = useDays();
-  const weights = useWeights();
-  const figureText = (kind: StockTestKind, figure: number) =>
-    kind === 'honey' ? weights.text(figure) : stock.tests[kind].figure(figure);
+  const { measures } = useWeights();
   return (
     <Section title={words.title}>
       {records.tests.length === 0 ? (
@@ -38,7 +36,7 @@ export function HiveTests({ colonyId, records }: { colonyId: string; records: Hi
             {
               key: 'figure',
               title: words.columns.figure,
-              cell: (test) => (test.figure === null ? '' : figureText(test.kind, test.figure)),
+              cell: (test) => (test.figure === null ? '' : stock.tests[test.kind].figure(test.figure, measures)),
             },
             {
               key: 'counted',

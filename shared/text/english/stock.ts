@@ -1,5 +1,5 @@
 import type { Kinship, StockTestKind, StockTrait } from '../../model/stock.ts';
-import { weightText } from '../feed-amount.ts';
+import { type Measures, weightText } from '../feed-amount.ts';
 
 interface TraitWords {
   readonly name: string;
@@ -12,7 +12,7 @@ interface TestWords {
   /** What is counted, and out of what. */
   readonly counted: string;
   readonly outOf: string | null;
-  readonly figure: (value: number) => string;
+  readonly figure: (value: number, measures: Measures) => string;
 }
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;
@@ -102,7 +102,7 @@ export const stock = {
       name: 'Honey',
       counted: 'Kilograms',
       outOf: null,
-      figure: (value: number) => weightText(value, 'metric', 'en'),
+      figure: (value: number, measures: Measures) => weightText(value, measures, 'en'),
     },
   } satisfies Record<StockTestKind, TestWords>,
   scores: {

@@ -1,5 +1,5 @@
 import type { stock as english } from '../english/stock.ts';
-import { weightText } from '../feed-amount.ts';
+import { type Measures, weightText } from '../feed-amount.ts';
 import type { Translation } from '../translation.ts';
 
 const percent = (share: number) => `${Math.round(share * 100)} %`;
@@ -91,7 +91,7 @@ export const stock: Translation<typeof english> = {
       name: 'Honig',
       counted: 'Kilogramm',
       outOf: null,
-      figure: (value: number) => weightText(value, 'metric', 'de'),
+      figure: (value: number, measures: Measures) => weightText(value, measures, 'de'),
     },
   },
   kin: {

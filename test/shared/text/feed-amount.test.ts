@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { feedAmountText, parseFeedAmount, unitOf } from '../../../shared/text/feed-amount.ts';
+import {
+  feedAmountText,
+  kilogramsTyped,
+  parseFeedAmount,
+  unitOf,
+  weightText,
+} from '../../../shared/text/feed-amount.ts';
 
 const UNKNOWN = { litres: null, kilograms: null };
 
@@ -28,6 +34,17 @@ describe('an amount as typed', () => {
 
   test.each(['plenty', '0', '-1', '1 bucket', '0.0001', '1,2,3', 'g'])('“%s” is no amount', (text) => {
     expect(parseFeedAmount(text, 'kilograms', 'metric')).toBeNull();
+  });
+});
+
+describe('a weight', () => {
+  test('is kept in kilograms, and read and typed in the measures of the person', () => {
+    // 50 lb are 22.680 kg: NIST Special Publication 811, appendix B.8.
+    expect(kilogramsTyped(50, 'us')).toBe(22.68);
+    expect(kilogramsTyped(50, 'metric')).toBe(50);
+    const read = (measures: 'us' | 'metric', language: 'en' | 'de') =>
+      weightText(22.68, measures, language).replace('\u00a0', ' ');
+    expect([read('us', 'en'), read('metric', 'en'), read('us', 'de')]).toEqual(['50.0 lb', '22.7 kg', '50,0 lb']);
   });
 });
 

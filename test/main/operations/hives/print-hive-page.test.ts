@@ -1,9 +1,11 @@
 import { expect, test } from 'vitest';
 import { printHivePage } from '../../../../main/operations/hives/print-hive-page.ts';
-import { mustOk } from '../../../builders/desk.ts';
+import { saveSettings } from '../../../../main/operations/settings/save-settings.ts';
+import { fill, mustOk } from '../../../builders/desk.ts';
 import { expectTidyPages, readPaperFile } from '../../../builders/read-paper-file.ts';
 import { aDeskWithRecords, aDeskWithStock } from '../../../builders/recorded-hives.ts';
 import { refusalOf } from '../../../builders/running-batch.ts';
+import { aTest } from '../../../builders/stock.ts';
 
 const wish = { colonyId: 'h1', paper: 'a4', large: false } as const;
 
@@ -60,4 +62,16 @@ test.each(['a4', 'letter'] as const)('keeps its edges on %s, in usual and in lar
 test('refuses a hive that is not there', async () => {
   const refusal = refusalOf(await printHivePage(aDeskWithRecords(), { ...wish, colonyId: 'none' }));
   expect(refusal).toEqual({ kind: 'hive-missing', field: 'colonyId' });
+});
+
+test('honey stands in the measures the person reads', async () => {
+  const desk = aDeskWithStock();
+  // 50 lb are 22.680 kg: NIST Special Publication 811, appendix B.8.
+  const honey = { kind: 'honey', counted: 22.68, outOf: null, hours: null } as const;
+  fill(desk, ({ stockTests }) => stockTests.insert(aTest({ id: 'honey', colonyId: 'h1', ...honey })));
+  const page = async () =>
+    (await readPaperFile(mustOk(await printHivePage(desk, wish)))).text.replaceAll('\u00a0', ' ');
+  expect(await page()).toContain('Honey 22.7 kg');
+  mustOk(saveSettings(desk, { measures: 'us' }));
+  expect(await page()).toContain('Honey 50.0 lb');
 });

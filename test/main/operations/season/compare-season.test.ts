@@ -3,7 +3,7 @@ import { editBatch } from '../../../../main/operations/batches/edit-batch.ts';
 import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { compareSeason } from '../../../../main/operations/season/compare-season.ts';
 import { countingReads } from '../../../builders/counting-reads.ts';
-import { aDesk, mustOk } from '../../../builders/desk.ts';
+import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aDeskWithBoxes, aStart } from '../../../builders/running-batch.ts';
 
 const by = (factor: Parameters<typeof compareSeason>[1]['factor'], changes: object = {}) => ({
@@ -44,6 +44,14 @@ test('leaves out practice and other seasons when asked', () => {
   mustOk(editBatch(desk, { batchId: 'batch-1', note: null, practice: true, lesson: null }));
   expect(compareSeason(desk, by('season', { leaveOutPractice: true })).rows.map((row) => row.label)).toEqual(['2025']);
   expect(compareSeason(aDesk(), by('method'))).toMatchObject({ rows: [], seasons: [], runningLeftOut: 0 });
+});
+
+test('a batch of which no sums are kept is counted as one that says nothing yet', () => {
+  const desk = aDeskWithBoxes();
+  fill(desk, ({ tallies }) => tallies.remove('batch-1'));
+  const { rows, runningLeftOut } = compareSeason(desk, by('method'));
+  expect(rows[0]).toMatchObject({ batches: 1, rates: { take: { of: 0, rate: null }, through: { rate: null } } });
+  expect(runningLeftOut).toBe(1);
 });
 
 test('a second look reads no batch and no tally; after a save only the season that was touched is added up anew', () => {
