@@ -12,7 +12,7 @@ import { aLargeWorkbook } from './large-workbook.ts';
 
 const OUT = join(import.meta.dirname, '../../out');
 const ROUNDS = 5;
-/** A key whose letter is seen later than this is felt as late: web.dev, Interaction to Next Paint (2024), "good". */
+/** A key whose letter is seen later than this is felt as late: web.dev, Interaction to Next Paint (2023), "good". */
 const GOOD = 200;
 
 export async function goals(): Promise<readonly Goal[]> {
