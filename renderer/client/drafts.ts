@@ -43,19 +43,20 @@ export function useDraft<Value>(key: string, saved: Value): Draft<Value> {
   const [value, set] = useFollowing(saved);
   const [looked, setLooked] = useState(false);
   const [found, setFound] = useState(false);
+  const text = sameValue(value, saved) ? null : JSON.stringify(value);
   if (!looked && list) {
     setLooked(true);
-    const kept = draftOf(list[key], saved);
+    // Who typed before the list was here keeps the typing.
+    const kept = text === null ? draftOf(list[key], saved) : null;
     if (kept !== null && !sameValue(kept, saved)) {
       set(kept);
       setFound(true);
     }
   }
-  const text = sameValue(value, saved) ? null : JSON.stringify(value);
   // Once saved or given up, nothing is kept until the person types again: the saved value may still be on its way here.
   const settled = useRef(false);
   useEffect(() => {
-    if (looked && !settled.current) keep(key, text);
+    if ((looked || text !== null) && !settled.current) keep(key, text);
   });
   const type: Dispatch<SetStateAction<Value>> = (next) => {
     settled.current = false;
@@ -78,8 +79,12 @@ export function useKeeping(): (key: string, text: string | null) => void {
 }
 
 function keepIn(queries: QueryClient, file: string, key: string, text: string | null): void {
-  const { [key]: before = null, ...others } = queries.getQueryData<Drafts>(draftsKey(file)) ?? {};
-  if (before === text) return;
-  queries.setQueryData<Drafts>(draftsKey(file), text === null ? others : { ...others, [key]: text });
+  const list = queries.getQueryData<Drafts>(draftsKey(file));
+  // As long as the list is on its way it is not made up here: sheets would take it for the whole.
+  if (list) {
+    const { [key]: before = null, ...others } = list;
+    if (before === text) return;
+    queries.setQueryData<Drafts>(draftsKey(file), text === null ? others : { ...others, [key]: text });
+  }
   keepDraft(file, key, text);
 }

@@ -9,6 +9,7 @@ import { resultKeysWith } from '../../shared/model/look-key.ts';
 import { type FirstWords, firstWords } from '../../shared/text/english/first-words.ts';
 import { loadFirstWords, loadWords, wordsHere } from '../../shared/text/load-words.ts';
 import { ask } from '../client/client.ts';
+import { useDrafts } from '../client/drafts.ts';
 import { useAnswer, useOtherWorkbook } from '../client/hooks.ts';
 import { PartFailed } from '../components/PartFailed.tsx';
 import { readRoute, useRoute } from '../components/routes.ts';
@@ -19,7 +20,7 @@ import { ErrorPage } from './ErrorPage.tsx';
 import { SaveTrouble } from './SaveTrouble.tsx';
 import { SideBar } from './SideBar.tsx';
 import { Strips } from './Strips.tsx';
-import { TypedAhead } from './TypedAhead.tsx';
+import { type Ahead, TypedAhead } from './TypedAhead.tsx';
 import { UndoButton } from './UndoButton.tsx';
 import { UndoLine } from './UndoLine.tsx';
 import { useUndo } from './use-undo.ts';
@@ -142,6 +143,8 @@ function Frame({ open }: { open: NonNullable<WorkbookState['open']> }) {
   );
   useCommands(answer);
   useFocusOnTurn(`${open.file} ${route.parts.join('/')}`);
+  // Asked for with the first page, so that no form waits for it.
+  useDrafts();
   const idle = useIdle();
   const places = useFetched(() => import('./GoTo.tsx'), goingTo || idle);
   const choice = useFetched(() => import('./PrintChoice.tsx'), printing);
@@ -181,7 +184,7 @@ interface GoingToProps {
 
 /** Go to, and what was typed before it was here. */
 function GoingTo({ places, onClose, onCommand }: GoingToProps) {
-  const [typed, setTyped] = useState('');
+  const [typed, setTyped] = useState<Ahead>({ letters: '', entered: false });
   if (places.part) return <places.part.GoTo begun={typed} onClose={onClose} onCommand={onCommand} />;
   if (places.failed) return <Failed onAgain={places.tryAgain} onLeave={onClose} />;
   return <TypedAhead typed={typed} onType={setTyped} onClose={onClose} />;

@@ -1,12 +1,19 @@
 import { useFirstWords } from '../components/words.ts';
 
+/** What was typed before Go to was here. */
+export interface Ahead {
+  readonly letters: string;
+  /** Enter came after them. */
+  readonly entered: boolean;
+}
+
 interface TypedAheadProps {
-  readonly typed: string;
-  readonly onType: (typed: string) => void;
+  readonly typed: Ahead;
+  readonly onType: (typed: Ahead) => void;
   readonly onClose: () => void;
 }
 
-/** Takes the letters typed after Ctrl+K while Go to is still being fetched, so that none of them is lost. */
+/** Takes the keys pressed after Ctrl+K while Go to is still being fetched, so that none of them is lost. */
 export function TypedAhead({ typed, onType, onClose }: TypedAheadProps) {
   const { frame } = useFirstWords();
   return (
@@ -15,10 +22,11 @@ export function TypedAhead({ typed, onType, onClose }: TypedAheadProps) {
       autoFocus
       className="visually-hidden"
       aria-label={frame.goToHint}
-      value={typed}
-      onChange={(event) => onType(event.target.value)}
+      value={typed.letters}
+      onChange={(event) => onType({ letters: event.target.value, entered: false })}
       onKeyDown={(event) => {
         if (event.key === 'Escape') onClose();
+        if (event.key === 'Enter') onType({ ...typed, entered: true });
       }}
     />
   );

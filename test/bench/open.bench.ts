@@ -1,7 +1,7 @@
 // Opening a large workbook: a process of its own that opens it as the program does and answers a first question, against
 // one that does nothing, and one that opens the file with the database library alone.
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, statSync } from 'node:fs';
+import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -22,6 +22,8 @@ export async function goals(): Promise<readonly Goal[]> {
   try {
     const file = aLargeWorkbook(data, BYTES);
     await buildChild(folder);
+    // As in the package: Node is not left to find out how the file is written.
+    writeFileSync(join(folder, 'package.json'), '{ "type": "module" }');
     const whole = () => cpuOf(join(folder, 'open-child.js'), file, MIGRATIONS_FOLDER, join(data, 'safety'));
     const bare = () => cpuOf('-e', PRINT_CPU);
     const library = () => cpuOf('-e', READ_A_ROW + PRINT_CPU, file);

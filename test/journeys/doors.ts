@@ -3,6 +3,7 @@
 import { cpSync, existsSync, mkdtempSync, readFileSync, renameSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { pathToFileURL } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright';
 import { afterAll, beforeAll, onTestFinished, vi } from 'vitest';
@@ -129,8 +130,16 @@ const PAGE_OPTIONS: BrowserContextOptions = {
   locale: 'en-GB',
 };
 
+/** Set to milliseconds, it makes every file and answer late, as on a loaded machine: what a journey does not wait for shows. */
+const LATE = Number(process.env.RIPECELL_LATE ?? 0);
+
 async function openPage(browser: Browser, options: BrowserContextOptions = {}) {
   const context = await browser.newContext({ ...PAGE_OPTIONS, ...options });
+  if (LATE > 0)
+    await context.route('**/*', async (route) => {
+      await setTimeout(LATE);
+      await route.fallback();
+    });
   const page = await context.newPage();
   page.setDefaultTimeout(30_000);
   const problems: string[] = [];

@@ -8,6 +8,7 @@ import { expect, test } from 'vitest';
 import { aStart } from '../builders/running-batch.ts';
 import { OUT, prepareDoors, setDay } from './doors.ts';
 import { ask, beginBatch, beginWorkbook, beginYard, placeCells } from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 const { browser, open } = prepareDoors();
 
@@ -16,14 +17,14 @@ test('what was typed and not saved is found again, and is gone once it is saved'
   const house = await open();
   const { page } = house;
   await beginWorkbook(page);
-  await page.keyboard.press('Control+n');
+  await turnTo(page, 'n');
   const cells = page.getByLabel('Cells', { exact: true });
   await cells.fill('24');
   await page.getByRole('link', { name: 'Today' }).click();
   await page.getByRole('heading', { name: 'Today' }).waitFor();
-  await page.keyboard.press('Control+n');
+  await turnTo(page, 'n');
   await page.getByText('Typed before and not saved yet.').waitFor();
-  expect(await cells.inputValue()).toBe('24');
+  await expect.poll(() => cells.inputValue()).toBe('24');
   await page.getByRole('button', { name: 'Start the batch' }).click();
   await page.getByRole('heading', { name: /^26-01/ }).waitFor();
 
@@ -31,12 +32,12 @@ test('what was typed and not saved is found again, and is gone once it is saved'
   await expect.poll(async () => (await draftKeys(page)).join()).toMatch(/^batch-note:/);
   await page.reload();
   await page.getByText('Typed before and not saved yet.').waitFor();
-  expect(await page.getByLabel('Note', { exact: true }).inputValue()).toBe('windy, all in th');
+  await expect.poll(() => page.getByLabel('Note', { exact: true }).inputValue()).toBe('windy, all in th');
   await page.getByRole('button', { name: 'Save notes' }).click();
   await page.getByText('Typed before and not saved yet.').waitFor({ state: 'detached' });
   await page.reload();
   await page.getByLabel('Note', { exact: true }).waitFor();
-  expect(await page.getByText('Typed before and not saved yet.').count()).toBe(0);
+  await expect.poll(() => page.getByText('Typed before and not saved yet.').count()).toBe(0);
   expect(house.problems).toEqual([]);
 }, 60_000);
 
@@ -45,7 +46,7 @@ test('a part that cannot be loaded is said in a sentence; what was typed stays, 
   const house = await open();
   const { page } = house;
   await beginWorkbook(page);
-  await page.keyboard.press('Control+n');
+  await turnTo(page, 'n');
   await page.getByLabel('Cells', { exact: true }).fill('24');
   await page.getByRole('link', { name: 'Today' }).click();
   await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
@@ -61,8 +62,8 @@ test('a part that cannot be loaded is said in a sentence; what was typed stays, 
   await said.getByRole('button', { name: 'Try once more' }).click();
   await page.getByRole('dialog').getByText('Yard sheet for tomorrow').waitFor();
   await page.keyboard.press('Escape');
-  await page.keyboard.press('Control+n');
-  expect(await page.getByLabel('Cells', { exact: true }).inputValue()).toBe('24');
+  await turnTo(page, 'n');
+  await expect.poll(() => page.getByLabel('Cells', { exact: true }).inputValue()).toBe('24');
   expect(house.problems.filter((problem) => !problem.includes('Failed to load resource'))).toEqual([]);
 }, 90_000);
 
@@ -109,7 +110,9 @@ test('a row left half typed when the page is killed, or the program, is there ag
       await expect.poll(() => draftKeys(shell.page)).not.toContainEqual(expect.stringMatching(kept));
       shell = await shell.killPage();
       await openAt(shell.page, address, field);
-      expect(await shell.page.getByText('Typed before and not saved yet.').count(), address).toBe(0);
+      await expect
+        .poll(() => shell.page.getByText('Typed before and not saved yet.').count(), { message: address })
+        .toBe(0);
     }
     expect(await draftKeys(shell.page)).toEqual([]);
     expect(shell.problems).toEqual([]);
@@ -137,11 +140,11 @@ test('a queen being numbered, and a row of yesterday, are found where they were 
     shell = await shell.killPage();
     await openAt(shell.page, '/boxes/looks', 'K01, Note');
     await shell.page.getByText('Half typed and not saved: Thu 28 May').waitFor();
-    expect(await shell.page.locator('input[data-number]').count()).toBe(0);
+    await expect.poll(() => shell.page.locator('input[data-number]').count()).toBe(0);
     await shell.page.getByRole('button', { name: 'Show it' }).click();
     const number = shell.page.locator('input[data-number]');
     await number.and(shell.page.locator(':focus')).waitFor();
-    expect(await number.inputValue()).toBe('26-7');
+    await expect.poll(() => number.inputValue()).toBe('26-7');
     await shell.page.keyboard.press('Enter');
     await shell.page.getByRole('row', { name: /^K01 / }).getByText('26-7').waitFor();
     await expect.poll(() => draftKeys(shell.page)).toEqual([]);

@@ -61,22 +61,22 @@ test('nine looks are typed, corrected, noted and kept', async () => {
     .getByText('9 looks saved: 3 laying, 1 virgin, 2 no queen, 1 drone-layer, 1 queen, no eggs, 1 not looked.')
     .waitFor();
   // Every row is in the workbook, and what the evening changed is told.
-  expect(await page.locator('[data-saved="saved"]').count()).toBe(9);
-  expect(await page.locator('[data-saved]:not([data-saved="saved"])').count()).toBe(0);
+  await expect.poll(() => page.locator('[data-saved="saved"]').count()).toBe(9);
+  await expect.poll(() => page.locator('[data-saved]:not([data-saved="saved"])').count()).toBe(0);
   const end = page.getByRole('status', { name: 'What this changes' });
   await end.getByText('Still to do').waitFor();
-  expect(await end.innerText()).toMatch(/First look for eggs, 26-01, K03, K06, K09/);
+  await expect.poll(() => end.innerText()).toMatch(/First look for eggs, 26-01, K03, K06, K09/);
 
   await page.reload();
   await page.getByRole('grid').waitFor();
   await page.getByRole('button', { name: 'K08, no queen' }).waitFor();
-  expect(await page.getByLabel('K08, Note').inputValue()).toBe('ants');
+  await expect.poll(() => page.getByLabel('K08, Note').inputValue()).toBe('ants');
 
   // A strength outside 1 to 5 is refused beside its row, and the text stays.
   await page.getByLabel('K01, Strength').fill('9');
   await page.getByLabel('K01, Strength').press('Enter');
   await page.getByText('Strength, 1 to 5: Type a whole number.').waitFor();
-  expect(await page.getByLabel('K01, Strength').inputValue()).toBe('9');
+  await expect.poll(() => page.getByLabel('K01, Strength').inputValue()).toBe('9');
 
   await page.keyboard.press('Control+k');
   await page.keyboard.type('26-01');
@@ -109,8 +109,8 @@ async function typeSteps(page: Page): Promise<void> {
   await page.getByText('1 job done.').waitFor();
   const end = page.getByRole('status', { name: 'What this changes' });
   await end.getByText('Done, or no longer needed').waitFor();
-  expect(await end.innerText()).toContain('Look for the builder’s own cells, 26-03, H09');
-  expect(await end.innerText()).not.toContain('Fill the mating boxes');
+  await expect.poll(() => end.innerText()).toContain('Look for the builder’s own cells, 26-03, H09');
+  await expect.poll(() => end.innerText()).not.toContain('Fill the mating boxes');
   await page.getByRole('button', { name: 'Fill the mating boxes with bees, 26-03, not done' }).waitFor();
 }
 
@@ -124,15 +124,15 @@ async function typeHives(page: Page): Promise<void> {
   await press(page, 'Enter', '9', 'Enter');
   // Outside 1 to 5 is refused beside its row, and what was typed stays.
   await page.getByText('Strength, 1 to 5: Type a whole number.').waitFor();
-  expect(await page.getByLabel('H12, Strength').inputValue()).toBe('9');
+  await expect.poll(() => page.getByLabel('H12, Strength').inputValue()).toBe('9');
   await press(page, 'ArrowUp', 'Control+a', '3', 'Control+Enter');
   await page.getByText('2 looks saved.').waitFor();
-  expect(await saved(page).count()).toBe(2);
+  await expect.poll(() => saved(page).count()).toBe(2);
   await page.getByText('hands off until Fri 22 May (26-04)').waitFor();
   await page.reload();
   await page.getByLabel('H09, What I saw').waitFor();
-  expect(await page.getByLabel('H09, What I saw').inputValue()).toBe('calm');
-  expect(await page.getByLabel('H12, Strength').inputValue()).toBe('3');
+  await expect.poll(() => page.getByLabel('H09, What I saw').inputValue()).toBe('calm');
+  await expect.poll(() => page.getByLabel('H12, Strength').inputValue()).toBe('3');
 }
 
 async function typeCounts(page: Page): Promise<void> {
@@ -144,5 +144,5 @@ async function typeCounts(page: Page): Promise<void> {
   const end = page.getByRole('status', { name: 'What this changes' });
   await end.getByText('Counts saved.').waitFor();
   await end.getByText(/Count the cells taken, 26-05, H04/).waitFor();
-  expect(await page.getByLabel('bar 1, taken').inputValue()).toBe('6');
+  await expect.poll(() => page.getByLabel('bar 1, taken').inputValue()).toBe('6');
 }

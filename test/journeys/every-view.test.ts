@@ -36,7 +36,7 @@ test('every view is walked by Tab alone, and the focus is always in sight', asyn
   const found: string[] = [];
   for (const [title, address] of views) {
     await show(page, address);
-    expect(await page.locator('main h1').innerText(), address).toContain(title);
+    await expect.poll(() => page.locator('main h1').innerText(), { message: address }).toContain(title);
     found.push(...(await walkByTab(page)).map((problem) => `${title}: ${problem}`));
   }
   expect(found).toEqual([]);

@@ -3,6 +3,7 @@
 import { expect, test } from 'vitest';
 import { DEMO_DAY, prepareDoors } from './doors.ts';
 import { ask, beginYard } from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 const { open } = prepareDoors(DEMO_DAY);
 
@@ -18,7 +19,7 @@ test('hives are fed row by row and thirty boxes at once, without the mouse', asy
     }[];
     return all.map(({ feed, litres, kilograms }) => [feed, litres, kilograms]);
   };
-  await page.keyboard.press('Control+3');
+  await turnTo(page, 3);
   await page.getByRole('button', { name: 'Type feeding' }).press('Enter');
   await page.getByLabel('H03, How much').and(page.locator(':focus')).waitFor();
   await page.keyboard.type('1,5');
@@ -26,7 +27,7 @@ test('hives are fed row by row and thirty boxes at once, without the mouse', asy
   await page.keyboard.type('plenty');
   await page.keyboard.press('Enter');
   await page.getByText('How much: “plenty” is no amount.').waitFor();
-  expect(await page.getByLabel('H12, How much').inputValue()).toBe('plenty');
+  await expect.poll(() => page.getByLabel('H12, How much').inputValue()).toBe('plenty');
   await page.getByLabel('H12, How much').fill('?');
   await page.keyboard.press('Control+Enter');
   await page.getByText('2 feedings saved.').waitFor();
@@ -44,7 +45,7 @@ test('hives are fed row by row and thirty boxes at once, without the mouse', asy
   await page.keyboard.press('Control+z');
   await expect.poll(() => page.getByLabel('H12, How much').inputValue()).toBe('?');
 
-  await page.keyboard.press('Control+4');
+  await turnTo(page, 4);
   await page.getByRole('button', { name: 'Type feeding' }).press('Enter');
   await page.getByText('The same for several at once').click();
   await page.getByLabel('Hives and boxes').fill('K01-K30');

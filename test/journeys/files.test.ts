@@ -7,6 +7,7 @@ import readXlsxFile from 'read-excel-file/universal';
 import { expect, test } from 'vitest';
 import { prepareDoors, setDay } from './doors.ts';
 import { beginWorkbook } from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 const { open } = prepareDoors();
 
@@ -30,14 +31,14 @@ async function takeInHives(page: Page): Promise<void> {
   });
   await section.getByText('2 of 3 rows can be taken in.').waitFor();
   await section.getByText('Code: “H01” stands in row 2 already. Keep one of the two.').waitFor();
-  expect(await section.getByRole('button', { name: 'Take in 2 rows' }).isDisabled()).toBe(true);
+  await expect.poll(() => section.getByRole('button', { name: 'Take in 2 rows' }).isDisabled()).toBe(true);
   await section.getByLabel('Leave out the rows with problems').check();
   await section.getByRole('button', { name: 'Take in 2 rows' }).click();
   await section.getByText('2 rows taken in, 1 left out.').waitFor();
 }
 
 async function startBatch(page: Page): Promise<void> {
-  await page.keyboard.press('Control+n');
+  await turnTo(page, 'n');
   await page.getByRole('button', { name: 'Start the batch' }).click();
   await page.getByRole('heading', { name: /^26-01/ }).waitFor();
   await page.getByRole('link', { name: 'Files', exact: true }).click();
@@ -48,27 +49,25 @@ async function moveDays(page: Page): Promise<void> {
   const stale = page.getByText(
     /^Since the calendar file of Mon 4 May \d+ events have changed; the phone does not know yet\./,
   );
-  await page.keyboard.press('Control+2');
+  await turnTo(page, 2);
   await page
     .getByRole('link', { name: /^26-01/ })
     .first()
     .click();
   await page.getByRole('heading', { level: 1, name: /^26-01/ }).waitFor();
-  expect(await stale.count()).toBe(0);
+  await expect.poll(() => stale.count()).toBe(0);
   await page.getByLabel('Sealed cells kept at').fill('32 °C');
   await page.getByRole('button', { name: 'Save the warmth' }).click();
   await page.getByRole('button', { name: 'Save, and let the days move' }).click();
   await stale.waitFor();
-  await page.keyboard.press('Control+1');
-  await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
+  await turnTo(page, 1);
   await stale.waitFor();
   await page.getByText(/Queens emerge, 26-01: .* becomes /).waitFor();
   await page.getByRole('link', { name: 'Make a new file' }).click();
   await downloaded(page, 'Save the calendar file');
   await page.getByText('The file of Mon 4 May still holds: nothing has changed since.').waitFor();
-  await page.keyboard.press('Control+1');
-  await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
-  expect(await stale.count()).toBe(0);
+  await turnTo(page, 1);
+  await expect.poll(() => stale.count()).toBe(0);
   await page.getByRole('link', { name: 'Files', exact: true }).click();
 }
 

@@ -56,7 +56,7 @@ test('the demo is opened at the top of Today, with every place of the side bar i
   const { page } = house;
   // The button stands below the fold: the page is scrolled to it.
   await openDemo(house);
-  expect(await page.evaluate(() => window.scrollY)).toBe(0);
+  await expect.poll(() => page.evaluate(() => window.scrollY)).toBe(0);
   for (const place of await page.getByRole('navigation').getByRole('link').all()) {
     const box = await place.boundingBox();
     expect((box?.y ?? Number.NaN) + (box?.height ?? Number.NaN), await place.innerText()).toBeLessThanOrEqual(768);

@@ -5,13 +5,13 @@ import { beforeEach, expect, test } from 'vitest';
 import { prepareHouse } from './doors.ts';
 import { type CountedKeys, countKeys, secondsOfKeys } from './key-counter.ts';
 import * as yard from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 let page: Page;
 let keys: CountedKeys;
 const house = prepareHouse(yard.LARVAE_ON, async (opened) => {
   page = opened.page;
   keys = countKeys(page);
-  page.setDefaultTimeout(15_000);
   await yard.beginYard(page, yard.LARVAE_ON);
   await yard.beginBatch(page);
   await yard.comeBackOn(page, yard.COUNTED_ON);
@@ -20,7 +20,7 @@ beforeEach(() => keys.start());
 
 /** The job's button has the focus; that is where the flow begins. */
 async function standOn(job: string): Promise<void> {
-  await page.keyboard.press('Control+1');
+  await turnTo(page, 1);
   await page.getByRole('listitem').filter({ hasText: job }).getByRole('button').focus();
 }
 const heading = (name: string | RegExp) => page.getByRole('heading', { level: 1, name }).waitFor();
@@ -106,7 +106,7 @@ test('F1: 30 looks with 10 marks and 3 notes take at most 120 keys and three min
   expect(keys.count).toBeLessThanOrEqual(120);
   // One thought a box, to find the ring on the sheet.
   expect(secondsOfKeys(keys.count, 30)).toBeLessThanOrEqual(180);
-  expect(await page.getByLabel('K27, Note').inputValue()).toBe('ants on rim.');
+  await expect.poll(() => page.getByLabel('K27, Note').inputValue()).toBe('ants on rim.');
   await page.getByRole('row', { name: /^K10/ }).getByText('26-010').waitFor();
 });
 

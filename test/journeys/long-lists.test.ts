@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { aStart } from '../builders/running-batch.ts';
 import { prepareDoors } from './doors.ts';
 import { ask, beginWorkbook } from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 const { open } = prepareDoors('2026-05-14');
 
@@ -23,20 +24,22 @@ test('a thousand boxes are one board and one list: the end is reached, counted, 
   const { page } = house;
   await beginWorkbook(page, 'Many boxes');
   await addBoxes(page);
-  await page.keyboard.press('Control+4');
+  await turnTo(page, 4);
   const tiles = page.locator('.tile');
   for (const board of ['state', 'place']) {
     await page.getByLabel('Shown', { exact: true }).selectOption(board);
     const first = page.locator('.tile', { hasText: 'A001' });
     await page.evaluate(() => window.scrollTo(0, 0));
     await first.focus();
-    expect(await tiles.count(), board).toBeLessThan(200);
+    await expect.poll(() => tiles.count(), { message: board }).toBeLessThan(200);
     // Tab goes from tile to tile: the next one is always drawn.
     for (let step = 0; step < 30; step += 1) {
       await page.keyboard.press('Tab');
       await page.waitForTimeout(33);
     }
-    expect(await page.evaluate(() => document.activeElement?.textContent), board).toMatch(/^A031/);
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.textContent), { message: board })
+      .toMatch(/^A031/);
     await page.emulateMedia({ media: 'print' });
     await expect.poll(() => tiles.count(), { message: board }).toBe(1000);
     await page.emulateMedia({ media: 'screen' });
@@ -45,7 +48,7 @@ test('a thousand boxes are one board and one list: the end is reached, counted, 
   await page.getByLabel('Shown', { exact: true }).selectOption('list');
   await page.getByRole('button', { name: 'A001', exact: true }).waitFor();
   const table = page.getByRole('table', { name: 'Mating boxes' });
-  expect(await table.getAttribute('aria-rowcount')).toBe('1001');
+  await expect.poll(() => table.getAttribute('aria-rowcount')).toBe('1001');
   expect(await rowsDrawn(page)).toBeLessThan(40);
   const before = await table.boundingBox();
 
@@ -72,7 +75,7 @@ test('a thousand boxes are one board and one list: the end is reached, counted, 
     await page.keyboard.press('Shift+Tab');
     await page.waitForTimeout(33);
   }
-  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('J070');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('J070');
 
   await page.emulateMedia({ media: 'print' });
   await expect.poll(() => page.locator('table.plain tbody tr').count()).toBe(1000);
@@ -94,7 +97,7 @@ test('a sheet of looks of a thousand boxes is typed at any place of it', async (
   }
   await page.keyboard.press('Control+e');
   await page.locator('[data-now]:focus').waitFor();
-  expect(await page.locator('tr[data-row]').count()).toBeLessThan(40);
+  await expect.poll(() => page.locator('tr[data-row]').count()).toBeLessThan(40);
   const current = () => page.locator('tr.current th').innerText();
   await page.keyboard.press('.');
   await page.keyboard.press('End');
@@ -118,7 +121,7 @@ async function feedInALongSheet(page: Page): Promise<void> {
     window.location.hash = '/boxes/feeding';
   });
   await page.locator('input[data-now]:focus').waitFor();
-  expect(await page.locator('tr[data-row]').count()).toBeLessThan(40);
+  await expect.poll(() => page.locator('tr[data-row]').count()).toBeLessThan(40);
   for (let row = 1; row <= 40; row += 1) {
     await page.keyboard.type('0.3');
     await page.keyboard.press('Enter');
@@ -134,5 +137,5 @@ async function feedInALongSheet(page: Page): Promise<void> {
   await page.getByText('41 of 1000').waitFor();
   await page.evaluate(() => window.scrollTo(0, 0));
   await page.getByText('A001', { exact: true }).waitFor();
-  expect(await page.locator('tr[data-row]').count()).toBeLessThan(40);
+  await expect.poll(() => page.locator('tr[data-row]').count()).toBeLessThan(40);
 }

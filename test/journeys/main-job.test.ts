@@ -5,6 +5,7 @@ import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { prepareDoors, setDay } from './doors.ts';
 import { beginWorkbook } from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 const { doors } = prepareDoors();
 
@@ -36,8 +37,7 @@ async function beginEmpty(page: Page): Promise<void> {
 }
 
 async function startBatch(page: Page): Promise<void> {
-  await page.keyboard.press('Control+n');
-  await page.getByRole('heading', { name: 'Start a batch' }).waitFor();
+  await turnTo(page, 'n');
   await page.getByLabel('Method').selectOption({ label: 'Cut-comb edge' });
   await page.getByLabel('Comb', { exact: true }).selectOption({ label: 'drawn comb' });
   await page.getByLabel('Mother (breeder)').fill('H03');
@@ -58,7 +58,7 @@ async function typeCounts(page: Page): Promise<void> {
   await field('taken').press('Enter');
   // More taken than given is refused with the field and the remedy, and what was typed stays.
   await page.getByText('Taken: 15 cells taken is more than the 12 given. Correct one of the two.').waitFor();
-  expect(await field('taken').inputValue()).toBe('15');
+  await expect.poll(() => field('taken').inputValue()).toBe('15');
   await field('taken').fill('9');
   await field('sealed').fill('8');
   await field('sealed').press('Enter');
@@ -66,15 +66,16 @@ async function typeCounts(page: Page): Promise<void> {
 }
 
 async function addBoxes(page: Page): Promise<void> {
-  await page.keyboard.press('Control+4');
+  await turnTo(page, 4);
   await page.getByRole('textbox', { name: 'Boxes' }).fill('K01-K08');
   await page.getByRole('button', { name: 'Add boxes' }).click();
   await page.locator('.tile', { hasText: 'K08' }).waitFor();
 }
 
 async function placeCells(page: Page): Promise<void> {
-  await page.keyboard.press('Control+2');
+  await turnTo(page, 2);
   await page.getByRole('link', { name: '26-01' }).click();
+  await page.getByRole('heading', { level: 1, name: /^26-01/ }).waitFor();
   await page.keyboard.press('Control+b');
   await page.getByRole('textbox', { name: 'Boxes' }).fill('K01-K09');
   await page.getByRole('button', { name: 'Put cells in boxes' }).click();
@@ -103,7 +104,7 @@ async function wordsOfPdf(bytes: Buffer): Promise<readonly string[]> {
 }
 
 async function seeChart(page: Page): Promise<void> {
-  await page.keyboard.press('Control+6');
+  await turnTo(page, 6);
   await page
     .getByRole('row', { name: /Cut-comb edge/ })
     .getByText('9 of 12')

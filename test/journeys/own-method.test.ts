@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { prepareDoors, setDay } from './doors.ts';
 import { beginWorkbook } from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 const { open } = prepareDoors();
 
@@ -24,7 +25,7 @@ test('a copied method is changed, saved and used', async () => {
   await page.getByLabel('Your name for “First look for eggs”').fill('Eggs at last?');
   await page.getByRole('button', { name: 'Save my method' }).click();
   await page.getByText('called “Eggs at last?”').waitFor();
-  await page.keyboard.press('Control+n');
+  await turnTo(page, 'n');
   await page.getByLabel('Method', { exact: true }).selectOption({ label: 'Late counter' });
   const counting = page.getByRole('row', { name: /Count the cells taken/ });
   await counting.getByText('Thu 7 May', { exact: true }).waitFor();

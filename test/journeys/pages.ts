@@ -56,6 +56,22 @@ export async function pagesOf(page: Page): Promise<readonly Shown[]> {
   ];
 }
 
+const PAGE_OF_KEY = {
+  1: 'Today',
+  2: 'Batches',
+  3: 'Hives',
+  4: 'Mating boxes',
+  5: 'Queens',
+  6: 'Season',
+  n: 'Start a batch',
+} as const;
+
+/** Turns to a page by its key and waits until it is there: the page before may have fields of the same name. */
+export async function turnTo(page: Page, key: keyof typeof PAGE_OF_KEY): Promise<void> {
+  await page.keyboard.press(`Control+${key}`);
+  await page.getByRole('heading', { level: 1, name: PAGE_OF_KEY[key], exact: true }).waitFor();
+}
+
 /** Looks in a row at which nothing is on its way, a moment apart, after which a page is taken to stand. */
 const QUIET_LOOKS = 4;
 const MOMENT = 50;

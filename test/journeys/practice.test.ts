@@ -46,7 +46,7 @@ async function goHome(page: Page): Promise<void> {
   await button(page, 'Leave it').click();
   await button(page, 'Our queens').click();
   await page.getByRole('heading', { level: 1, name: 'Class' }).waitFor();
-  expect(await strip(page).count()).toBe(0);
+  await expect.poll(() => strip(page).count()).toBe(0);
   expect(await boxes(page)).toBe(30);
 }
 

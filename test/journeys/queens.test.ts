@@ -2,6 +2,7 @@
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
+import { turnTo } from './pages.ts';
 
 const house = prepareHouse(DEMO_DAY, openDemo);
 
@@ -28,7 +29,7 @@ test('a queen is sold with 19 keys, from anywhere', async () => {
 
 test('a proposal is accepted with one key; the box is free and the next one is at hand', async () => {
   const { page } = house();
-  await page.keyboard.press('Control+4');
+  await turnTo(page, 4);
   const accept = page.getByRole('button', { name: 'Free the box, M01' });
   await accept.focus();
   await page.keyboard.press('Enter');
@@ -49,10 +50,10 @@ test('a proposal is accepted with one key; the box is free and the next one is a
 
 test('a check is answered on Today, and her mothers can be walked up', async () => {
   const { page } = house();
-  await page.keyboard.press('Control+1');
+  await turnTo(page, 1);
   await page.getByRole('button', { name: /^Eggs: Look for eggs 25-008/ }).press('Enter');
   await page.getByRole('heading', { name: 'Queens and boxes to check' }).waitFor({ state: 'detached' });
-  await page.keyboard.press('Control+5');
+  await turnTo(page, 5);
   await page.getByLabel('As', { exact: true }).selectOption('mother lines');
   await page.getByRole('link', { name: '25-003' }).click();
   await page.getByRole('heading', { level: 1, name: 'Queen 25-003' }).waitFor();
@@ -79,7 +80,7 @@ test('single letters do nothing once they are switched off, and act again when t
   await switchLetters('off');
   // Two drawings of the page later nothing has opened (WCAG 2.2, 2.1.4 character key shortcuts).
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-  expect(await page.getByLabel('To whom').count()).toBe(0);
+  await expect.poll(() => page.getByLabel('To whom').count()).toBe(0);
   await switchLetters('on');
   await page.getByLabel('To whom').waitFor();
   expect(house().problems).toEqual([]);

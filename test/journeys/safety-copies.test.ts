@@ -42,7 +42,7 @@ describe.each(doors)('safety copies in the $name', (door) => {
     expect(await violations(page)).toEqual([]);
     await page.getByRole('link', { name: 'Hives' }).click();
     await page.getByRole('link', { name: 'H01' }).waitFor();
-    expect(await page.getByRole('link', { name: 'H02' }).count()).toBe(0);
+    await expect.poll(() => page.getByRole('link', { name: 'H02' }).count()).toBe(0);
     await page.getByRole('button', { name: 'Back to my workbook' }).click();
     await page.getByRole('link', { name: 'H02' }).waitFor();
 
@@ -56,7 +56,7 @@ describe.each(doors)('safety copies in the $name', (door) => {
     await page.getByText('You went back to a copy.').waitFor({ state: 'detached' });
     await page.getByRole('link', { name: 'Hives' }).click();
     await page.getByRole('link', { name: 'H01' }).waitFor();
-    expect(await page.getByRole('link', { name: 'H02' }).count()).toBe(0);
+    await expect.poll(() => page.getByRole('link', { name: 'H02' }).count()).toBe(0);
 
     await damageWorkbook(page);
     await page.getByText('could not be opened').waitFor();
@@ -88,14 +88,14 @@ test('a workbook another program replaced: what is typed stays, and is saved in 
   await page.getByRole('button', { name: 'Add a hive' }).click();
   const strip = page.getByRole('complementary', { name: 'Not saved' });
   await strip.getByText('another program has put a different file').waitFor();
-  expect(await page.getByLabel('Code', { exact: true }).inputValue()).toBe('H02');
+  await expect.poll(() => page.getByLabel('Code', { exact: true }).inputValue()).toBe('H02');
   expect(await violations(page)).toEqual([]);
   await strip.getByRole('button', { name: 'Save the workbook elsewhere…' }).click();
   const elsewhere = mkdtempSync(join(tmpdir(), 'ripecell-elsewhere-'));
   await strip.getByLabel('Folder, on another drive if you can').fill(elsewhere);
   await strip.getByRole('button', { name: 'Save it there' }).click();
   await strip.getByText(`The workbook is now ${elsewhere}`).waitFor();
-  expect(await page.getByLabel('Code', { exact: true }).inputValue()).toBe('H02');
+  await expect.poll(() => page.getByLabel('Code', { exact: true }).inputValue()).toBe('H02');
   await page.getByRole('button', { name: 'Add a hive' }).click();
   await page.getByRole('link', { name: 'H02' }).waitFor();
   await page.getByRole('link', { name: 'H01' }).waitFor();

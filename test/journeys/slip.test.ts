@@ -4,6 +4,7 @@ import type { Page } from 'playwright';
 import { describe, expect, test } from 'vitest';
 import { type OpenDoor, prepareDoors, setDay } from './doors.ts';
 import { beginWorkbook } from './own-yard.ts';
+import { turnTo } from './pages.ts';
 
 const { doors } = prepareDoors();
 
@@ -21,7 +22,7 @@ interface Start {
 }
 
 async function startBatch(page: Page, { code, builder, day, anchor }: Start): Promise<void> {
-  await page.keyboard.press('Control+n');
+  await turnTo(page, 'n');
   await page.getByLabel('Method').selectOption({ label: 'Larva grafting' });
   await page.getByLabel('Mother (breeder)').fill('H03');
   await page.getByLabel('Builder', { exact: true }).fill(builder);
@@ -106,7 +107,7 @@ async function afterLabels(house: OpenDoor): Promise<void> {
   const { page } = house;
   await startBatch(page, { code: '26-05', builder: 'H14', day: '4 May' });
   const batchPage = page.url();
-  await page.keyboard.press('Control+4');
+  await turnTo(page, 4);
   await page.getByRole('textbox', { name: 'Boxes' }).fill('K01-K03');
   await page.getByRole('button', { name: 'Add boxes' }).click();
   await page.locator('.tile', { hasText: 'K03' }).waitFor();

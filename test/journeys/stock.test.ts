@@ -1,12 +1,13 @@
 // What a hive is worth as stock: typed on its page, read in the table from which a breeder is chosen.
 import { expect, test } from 'vitest';
 import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
+import { turnTo } from './pages.ts';
 
 const house = prepareHouse(DEMO_DAY, openDemo);
 
 test('a score too few becomes enough with one more, and the table is ordered by it', async () => {
   const { page } = house();
-  await page.keyboard.press('Control+3');
+  await turnTo(page, 3);
   await page.getByRole('button', { name: 'Choose a breeder' }).press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Choose a breeder' }).waitFor();
   const clara = page.getByRole('row', { name: /^H15 Clara/ });
@@ -19,17 +20,8 @@ test('a score too few becomes enough with one more, and the table is ordered by 
   await page.getByRole('row', { name: /^Gentleness 3\.1 n 4/ }).waitFor();
   await page.goBack();
   await page.getByRole('button', { name: 'Sort by Gentleness' }).press('Enter');
-  const rows = await page.getByRole('rowheader').allInnerTexts();
-  expect(rows.map((text) => text.split('\n')[0])).toEqual([
-    'H03 Anna',
-    'H07 Berta',
-    'H15 Clara',
-    'H12',
-    'H02',
-    'H04',
-    'H09',
-    'H18 Dora',
-  ]);
+  const rows = async () => (await page.getByRole('rowheader').allInnerTexts()).map((text) => text.split('\n')[0]);
+  await expect.poll(rows).toEqual(['H03 Anna', 'H07 Berta', 'H15 Clara', 'H12', 'H02', 'H04', 'H09', 'H18 Dora']);
   await page.getByRole('row', { name: /^H18 Dora.*raises drones herself: H18/ }).waitFor();
   expect(house().problems).toEqual([]);
 }, 60_000);
@@ -41,11 +33,11 @@ test('a test that cannot be is refused beside its field, and nothing typed is lo
   await page.getByLabel('Cells cleared').fill('52');
   await page.getByRole('button', { name: 'Write the test down' }).press('Enter');
   await page.getByText('Counted: 52 cleared is more than the 50 tested. Correct one of the two.').waitFor();
-  expect(await page.getByLabel('Cells cleared').inputValue()).toBe('52');
+  await expect.poll(() => page.getByLabel('Cells cleared').inputValue()).toBe('52');
   await page.getByLabel('Cells cleared').fill('about forty');
   await page.getByLabel('Cells cleared').press('Enter');
   await page.getByText('Counted: Type a whole number.').waitFor();
-  expect(await page.getByLabel('Cells cleared').inputValue()).toBe('about forty');
+  await expect.poll(() => page.getByLabel('Cells cleared').inputValue()).toBe('about forty');
   expect(house().problems).toEqual([]);
 }, 60_000);
 

@@ -25,7 +25,7 @@ async function typeAndTakeBack(page: Page): Promise<void> {
   for (const key of ['l', 'v', 'Control+z']) await page.keyboard.press(key);
   await status(page, 'Undone: K02 virgin.');
   await now('K02').filter({ hasNotText: 'virgin' }).waitFor();
-  expect(await now('K01').textContent()).toContain('laying');
+  await expect.poll(() => now('K01').textContent()).toContain('laying');
   // The typing stands on the row that is open again.
   await page.keyboard.press('5');
   await now('K02').filter({ hasText: 'no queen' }).waitFor();
@@ -98,17 +98,15 @@ async function takeHiveLookBack(page: Page): Promise<void> {
 async function readHistory(page: Page): Promise<void> {
   await goTo(page, 'History', /^History$/);
   const table = page.getByRole('table', { name: 'History' });
-  const lines = await table.getByRole('rowheader').allTextContents();
-  expect(lines.slice(0, 3)).toEqual([
-    'Undone: Counts of 26-01, bar 1',
-    'Counts of 26-01, bar 1',
-    'Undone: K02 no queen',
-  ]);
+  const lines = async () => (await table.getByRole('rowheader').allTextContents()).slice(0, 3);
+  await expect
+    .poll(lines)
+    .toEqual(['Undone: Counts of 26-01, bar 1', 'Counts of 26-01, bar 1', 'Undone: K02 no queen']);
   await page.getByRole('button', { name: 'Undo from here on: K01 laying' }).click();
   await expect
     .poll(async () => (await table.getByRole('rowheader').first().textContent()) ?? '')
     .toBe('Undone: K01 laying');
-  expect(await page.getByRole('button', { name: /^Undo: / }).count()).toBe(0);
+  await expect.poll(() => page.getByRole('button', { name: /^Undo: / }).count()).toBe(0);
 }
 
 test.each(doors)(

@@ -50,7 +50,11 @@ export function LookGrid({
       </div>
       {finished ? <End rows={rows} changes={changes} /> : null}
       <Legend
-        asking={state.filling ? sheet.fillAsk(untouchedRows(rows).length, looks[state.filling].name) : null}
+        asking={
+          state.filling
+            ? sheet.fillAsk(untouchedRows(rows.map(typing.asTyped)).length, looks[state.filling].name)
+            : null
+        }
         typing={code.typing}
         noSuchCode={code.noSuchCode}
       />
@@ -66,7 +70,7 @@ function TypedRow({ index, use }: { index: number; use: GridUse }) {
   if (!row) return null;
   return (
     <GridRow
-      row={row}
+      row={typing.asTyped(row)}
       index={index}
       measure={long.measure}
       current={index === state.current}

@@ -58,7 +58,7 @@ export function useLookGrid(view: LookSheetView, askedAt: number, sheetDay: stri
     act({ kind: 'numbered' });
   };
   const fill = (result: LookResult) => {
-    for (const row of untouchedRows(rows)) void typing.save(row, { result, queenNumber: null });
+    for (const row of untouchedRows(rows.map(typing.asTyped))) void typing.save(row, { result, queenNumber: null });
     act({ kind: 'last' });
   };
   const finish = () =>
