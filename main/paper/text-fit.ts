@@ -48,6 +48,17 @@ export function fitShortened(text: string, wish: FitWish, measure: Measure): Fit
   return { points: wish.floor, lines: ['…'] };
 }
 
+/** As `fitText`; what does not fit in full is cut at its end, as a note is whose first words say most. */
+export function fitCut(text: string, wish: FitWish, measure: Measure): FittedText {
+  const whole = fitText(text, wish, measure);
+  if (whole) return whole;
+  for (const shorter of cutForms(text)) {
+    const fitted = fitText(shorter, wish, measure);
+    if (fitted) return fitted;
+  }
+  return { points: wish.floor, lines: ['…'] };
+}
+
 /** The text itself, then inner words cut to their first letter, the longest first, then fewer and fewer letters. */
 function* shorterForms(text: string): Generator<string> {
   yield text;
@@ -61,7 +72,11 @@ function* shorterForms(text: string): Generator<string> {
     words[index] = `${[...(words[index] ?? '')][0]}.`;
     yield words.join(' ');
   }
-  const letters = [...words.join(' ')];
+  yield* cutForms(words.join(' '));
+}
+
+function* cutForms(text: string): Generator<string> {
+  const letters = [...text];
   for (let kept = letters.length - 1; kept > 0; kept -= 1) yield `${letters.slice(0, kept).join('').trimEnd()}…`;
 }
 

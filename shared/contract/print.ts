@@ -127,7 +127,14 @@ export const PrintYardSheet = z.object({
   large: z.boolean(),
   /** The week ahead on a page of its own. */
   week: z.boolean().optional(),
+  /** What its lines are: hives with a job and mating boxes, as for a walk; every hive, as looks at hives are typed; blank. */
+  lines: z.enum(['walk', 'hives', 'blank']).optional(),
+  /** Side by side. Large print has one, whatever is asked. */
+  columns: z.union([z.literal(1), z.literal(2)]).optional(),
+  /** Squares for notes on the back of each page of lines. */
+  squaredBack: z.boolean().optional(),
 });
+export type YardSheetLines = NonNullable<z.infer<typeof PrintYardSheet>['lines']>;
 
 /** A timetable for the class: nothing of it comes from the workbook. */
 export const PrintTimetable = BatchPreview.pick({

@@ -8,8 +8,8 @@ import type { Tables } from '../../workbook/workbook.ts';
 import { batchLine, tallyOf } from '../batch-lines.ts';
 import { builderHolds } from '../builder-holds.ts';
 import { type RunningBatch, runningBatches } from '../hands-off.ts';
+import { hiveLine } from '../hive-lines.ts';
 import type { Desk } from '../operation.ts';
-import { hiveLine } from './hive-lines.ts';
 
 /** How far the line of days on a hive's page looks back and ahead. */
 const DAYS_BACK = 7;

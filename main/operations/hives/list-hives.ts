@@ -1,8 +1,8 @@
 import type { HiveList } from '../../../shared/contract/hives.ts';
 import { compareCodes } from '../../../shared/kernel/box-codes.ts';
 import { runningBatches } from '../hands-off.ts';
+import { hiveLine } from '../hive-lines.ts';
 import type { Desk } from '../operation.ts';
-import { hiveLine } from './hive-lines.ts';
 
 /** All hives by code, and the yards they may stand in. */
 export function listHives({ workbook: { tables }, today }: Desk): HiveList {

@@ -8,10 +8,12 @@ import { ok, type Result } from '../../../shared/kernel/result.ts';
 import { resultKeysWith } from '../../../shared/model/look-key.ts';
 import { type DateOrder, fullDay, paperDay } from '../../../shared/text/day-text.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
-import { type YardSheetDay, type YardSheetRow, yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
+import type { YardSheetDay, YardSheetRow } from '../../paper/yard-sheet-frame.ts';
+import { yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { BoxReader } from '../box-lines.ts';
-import { handsOffOn, runningBatches } from '../hands-off.ts';
+import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
+import { hiveLine, hivesInTypingOrder, lastHiveLook } from '../hive-lines.ts';
 import type { Desk } from '../operation.ts';
 import { quietHives } from '../quiet-hives.ts';
 import { storedSettings } from '../stored-settings.ts';
@@ -20,36 +22,43 @@ import { workbookWords } from '../workbook-words.ts';
 
 const WEEK_DAYS = 7;
 
-/** The sheet for a walk to the hives with a job and through the mating boxes; with no box yet it is a blank one. */
+/**
+ * The sheet for a walk: to the hives with a job and through the mating boxes, with no box yet a blank one; or to every
+ * hive; or blank lines for any yard and day.
+ */
 export async function printYardSheet(
   deskNow: Desk,
-  { yardId, walkOn, paper, large, week = false }: z.input<typeof PrintYardSheet>,
+  asked: z.input<typeof PrintYardSheet>,
 ): Promise<Result<PaperFile, Refusal>> {
+  const { yardId, walkOn, paper, large, lines = 'walk', columns = 1, squaredBack = false, week = false } = asked;
   const desk = { ...deskNow, today: walkOn === null ? deskNow.today : dayOfIso(walkOn) };
   const { workbook, today } = desk;
   const { tables } = workbook;
   const { dateOrder: order, resultLetters } = storedSettings(tables.settings);
   const words = workbookWords(desk);
-  const reader = new BoxReader(tables, today);
-  const rows = tables.boxes
-    .where({ retiredOn: null })
-    .filter((box) => yardId === null || box.yardId === yardId)
-    .toSorted((a, b) => a.walkOrder - b.walkOrder)
-    .map((box) => rowOf(reader.line(box), isoOfDay(today), order, words));
-  const ahead = daysAhead(tables, runningBatches(tables, today), today, WEEK_DAYS);
+  const running = runningBatches(tables, today);
+  const ahead = daysAhead(tables, running, today, WEEK_DAYS);
   const yard = yardId === null ? null : tables.yards.get(yardId);
+  const rows = {
+    walk: () => [...jobRows(tables, ahead[0]?.jobs ?? [], yardId, words), ...boxRows(desk, yardId, order, words)],
+    hives: () => hiveRows(desk, running, yardId, order, words),
+    blank: () => [],
+  };
   const pdf = await yardSheetPdf({
     words,
+    lines,
     yard: yard?.name ?? words.yardSheet.allYards,
     day: fullDay(today, order, words.language),
-    leaveAlone: leaveAlone(desk, order, words),
-    rows: [...hiveRows(tables, ahead[0]?.jobs ?? [], yardId, words), ...rows],
-    week: week ? ahead.map((day) => weekDay(desk, day, order, words)) : null,
-    // A box that was not opened has nothing to ring.
-    keys: resultKeysWith(resultLetters).filter(({ result }) => result !== 'not-looked'),
+    leaveAlone: lines === 'blank' ? [] : leaveAlone(desk, order, words),
+    rows: rows[lines](),
+    week: week && lines !== 'blank' ? ahead.map((day) => weekDay(desk, day, order, words)) : null,
+    // A box that was not opened has nothing to ring, and looks at hives are typed without letters.
+    keys: lines === 'hives' ? [] : resultKeysWith(resultLetters).filter(({ result }) => result !== 'not-looked'),
     foot: words.yardSheet.foot(workbook.name, fullDay(deskNow.today, order, words.language)),
     paper,
+    columns,
     large,
+    squaredBack,
     madeAt: `${isoOfDay(today)}T12:00:00Z`,
   });
   return ok({
@@ -57,6 +66,46 @@ export async function printYardSheet(
     mediaType: 'application/pdf',
     base64: pdf.bytes.toString('base64'),
     pages: pdf.pages,
+  });
+}
+
+/** The boxes in walking order. */
+function boxRows(
+  { workbook: { tables }, today }: Desk,
+  yardId: string | null,
+  order: DateOrder,
+  words: Words,
+): readonly YardSheetRow[] {
+  const reader = new BoxReader(tables, today);
+  return tables.boxes
+    .where({ retiredOn: null })
+    .filter((box) => yardId === null || box.yardId === yardId)
+    .toSorted((a, b) => a.walkOrder - b.walkOrder)
+    .map((box) => rowOf(reader.line(box), isoOfDay(today), order, words));
+}
+
+/** Every hive in the order in which looks at hives are typed. */
+function hiveRows(
+  desk: Desk,
+  running: readonly RunningBatch[],
+  yardId: string | null,
+  order: DateOrder,
+  words: Words,
+): readonly YardSheetRow[] {
+  const { workbook, today } = desk;
+  const { language, yardSheet } = words;
+  return hivesInTypingOrder(workbook.tables, yardId).map((colony) => {
+    const { code, name, place, yard, handsOff, newQueen } = hiveLine(workbook.tables, running, colony, today);
+    const last = lastHiveLook(workbook.tables, colony.id, isoOfDay(today));
+    const until = [handsOff?.until, newQueen?.until]
+      .filter((day) => day !== undefined)
+      .toSorted()
+      .at(-1);
+    const seen = last ? yardSheet.lastHive(paperDay(last.lookedOn, order, language), last.note) : '';
+    const where = [name, yardId === null ? yard : null, place].filter(Boolean).join(', ');
+    return until === undefined
+      ? { code, kind: 'hive', doing: where, last: seen }
+      : { code, kind: 'hands-off', doing: yardSheet.handsOff(paperDay(until, order, language)), last: where };
   });
 }
 
@@ -83,7 +132,7 @@ function rowOf(line: BoxLine, today: IsoDay, order: DateOrder, words: Words): Ya
 }
 
 /** Hives with a job on the day of the walk, before the boxes. */
-function hiveRows(
+function jobRows(
   tables: Tables,
   jobs: readonly OpenJob[],
   yardId: string | null,

@@ -1,21 +1,33 @@
 import type { BoxStateKind } from '../../contract/boxes.ts';
+import type { YardSheetLines } from '../../contract/print.ts';
 
 /** Words on the sheet that goes to the yard on a clipboard. */
 export const yardSheet = {
   title: 'Yard sheet',
+  titles: {
+    walk: 'Yard sheet',
+    hives: 'Yard sheet for hives',
+    blank: 'Yard sheet',
+  } satisfies Record<YardSheetLines, string>,
   allYards: 'all yards',
   weather: 'weather',
   who: 'who',
+  yardLine: 'yard',
+  date: 'date',
   leaveAlone: 'LEAVE ALONE',
   leaveAloneOne: (codes: string, until: string) => `${codes} to ${until}`,
   nothingShut: 'Nothing must be left alone today.',
   heads: {
     box: 'hive, box',
+    hive: 'hive',
     what: 'what to do',
+    known: 'where, and what was seen last',
     result: 'ring what you see',
     strength: 'bees',
     food: 'food',
-    number: 'queen no.',
+    number: 'queen no., note',
+    numberShort: 'no., note',
+    seen: 'what you see',
   },
   doing: {
     free: 'free',
@@ -30,13 +42,15 @@ export const yardSheet = {
   moreJobs: (jobs: number) => `${jobs} more on Today`,
   handsOff: (day: string) => `HANDS OFF to ${day}`,
   last: (result: string, day: string) => `${result}, ${day}`,
+  lastHive: (day: string, note: string) => [day, note].filter(Boolean).join(': '),
   week: 'The week ahead',
   weekWish: 'With the week ahead on a page of its own',
   weekHeads: { day: 'day', jobs: 'what to do', leaveAlone: 'leave alone' },
   weekJob: (job: string, batch: string, where: string) => [`${job}, ${batch}`, where].filter(Boolean).join(': '),
   noJob: 'no job',
   byChance: 'Found by chance',
-  keys: (list: string) => `Letters: ${list}. Bees and food from 1, hardly any, to 5, plenty.`,
+  keys: (list: string) => `Letters: ${list}.`,
+  scale: 'Bees and food from 1, hardly any, to 5, plenty.',
   foot: (workbook: string, day: string) => `${workbook}, as of ${day}`,
   page: (page: number, pages: number) => `page ${page} of ${pages}`,
   fileName: (day: string) => `ripecell-yard-sheet-${day}.pdf`,
@@ -46,6 +60,20 @@ export const yardSheet = {
   papers: { a4: 'A4', letter: 'Letter' },
   large: 'Large print',
   yard: 'Yard',
-  explain:
-    'One line for each hive with a job, then one a box in walking order. The letters to ring are the keys of the evening’s typing.',
+  lines: 'Lines for',
+  linesFor: {
+    walk: 'jobs and mating boxes',
+    hives: 'every hive',
+    blank: 'nothing yet: blank lines',
+  } satisfies Record<YardSheetLines, string>,
+  columns: 'Columns',
+  columnsOf: { one: 'one', two: 'two, more on a page' },
+  squaredBack: 'Squares for notes on the back',
+  squaredHint: 'Print on both sides, on paper that can stand the rain.',
+  explain: {
+    walk: 'One line for each hive with a job, then one a box in walking order. The letters to ring are the keys of the evening’s typing.',
+    hives:
+      'One line a hive, in the order in which looks at hives are typed, with room for bees, food and what you see.',
+    blank: 'Blank lines with the letters of the evening’s typing, for any yard and any day.',
+  } satisfies Record<YardSheetLines, string>,
 } as const;

@@ -43,6 +43,7 @@ const PAPERS: readonly (readonly [name: string, pages: number, print: (desk: Des
     (desk) => printLabels(desk, { ...SHEET, batchId: batchOf(desk, '26-01'), sheet: 'a4-3x7-63.5x38.1', qr: true }),
   ],
   ['yard-sheet', 2, (desk) => printYardSheet(desk, { ...A4, yardId: null, walkOn: null, week: true })],
+  ['yard-sheet-two-columns', 1, (desk) => printYardSheet(desk, { ...A4, yardId: null, walkOn: null, columns: 2 })],
   [
     'timetable',
     1,

@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { recordLook } from '../../../../main/operations/boxes/record-look.ts';
+import { getHiveLookSheet } from '../../../../main/operations/hives/get-hive-look-sheet.ts';
 import { printYardSheet } from '../../../../main/operations/print/print-yard-sheet.ts';
 import { moveQueen } from '../../../../main/operations/queens/move-queen.ts';
 import { english } from '../../../../shared/text/english/english.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
+import { aBox } from '../../../builders/mating-box.ts';
 import { aQueen } from '../../../builders/queen.ts';
-import { readPdf } from '../../../builders/read-pdf.ts';
+import { type ReadPage, type ReadText, readPdf } from '../../../builders/read-pdf.ts';
 import { aDeskWithBatch, aDeskWithBoxes, onDay } from '../../../builders/running-batch.ts';
 import { aYard } from '../../../builders/yard.ts';
 
@@ -27,6 +29,14 @@ async function pagesOf(...asked: Parameters<typeof printYardSheet>) {
 }
 const wordsOf = async (...asked: Parameters<typeof printYardSheet>): Promise<readonly string[]> =>
   (await pagesOf(...asked)).flatMap((page) => page.texts.map(({ text }) => text));
+
+/** The letters to ring, one by one; the reader joins those that stand close. */
+const lettersOf = (texts: readonly ReadText[]) =>
+  texts
+    .filter(({ text }) => /^[A-Z]( [A-Z])*$/.test(text))
+    .flatMap((one) => one.text.split(' ').map((letter) => ({ ...one, text: letter })));
+const countOf = (letter: string, pages: readonly ReadPage[]) =>
+  lettersOf(pages.flatMap(({ texts }) => texts)).filter(({ text }) => text === letter).length;
 
 describe('the yard sheet', () => {
   test('has one line a box in walking order, then blank ones for what is found by chance', async () => {
@@ -50,20 +60,22 @@ describe('the yard sheet', () => {
   test('has the letters of the evening to ring, as the person has them', async () => {
     const desk = aDeskWithBoxes();
     fill(desk, ({ settings }) => settings.put('resultLetters', { laying: 'Y' }));
-    const words = await wordsOf(desk, wish);
+    const pages = await pagesOf(desk, wish);
     // Ten boxes, four of them free and without letters, and four blank lines.
-    expect(words.filter((word) => word === 'Y')).toHaveLength(10);
-    expect(words).not.toContain('L');
+    expect(countOf('Y', pages)).toBe(10);
+    expect(countOf('L', pages)).toBe(0);
+    const words = pages.flatMap((page) => page.texts.map(({ text }) => text));
     expect(words.some((word) => word.includes('Y laying, B proved'))).toBe(true);
   });
 
   test('says which boxes and hives stay shut, and gives them nothing to ring', async () => {
     // Mating flights: boxes with virgins stay shut until the first look of the batch's timetable.
-    const words = await wordsOf(onDay(aDeskWithBoxes(), '2026-05-20'), wish);
+    const pages = await pagesOf(onDay(aDeskWithBoxes(), '2026-05-20'), wish);
+    const words = pages.flatMap((page) => page.texts.map(({ text }) => text));
     expect(words.some((word) => /^LEAVE ALONE: .*K01–K06 to [A-Z][a-z]{2} \d+ May/.test(word))).toBe(true);
     expect(words.filter((word) => word.startsWith('HANDS OFF to '))).toHaveLength(6);
     // Four boxes are free; only the four blank lines have letters.
-    expect(words.filter((word) => word === 'L')).toHaveLength(4);
+    expect(countOf('L', pages)).toBe(4);
   });
 
   // A candy cage is looked at on day 3 and left alone until then (Büchler et al. 2013, 2.3.4; common practice, no source).
@@ -117,7 +129,7 @@ describe('the yard sheet', () => {
   });
 
   test('is read aloud as title, what is shut, what the letters mean, then row by row', async () => {
-    const { base64 } = mustOk(await printYardSheet(onDay(aDeskWithBoxes(), '2026-05-20'), { ...wish, large: true }));
+    const { base64 } = mustOk(await printYardSheet(onDay(aDeskWithBoxes(), '2026-05-20'), wish));
     const { pages, spoken } = await readPdf(Buffer.from(base64, 'base64'));
     expect(spoken.slice(0, 5).map(([role]) => role)).toEqual(['H1', 'P', 'P', 'TH', 'TH']);
     expect(spoken[1]?.[1]).toMatch(/^LEAVE ALONE/);
@@ -128,7 +140,7 @@ describe('the yard sheet', () => {
     );
     expect(rows[rows.findIndex(([, words]) => words === 'K01') + 1]?.[1]).toMatch(/^HANDS OFF to/);
     // Letters to ring and lines to write on are on the paper and are not read aloud.
-    expect(pages.flatMap(({ texts }) => texts).some(({ text }) => /^L\b/.test(text))).toBe(true);
+    expect(countOf('L', pages)).toBeGreaterThan(0);
     expect(spoken.slice(3).some(([, words]) => /^L\b/.test(words))).toBe(false);
   });
 
@@ -137,7 +149,7 @@ describe('the yard sheet', () => {
     const texts = pages.flatMap((page) => page.texts);
     const marks = (wanted: RegExp) =>
       new Set(texts.filter(({ text }) => wanted.test(text)).map(({ marked }) => marked));
-    const letters = texts.filter(({ text }) => /^[A-Z]$/.test(text));
+    const letters = lettersOf(texts);
     // Six boxes to look into and four blank lines, each with every letter.
     expect(letters).toHaveLength(10 * new Set(letters.map(({ text }) => text)).size);
     expect(letters.filter(({ text }) => text === 'L')).toHaveLength(10);
@@ -169,8 +181,8 @@ describe('the yard sheet', () => {
     ]);
     const texts = pages[0]?.texts ?? [];
     const hive = texts.find(({ text }) => text === 'H12');
-    expect(texts.filter(({ text, y }) => text === 'L' && Math.abs(y - (hive?.y ?? 0)) < 5)).toEqual([]);
-    expect(texts.filter(({ text }) => text === 'L').length).toBeGreaterThan(0);
+    expect(lettersOf(texts).filter(({ y }) => Math.abs(y - (hive?.y ?? 0)) < 5)).toEqual([]);
+    expect(countOf('L', pages)).toBeGreaterThan(0);
   });
 
   test('of one yard has the hives of that yard only', async () => {
@@ -212,9 +224,134 @@ describe('the yard sheet', () => {
     ]);
   });
 
+  const codes = (texts: readonly ReadText[]) => texts.filter(({ text }) => /^K\d\d$/.test(text));
+
+  test.each([
+    ['a4', 210, 30],
+    ['letter', 215.9, 28],
+  ] as const)(
+    'in two columns on %s goes down the left one, then the right one, with letters and lines under each box',
+    async (paper, width, perPage) => {
+      const desk = aDeskWithBoxes();
+      const boxes = Array.from({ length: 25 }, (_, index) => ({
+        ...aBox(),
+        id: `more-${index}`,
+        code: `K${index + 11}`,
+      }));
+      fill(desk, (tables) => {
+        for (const [index, box] of boxes.entries()) tables.boxes.insert({ ...box, walkOrder: 100 + index });
+      });
+      const one = await pagesOf(desk, { ...wish, paper });
+      const pages = await pagesOf(desk, { ...wish, paper, columns: 2 });
+      // 35 boxes and four blank lines: 20 (18 on Letter) to a page with one column.
+      expect(one).toHaveLength(paper === 'a4' ? 2 : 3);
+      expect(pages).toHaveLength(2);
+      const first = codes(pages[0]?.texts ?? []);
+      expect(first.map(({ text }) => text)).toEqual(
+        Array.from({ length: perPage }, (_, index) => `K${String(index + 1).padStart(2, '0')}`),
+      );
+      const left = first.filter(({ x }) => x < width / 2);
+      expect(left.map(({ text }) => text)).toEqual(first.slice(0, perPage / 2).map(({ text }) => text));
+      for (const column of [left, first.slice(perPage / 2)]) {
+        expect(column.map(({ y }) => y)).toEqual(column.map(({ y }) => y).toSorted((a, b) => a - b));
+        expect(new Set(column.map(({ x }) => Math.round(x))).size).toBe(1);
+      }
+      // The gutter stays clear, so that the sheet can be folded there.
+      const rows = (pages[0]?.texts ?? []).filter(({ y }) => y > 50 && y < (paper === 'a4' ? 275 : 255));
+      for (const { text, x, width: wide } of rows) {
+        if (x < width / 2) expect(x + wide, text).toBeLessThan(width / 2 - 3.9);
+        else expect(x, text).toBeGreaterThan(width / 2 + 3.9);
+      }
+      // A box to look into has its letters below its code, before the next box.
+      const k01 = first[0];
+      const letter = lettersOf(rows).find(({ text, x }) => text === 'L' && x < width / 2);
+      expect(letter?.y).toBeGreaterThan(k01?.y ?? Number.NaN);
+      expect(letter?.y).toBeLessThan(first[1]?.y ?? Number.NaN);
+    },
+  );
+
+  test('in large print sets the words in 18 pt in one column, whatever is asked, and nothing under 13 pt', async () => {
+    const desk = aDeskWithBoxes();
+    const pages = await pagesOf(desk, { ...wish, large: true, columns: 2, week: true });
+    const texts = pages.flatMap((page) => page.texts);
+    expect(new Set(codes(texts).map(({ x }) => Math.round(x))).size).toBe(1);
+    const doing = texts.filter(({ text }) => text === english.yardSheet.doing.cell);
+    expect(doing.map(({ points }) => points)).toEqual(new Array(6).fill(18));
+    expect(new Set(lettersOf(texts).map(({ points }) => points))).toEqual(new Set([18]));
+    expect(Math.min(...texts.map(({ points }) => points))).toBeGreaterThanOrEqual(13);
+  });
+
+  test('for hives has every hive of the yard as looks at hives are typed, with what was seen last and no letters', async () => {
+    const desk = onDay(aDeskWithBatch(), '2026-05-08');
+    fill(desk, ({ yards, colonies, hiveLooks }) => {
+      yards.insert(aYard({ id: 'hill', name: 'Hill' }));
+      colonies.insert(aColony({ id: 'h99', code: 'H99', name: 'Ada', yardId: 'hill', place: 'gate' }));
+      colonies.insert(aColony({ id: 'h98', code: 'H98', yardId: 'hill', endedOn: '2026-05-01' }));
+      const look = { colonyId: 'h99', strength: 4, food: 3 };
+      hiveLooks.insert({ ...look, id: 'l1', lookedOn: '2026-05-02', note: 'Calm, much pollen' });
+      hiveLooks.insert({ ...look, id: 'l2', lookedOn: '2026-05-08', note: 'The look of this very day' });
+    });
+    const typed = getHiveLookSheet(desk, { yardId: null, sheetDay: '2026-05-08' }).rows.map(({ code }) => code);
+    const { base64 } = mustOk(await printYardSheet(desk, { ...wish, lines: 'hives' }));
+    const { pages, spoken } = await readPdf(Buffer.from(base64, 'base64'));
+    const said = spoken.slice(spoken.findIndex(([role]) => role === 'TH') + 2);
+    expect(said.filter(([role]) => role === 'TH').map(([, words]) => words)).toEqual(typed);
+    expect(typed).toContain('H99');
+    expect(said[said.findIndex(([, words]) => words === 'H99') + 1]?.[1]).toBe(
+      'Ada, Hill, gate Sat 2 May: Calm, much pollen',
+    );
+    const texts = pages.flatMap((page) => page.texts.map(({ text }) => text));
+    expect(countOf('L', pages)).toBe(0);
+    expect(texts).toContain(english.yardSheet.scale);
+    expect(texts).toContain(english.yardSheet.heads.seen);
+    const ofHill = await wordsOf(desk, { ...wish, lines: 'hives', yardId: 'hill' });
+    expect(ofHill.filter((word) => /^H\d\d$/.test(word))).toEqual(['H99']);
+    expect(ofHill).toContain('Ada, gate');
+  });
+
+  test('for hives says which must stay shut and gives them nothing to tick or fill in', async () => {
+    const desk = aDeskWithQueens();
+    const to = { place: 'in-hive', colonyId: 'colony-1', goneTo: null, price: null, note: null } as const;
+    mustOk(moveQueen(desk, { id: 'm', queenId: 'queen-1', movedOn: '2026-06-01', way: 'candy-cage', ...to }));
+    expect(await wordsOf(desk, { ...wish, lines: 'hives' })).toContain('HANDS OFF to Wed 3 Jun');
+    expect(await wordsOf(onDay(desk, '2026-06-04'), { ...wish, lines: 'hives' })).not.toContain(
+      'HANDS OFF to Wed 3 Jun',
+    );
+  });
+
+  test('of blank lines is one page for any yard and day, with the letters of the evening on every line', async () => {
+    for (const [paper, columns, lines] of [
+      ['a4', 1, 20],
+      ['a4', 2, 30],
+      ['letter', 1, 18],
+      ['letter', 2, 28],
+    ] as const) {
+      const pages = await pagesOf(aDeskWithBoxes(), { ...wish, paper, columns, lines: 'blank', week: true });
+      expect(pages).toHaveLength(1);
+      const words = pages.flatMap((page) => page.texts.map(({ text }) => text));
+      expect(countOf('L', pages)).toBe(lines);
+      expect(words.filter((word) => /K\d|14 May|Found/.test(word))).toEqual(['Memory, as of Thursday 14 May 2026']);
+      for (const blank of ['yard', 'date', 'weather', 'who', 'LEAVE ALONE:']) expect(words).toContain(blank);
+    }
+  });
+
+  test('with squared backs has one after each page of lines, without a word but the foot, and none after the week', async () => {
+    const desk = onDay(aDeskWithBoxes(), '2026-05-20');
+    const pages = await pagesOf(desk, { ...wish, large: true, squaredBack: true, week: true });
+    const plain = await pagesOf(desk, { ...wish, large: true, week: true });
+    const walk = plain.filter(({ texts }) => texts.some(({ text }) => text.startsWith('LEAVE ALONE'))).length;
+    expect(walk).toBeGreaterThan(1);
+    expect(pages).toHaveLength(plain.length + walk);
+    for (let back = 1; back < 2 * walk; back += 2)
+      expect(pages[back]?.texts.map(({ text }) => text)).toEqual([
+        expect.stringContaining('as of'),
+        `page ${back + 1} of ${pages.length}`,
+      ]);
+  });
+
   test('without any box is a blank sheet to fill in by hand', async () => {
-    const words = await wordsOf(aDesk(), wish);
-    expect(words).toContain('Nothing must be left alone today.');
-    expect(words.filter((word) => word === 'L')).toHaveLength(4);
+    const pages = await pagesOf(aDesk(), wish);
+    expect(pages[0]?.texts.map(({ text }) => text)).toContain('Nothing must be left alone today.');
+    expect(countOf('L', pages)).toBe(4);
   });
 });

@@ -1,0 +1,43 @@
+// Papers for the yard from the window: a sheet with two columns as it is chosen there, read back by a reader of its own.
+import type { Page } from 'playwright';
+import { expect, test } from 'vitest';
+import { readPdf } from '../builders/read-pdf.ts';
+import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
+import { axeTroubles, show } from './pages.ts';
+
+const house = prepareHouse(DEMO_DAY, openDemo);
+
+const yardSheet = (page: Page) =>
+  page.locator('section', { has: page.getByRole('heading', { name: 'Yard sheet', exact: true }) });
+const saved = async (page: Page) => {
+  const bytes = await house().saveFile(() =>
+    yardSheet(page).getByRole('button', { name: 'Save the yard sheet' }).click(),
+  );
+  return readPdf(bytes);
+};
+
+test('the yard sheet in two columns, then for hives, is printed as it was chosen', async () => {
+  const { page, problems } = house();
+  await show(page, '/print');
+  const section = yardSheet(page);
+  await section.getByLabel('Columns').selectOption({ label: 'two, more on a page' });
+  await section.getByLabel('With the week ahead on a page of its own').uncheck();
+  await section.getByLabel('Squares for notes on the back').check();
+  await section.getByText('Print on both sides, on paper that can stand the rain.').waitFor();
+  const { pages } = await saved(page);
+  const codes = pages.flatMap(({ texts }) => texts.filter(({ text }) => /^[KM]\d\d$/.test(text)));
+  expect(new Set(codes.map(({ x }) => x < 105))).toEqual(new Set([true, false]));
+  // A back after the one page of lines.
+  expect(pages.map(({ texts }) => texts.length < 3)).toEqual([false, true]);
+  expect(await axeTroubles(page, 'Print')).toEqual([]);
+
+  await section.getByLabel('Lines for').selectOption({ label: 'every hive' });
+  await section.getByText('One line a hive, in the order in which looks at hives are typed').waitFor();
+  const hives = await saved(page);
+  expect(hives.spoken[0]).toEqual(['H1', expect.stringMatching(/^Yard sheet for hives, all yards/)]);
+  expect(hives.spoken.filter(([role, words]) => role === 'TH' && /^H\d\d$/.test(words)).length).toBeGreaterThan(5);
+
+  await section.getByLabel('Large print').check();
+  await expect.poll(() => section.getByLabel('Columns').count()).toBe(0);
+  expect(problems).toEqual([]);
+});
