@@ -41,5 +41,8 @@ await vitest.close();
 for (const one of cases)
   if (one.result().state === 'skipped')
     console.log(`skipped: ${one.fullName}: ${one.result().note ?? 'no reason given'}`);
+for (const one of cases)
+  if (one.result().state === 'passed' && one.diagnostic()?.retryCount > 0)
+    console.log(`passed at the second try, look into it: ${one.fullName}`);
 if (cases.length === 0 || brokenModules.length > 0) process.exitCode = 1;
 console.log(`${count('passed')} passed, ${count('failed') + brokenModules.length} failed, ${count('skipped')} skipped`);

@@ -1,5 +1,7 @@
+import { randomBytes } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join, relative, sep } from 'node:path';
+import { OWN_SCRIPTS, STYLE_WORD } from '../../shared/contract/page-policy.ts';
 
 export interface PageFile {
   readonly mediaType: string;
@@ -32,12 +34,12 @@ export function readPageFiles(folder: string): ReadonlyMap<string, PageFile> {
   return files;
 }
 
-/** Sent with every answer of either shell. Styles are inline because the style library writes them at run time. */
-export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
-  'content-security-policy': [
+/** @param styles what may hold styles, besides the page's own files. */
+const policy = (styles: string) =>
+  [
     "default-src 'none'",
     "script-src 'self'",
-    "style-src 'self' 'unsafe-inline'",
+    `style-src 'self'${styles}`,
     "img-src 'self' data: blob:",
     "font-src 'self'",
     "connect-src 'self'",
@@ -45,10 +47,33 @@ export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
     "base-uri 'none'",
     "form-action 'none'",
     "frame-ancestors 'none'",
-  ].join('; '),
+    "require-trusted-types-for 'script'",
+    `trusted-types ${OWN_SCRIPTS}`,
+  ].join('; ');
+
+/** Sent with every answer of either shell. */
+export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
+  'content-security-policy': policy(''),
   'x-content-type-options': 'nosniff',
   'referrer-policy': 'no-referrer',
   'cross-origin-opener-policy': 'same-origin',
   'cross-origin-resource-policy': 'same-origin',
   'cache-control': 'no-store',
 };
+
+/**
+ * A file as it is sent. The page itself carries a word made for this one answer, by which the style library may write its
+ * styles at run time; no other style in the page is followed.
+ */
+export function answerOf({ mediaType, bytes }: PageFile): {
+  readonly headers: Readonly<Record<string, string>>;
+  readonly bytes: Buffer;
+} {
+  const headers = { ...SECURITY_HEADERS, 'content-type': mediaType };
+  if (!mediaType.startsWith('text/html')) return { headers, bytes };
+  const word = randomBytes(16).toString('base64url');
+  return {
+    headers: { ...headers, 'content-security-policy': policy(` 'nonce-${word}'`) },
+    bytes: Buffer.from(bytes.toString('utf8').replaceAll(STYLE_WORD, word)),
+  };
+}

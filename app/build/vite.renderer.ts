@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { STYLE_WORD } from '../../shared/contract/page-policy.ts';
 
 const root = join(import.meta.dirname, '../..');
 
@@ -8,6 +9,7 @@ export default defineConfig({
   root: join(root, 'renderer'),
   base: './',
   plugins: [react()],
+  html: { cspNonce: STYLE_WORD },
   worker: { format: 'es' },
   build: {
     outDir: join(process.env.RIPECELL_OUT ?? join(root, 'out'), 'renderer'),

@@ -1,5 +1,5 @@
 import { protocol } from 'electron';
-import { type PageFile, SECURITY_HEADERS } from '../adapters/page-files.ts';
+import { answerOf, type PageFile, SECURITY_HEADERS } from '../adapters/page-files.ts';
 
 export const PAGE_ORIGIN = 'app://ripecell';
 
@@ -21,10 +21,8 @@ export function answerPage(files: ReadonlyMap<string, PageFile>, request: Reques
   if (request.method !== 'GET') return plain(405);
   const file = files.get(url.pathname);
   if (!file) return plain(404);
-  return new Response(new Uint8Array(file.bytes), {
-    status: 200,
-    headers: { ...SECURITY_HEADERS, 'content-type': file.mediaType },
-  });
+  const { headers, bytes } = answerOf(file);
+  return new Response(new Uint8Array(bytes), { status: 200, headers });
 }
 
 const plain = (status: number) => new Response('', { status, headers: SECURITY_HEADERS });

@@ -1,6 +1,6 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { Core } from '../../main/api/core.ts';
-import { type PageFile, SECURITY_HEADERS } from '../adapters/page-files.ts';
+import { answerOf, type PageFile, SECURITY_HEADERS } from '../adapters/page-files.ts';
 import type { Doorkeeper } from './doorkeeper.ts';
 
 export interface House {
@@ -44,9 +44,9 @@ function answerPage({ doorkeeper, files }: House, url: URL, request: IncomingMes
 }
 
 function sendFile(file: PageFile, request: IncomingMessage, response: ServerResponse): void {
-  const headers = { 'content-type': file.mediaType, 'content-length': file.bytes.length };
-  response.writeHead(200, { ...SECURITY_HEADERS, ...headers });
-  response.end(request.method === 'HEAD' ? undefined : file.bytes);
+  const { headers, bytes } = answerOf(file);
+  response.writeHead(200, { ...headers, 'content-length': bytes.length });
+  response.end(request.method === 'HEAD' ? undefined : bytes);
 }
 
 async function answerCall(

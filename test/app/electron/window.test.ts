@@ -340,12 +340,25 @@ describe('the page files', () => {
       "base-uri 'none'",
       "form-action 'none'",
       "frame-ancestors 'none'",
+      "require-trusted-types-for 'script'",
     ])
       expect(policy).toContain(rule);
+    expect(policy).not.toContain('unsafe');
     expect(page.headers.get('x-content-type-options')).toBe('nosniff');
     const html = await page.text();
     expect(html).not.toMatch(/<script(?![^>]*\ssrc=)[^>]*>/);
     expect(html).not.toMatch(/https?:\/\//);
+  });
+  test('carry a word for styles that is another one in each answer, and stands in the page', async () => {
+    const words = await Promise.all(
+      [1, 2].map(async () => {
+        const page = await ask('app://ripecell/');
+        const [, word] = /'nonce-([\w-]{22})'/.exec(page.headers.get('content-security-policy') ?? '') ?? [];
+        expect(await page.text()).toContain(`<meta property="csp-nonce" nonce="${word}">`);
+        return word;
+      }),
+    );
+    expect(new Set(words).size).toBe(2);
   });
   test.each([
     ['app://ripecell/../main/electron.js', 404],
