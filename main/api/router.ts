@@ -99,6 +99,7 @@ import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
 import { recordObservation } from '../operations/batches/record-observation.ts';
 import { removeBatch } from '../operations/batches/remove-batch.ts';
 import { removeObservation } from '../operations/batches/remove-observation.ts';
+import { reopenBatch } from '../operations/batches/reopen-batch.ts';
 import { setWarmth } from '../operations/batches/set-warmth.ts';
 import { startBatch } from '../operations/batches/start-batch.ts';
 import { unmarkStep } from '../operations/batches/unmark-step.ts';
@@ -221,6 +222,7 @@ export const appRouter = group({
     removeObservation: command(RemoveObservation, removeObservation),
     editBatch: command(EditBatch, editBatch),
     closeBatch: command(CloseBatch, closeBatch),
+    reopenBatch: command(BatchId, reopenBatch),
     removeBatch: command(BatchId, removeBatch),
   }),
   hives: group({

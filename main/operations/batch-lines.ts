@@ -49,6 +49,8 @@ export function batchLine(tables: Tables, batch: Batch, today: Day): BatchLine {
     },
     state,
     practice: batch.practice,
+    closedOn: batch.closedOn,
+    lesson: batch.lesson,
     tally,
     next: state === 'closed' ? null : nextJob(timetable, today),
     stream: streamPicture(tables, batch, timetable, tally, today),

@@ -95,6 +95,9 @@ export interface BatchLine {
   readonly emergence: TimetableView['emergence'];
   readonly state: 'planned' | 'running' | 'closed';
   readonly practice: boolean;
+  /** null also where its calendar has run out and nobody closed it. */
+  readonly closedOn: IsoDay | null;
+  readonly lesson: string | null;
   readonly tally: BatchTally;
   /** The next open job, for the list; null when none is left. */
   readonly next: { readonly step: string; readonly on: IsoDay; readonly late: boolean } | null;
@@ -167,6 +170,13 @@ export interface BatchFormOffer {
   readonly breeders: readonly HiveRef[];
   readonly builders: readonly (HiveRef & { readonly freeFrom: IsoDay | null; readonly heldBy: string | null })[];
   readonly methodCopies: readonly { readonly id: string; readonly name: string; readonly origin: Method }[];
+  /** What earlier batches taught, the latest first. */
+  readonly lessons: readonly {
+    readonly batchId: string;
+    readonly batch: string;
+    readonly method: Method;
+    readonly lesson: string;
+  }[];
   readonly last: {
     readonly method: Method;
     readonly breederId: string | null;

@@ -7,7 +7,10 @@ import type { ObservationKind, Step } from './step.ts';
 
 /** What one change did, as facts with the names of that day. Each has its sentence in shared/text/english/history.ts. */
 export type ChangeWords =
-  | { readonly did: 'start-batch' | 'edit-batch' | 'close-batch' | 'print-labels'; readonly batch: string }
+  | {
+      readonly did: 'start-batch' | 'edit-batch' | 'close-batch' | 'reopen-batch' | 'print-labels';
+      readonly batch: string;
+    }
   | {
       readonly did: 'remove-batch';
       readonly batch: string;

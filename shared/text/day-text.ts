@@ -32,9 +32,12 @@ function noonOf(day: Day): Date {
 
 const asDay = (day: Day | IsoDay): Day => (typeof day === 'string' ? dayOfIso(day) : day);
 
-/** "Thu 14 May", "Do 14. Mai" */
+/** The point after a German month that was cut short is left out, as on wall calendars: days often end a sentence. */
+export const withoutMonthPoint = (text: string): string => text.replace(/(?<=\p{L})\./u, '');
+
+/** "Thu 14 May", "Do 14. Mai", "Mo 27. Apr" */
 export const shortDay = (day: Day | IsoDay, order: DateOrder = 'day-first', language: Language = 'en'): string =>
-  format(noonOf(asDay(day)), SHORT[language][order], { locale: DAY_LOCALES[language] });
+  withoutMonthPoint(format(noonOf(asDay(day)), SHORT[language][order], { locale: DAY_LOCALES[language] }));
 
 /** "Thu 14 May", or "Sun 9 Jun 2024" where it lies in another year than today. */
 export function datedDay(

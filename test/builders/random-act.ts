@@ -9,6 +9,7 @@ import { recordBarCounts } from '../../main/operations/batches/record-bar-counts
 import { recordObservation } from '../../main/operations/batches/record-observation.ts';
 import { removeBatch } from '../../main/operations/batches/remove-batch.ts';
 import { removeObservation } from '../../main/operations/batches/remove-observation.ts';
+import { reopenBatch } from '../../main/operations/batches/reopen-batch.ts';
 import { setWarmth } from '../../main/operations/batches/set-warmth.ts';
 import { startBatch } from '../../main/operations/batches/start-batch.ts';
 import { unmarkStep } from '../../main/operations/batches/unmark-step.ts';
@@ -230,6 +231,7 @@ export const ACTS: Readonly<Record<string, Act>> = {
   'add a bar': (desk, draw) => addBar(desk, { batchId: batchId(desk, draw), barId: desk.ids.next() }),
   'close a batch': (desk, draw) =>
     closeBatch(desk, { batchId: batchId(desk, draw), closedOn: draw.day('2026-07-01', 5), lesson: draw.note() }),
+  'open a batch again': (desk, draw) => reopenBatch(desk, { batchId: batchId(desk, draw) }),
   'edit a batch': (desk, draw) =>
     editBatch(desk, { batchId: batchId(desk, draw), note: draw.note(), lesson: null, practice: draw.happens(0.5) }),
   'mark a step': (desk, draw) =>

@@ -21,6 +21,10 @@ export function getBatchForm({ workbook, today }: Desk): BatchFormOffer {
       return { ...hive, freeFrom: hold ? isoOfDay(hold.until) : null, heldBy: hold?.batch ?? null };
     }),
     methodCopies: tables.methodCopies.all().map(({ id, name, origin }) => ({ id, name, origin })),
+    lessons: tables.batches
+      .all()
+      .toSorted((a, b) => (a.anchorOn < b.anchorOn ? 1 : -1))
+      .flatMap(({ id, code, method, lesson }) => (lesson ? [{ batchId: id, batch: code, method, lesson }] : [])),
     last: last
       ? { method: last.method, breederId: last.breederId, builderId: last.builderId, cells: last.cellsPlanned }
       : null,

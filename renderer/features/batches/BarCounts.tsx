@@ -47,7 +47,7 @@ export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: string 
           <DayField label={words.one.countsDay} value={day} onChange={setDay} />
         </div>
         <div className="table-scroll">
-          <table className="plain grid" ref={table} onKeyDown={(event) => walkCounts(event, end.finish)}>
+          <table className="plain grid bar-counts" ref={table} onKeyDown={(event) => walkCounts(event, end.finish)}>
             <thead>
               <tr>
                 <td />

@@ -1,4 +1,5 @@
 import { Button } from '@mui/material';
+import { useEffect, useRef } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import { ask } from '../../client/client.ts';
 import { useDraft } from '../../client/drafts.ts';
@@ -10,8 +11,14 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 
+interface BatchNotesProps {
+  readonly batch: BatchDetail;
+  /** The person came to close it: the lesson is where typing begins. */
+  readonly focus: boolean;
+}
+
 /** Notes, the lesson, and the end of a batch. */
-export function BatchNotes({ batch }: { batch: BatchDetail }) {
+export function BatchNotes({ batch, focus }: BatchNotesProps) {
   const { batches: words, frame } = useWords();
   const days = useDays();
   const note = useDraft(`batch-note:${batch.id}`, batch.batch.note ?? '');
@@ -19,6 +26,11 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
   const [practice, setPractice] = useFollowing(batch.practice);
   const edit = useChange(ask.batches.editBatch.mutate);
   const close = useChange(ask.batches.closeBatch.mutate);
+  const reopen = useChange(ask.batches.reopenBatch.mutate);
+  const lessonField = useRef<HTMLInputElement>(null);
+  useEffect(() => {
+    if (focus) lessonField.current?.focus();
+  }, [focus]);
   const textOrNull = (text: string) => (text.trim() === '' ? null : text);
   return (
     <Section title={words.one.notes}>
@@ -37,7 +49,7 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
         }}
       >
         <TextField label={words.one.note} value={note.value} onChange={note.set} multiline />
-        <TextField label={words.one.lesson} value={lesson.value} onChange={lesson.set} />
+        <TextField label={words.one.lesson} value={lesson.value} onChange={lesson.set} inputRef={lessonField} />
         <FoundDraft found={note.found || lesson.found} />
         <label className="check">
           <input type="checkbox" checked={practice} onChange={(event) => setPractice(event.target.checked)} />
@@ -48,7 +60,12 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
             {words.one.saveNotes}
           </Button>
           {batch.batch.closedOn ? (
-            <span className="soft">{words.one.closedOn(days.short(batch.batch.closedOn))}</span>
+            <>
+              <span className="soft">{words.one.closedOn(days.short(batch.batch.closedOn))}</span>
+              <Button disabled={reopen.state.busy} onClick={() => void reopen.run({ batchId: batch.id })}>
+                {words.one.reopenBatch}
+              </Button>
+            </>
           ) : (
             <Button
               onClick={() => {
@@ -67,6 +84,7 @@ export function BatchNotes({ batch }: { batch: BatchDetail }) {
         </div>
         <ChangeLines {...edit.state} />
         <ChangeLines {...close.state} />
+        <ChangeLines {...reopen.state} />
       </form>
     </Section>
   );

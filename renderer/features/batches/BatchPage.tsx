@@ -45,13 +45,13 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
       <StaleCalendar batchId={batch.id} />
       <Stream stream={batch.stream} />
       <div className="columns wide-left">
-        <Timetable batch={batch} />
+        <Timetable batch={batch} open={open?.startsWith('day-') ? open.replace('day-', '') : null} />
         <div>
           <BarCounts batch={batch} focus={open?.startsWith('counts') ? open.replace(/^counts-?/, '') : null} />
           <BatchBoxes batch={batch} focus={open === 'place'} />
           <BatchExpected batch={batch} />
           <BatchSightings batch={batch} focus={open === 'seen'} />
-          <BatchNotes batch={batch} />
+          <BatchNotes batch={batch} focus={open === 'close'} />
         </div>
       </div>
       <BatchHistory batchId={batch.id} />
@@ -66,7 +66,25 @@ function BatchHistory({ batchId }: { batchId: string }) {
 
 function Acts({ batch }: { batch: BatchDetail }) {
   const { batches: words } = useWords();
-  if (batch.placements.length === 0) return null;
+  return (
+    <>
+      <Button onClick={() => goTo(another(batch))}>{words.one.another}</Button>
+      {batch.placements.length > 0 ? <BoxActs batch={batch} /> : null}
+    </>
+  );
+}
+
+/** The start form as this batch was begun, for today. */
+function another({ batch, method, breeder, builder }: BatchDetail): string {
+  const asked = new URLSearchParams({ method: batch.methodCopyId ?? method });
+  if (breeder) asked.set('mother', breeder.code);
+  if (builder) asked.set('builder', builder.code);
+  if (batch.cellsPlanned) asked.set('cells', String(batch.cellsPlanned));
+  return `/batches/new?${asked}`;
+}
+
+function BoxActs({ batch }: { batch: BatchDetail }) {
+  const { batches: words } = useWords();
   return (
     <>
       <Button variant="outlined" onClick={() => goTo(`/boxes/looks?batch=${batch.id}`)}>
@@ -92,6 +110,7 @@ function Facts({ batch }: { batch: BatchDetail }) {
         {batch.breeder && batch.builder ? ', ' : ''}
         {batch.builder ? <HiveIn sentence={one.builder} hive={batch.builder} /> : null}
         {batch.practice ? `, ${words.batches.practice}` : ''}
+        {batch.closedOn ? `, ${one.closedLine(days.short(batch.closedOn))}` : ''}
       </p>
       <p>
         <strong>
@@ -102,7 +121,7 @@ function Facts({ batch }: { batch: BatchDetail }) {
       <p className="soft">
         {one.reckonedFrom} {factText(reckonedFrom)}.
       </p>
-      {batch.flight ? (
+      {batch.flight && batch.state !== 'closed' ? (
         <p>
           <FlightLines flight={batch.flight} />
         </p>

@@ -29,14 +29,21 @@ export function Batches() {
         .filter(({ lines }) => lines.length > 0)
         .map(({ state, lines }) => (
           <Section key={state} title={words[state]}>
-            <BatchTable caption={words[state]} lines={lines} />
+            <BatchTable caption={words[state]} lines={lines} closed={state === 'closed'} />
           </Section>
         ))}
     </Page>
   );
 }
 
-function BatchTable({ caption, lines }: { caption: string; lines: readonly BatchLine[] }) {
+interface BatchTableProps {
+  readonly caption: string;
+  readonly lines: readonly BatchLine[];
+  /** Nothing lies ahead of closed ones; what they taught stands there instead. */
+  readonly closed: boolean;
+}
+
+function BatchTable({ caption, lines, closed }: BatchTableProps) {
   const words = useWords();
   const { columns } = words.batches;
   const days = useDays();
@@ -67,7 +74,9 @@ function BatchTable({ caption, lines }: { caption: string; lines: readonly Batch
         },
         { key: 'stream', title: columns.stream, cell: (line) => <SmallStream stream={line.stream} /> },
         { key: 'counts', title: columns.counts, cell: (line) => <Counts line={line} /> },
-        { key: 'next', title: columns.next, cell: (line) => <Next line={line} /> },
+        closed
+          ? { key: 'lesson', title: columns.lesson, cell: (line) => line.lesson ?? '' }
+          : { key: 'next', title: columns.next, cell: (line) => <Next line={line} /> },
       ]}
     />
   );
@@ -99,7 +108,12 @@ function Counts({ line: { tally } }: { line: BatchLine }) {
 function Next({ line }: { line: BatchLine }) {
   const { batches: words, stepTitles } = useWords();
   const days = useDays();
-  if (line.state === 'closed' || !line.next) return <span className="soft">{words.nothingNext}</span>;
+  if (!line.next)
+    return (
+      <span className="soft">
+        {words.nothingNext}; <a href={`#/batches/${line.id}?open=close`}>{words.closeNext}</a>
+      </span>
+    );
   return (
     <span>
       {stepTitles[line.next.step as keyof typeof stepTitles]},{' '}

@@ -12,7 +12,7 @@ import { DayField } from '../../components/DayField.tsx';
 import { enterAdvances } from '../../components/enter-advances.ts';
 import { FoundDraft } from '../../components/FoundDraft.tsx';
 import { Page } from '../../components/Page.tsx';
-import { goTo } from '../../components/routes.ts';
+import { goTo, useRoute } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useTemperatureUnit, useToday, useWords } from '../../components/words.ts';
@@ -22,6 +22,7 @@ import {
   type BatchForm,
   batchStart,
   chosenMethod,
+  givenForm,
   hive,
   isNoNumber,
   methodChoices,
@@ -58,8 +59,15 @@ const OWN_FIELDS = [
 function StartForm({ offer }: { offer: BatchFormOffer }) {
   const { batches: words } = useWords();
   const today = useToday();
-  const [blank] = useState(() => startingForm(offer, today));
-  const { value: form, set: setForm, found, forget } = useDraft('new-batch', blank);
+  const { query } = useRoute();
+  const [blank] = useState(() => ({ ...startingForm(offer, today), ...givenForm(offer, query) }));
+  const asked = query.toString();
+  const {
+    value: form,
+    set: setForm,
+    found,
+    forget,
+  } = useDraft(asked === '' ? 'new-batch' : `new-batch:${asked}`, blank);
   const unit = useTemperatureUnit();
   const [ids] = useState(() => ({ batch: newId(), breeder: newId(), builder: newId() }));
   const start = useChange(ask.batches.startBatch.mutate);
@@ -93,6 +101,7 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
         </div>
       </form>
       <div>
+        <Lessons form={form} offer={offer} />
         {input ? <StartDays input={input} onTake={(day) => change({ day })} /> : null}
         {input ? <ClashesPreview input={input} /> : null}
         <Section title={words.form.timetable}>
@@ -100,6 +109,30 @@ function StartForm({ offer }: { offer: BatchFormOffer }) {
         </Section>
       </div>
     </div>
+  );
+}
+
+/** As many as are read before a start. */
+const LESSONS_SHOWN = 3;
+
+/** What earlier batches by the same method taught, where it is of use. */
+function Lessons({ form, offer }: { form: BatchForm; offer: BatchFormOffer }) {
+  const { batches: words } = useWords();
+  const lessons = offer.lessons.filter(({ method }) => method === form.method).slice(0, LESSONS_SHOWN);
+  if (lessons.length === 0) return null;
+  return (
+    <Section title={words.form.lessons}>
+      <dl className="facts">
+        {lessons.map(({ batchId, batch, lesson }) => (
+          <div key={batchId} style={{ display: 'contents' }}>
+            <dt>
+              <a href={`#/batches/${batchId}`}>{batch}</a>
+            </dt>
+            <dd>{lesson}</dd>
+          </div>
+        ))}
+      </dl>
+    </Section>
   );
 }
 

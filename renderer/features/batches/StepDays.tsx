@@ -1,9 +1,9 @@
 import { Button } from '@mui/material';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import type { SlipChange } from '../../../shared/contract/slip.ts';
 import type { TimetableLine } from '../../../shared/contract/timetable.ts';
-import { dayOfIso, earlierOf, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import { addDays, dayOfIso, earlierOf, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { newId } from '../../client/hooks.ts';
 import { DayField } from '../../components/DayField.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -12,18 +12,27 @@ import { useToday, useWords } from '../../components/words.ts';
 interface StepDaysProps {
   readonly batch: BatchDetail;
   readonly line: TimetableLine;
+  /** The person came to put the job off: the day is where typing begins. */
+  readonly focus: boolean;
   readonly onSlip: (slip: SlipChange) => void;
   /** The sentence about one of its fields, when the last change was refused for it. */
   readonly problem: (...fields: readonly string[]) => string | null;
 }
 
 /** An open job was done on another day, or is put on another day of its window. */
-export function StepDays({ batch, line, onSlip, problem }: StepDaysProps) {
+export function StepDays({ batch, line, focus, onSlip, problem }: StepDaysProps) {
   const { one } = useWords().batches;
   const today = useToday();
   const [doneOn, setDoneOn] = useState<IsoDay | null>(isoOfDay(earlierOf(dayOfIso(line.expected), dayOfIso(today))));
-  const [movedTo, setMovedTo] = useState<IsoDay | null>(line.expected);
+  const tomorrow = isoOfDay(addDays(dayOfIso(today), 1));
+  const [movedTo, setMovedTo] = useState<IsoDay | null>(focus ? tomorrow : line.expected);
   const [reason, setReason] = useState('');
+  const moving = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (!focus) return;
+    moving.current?.scrollIntoView({ block: 'center' });
+    moving.current?.querySelector('input')?.select();
+  }, [focus]);
   const about = { id: newId(), batchId: batch.id, step: line.step };
   return (
     <div className="row">
@@ -43,6 +52,7 @@ export function StepDays({ batch, line, onSlip, problem }: StepDaysProps) {
         </div>
       </form>
       <form
+        ref={moving}
         className="stack"
         style={{ flex: '1 1 220px' }}
         onSubmit={(event) => {

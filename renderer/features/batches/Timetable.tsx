@@ -11,19 +11,25 @@ import { Section } from '../../components/Section.tsx';
 import { useDays, useSentences, useWords } from '../../components/words.ts';
 import { StepDays } from './StepDays.tsx';
 
+interface TimetableProps {
+  readonly batch: BatchDetail;
+  /** The step whose day the person came to change. */
+  readonly open: string | null;
+}
+
 /** Every step with its day, its window and how it stands; what, why, caution and source open below it. */
-export function Timetable({ batch }: { batch: BatchDetail }) {
+export function Timetable({ batch, open }: TimetableProps) {
   const { batches: words } = useWords();
   const slip = useSlip();
   const problem = useProblemOf(slip.state.refusal);
-  const [told, setTold] = useState<string | null>(null);
+  const [told, setTold] = useState(open);
   const { columns } = words.one;
   const days = useDays();
   return (
     <Section title={words.one.timetable}>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that may scroll must be reachable by keyboard */}
       <div role="group" className="table-scroll" tabIndex={0} aria-label={words.one.timetable}>
-        <table className="plain">
+        <table className="plain timetable">
           <thead>
             <tr>
               <th scope="col">{columns.day}</th>
@@ -56,6 +62,7 @@ export function Timetable({ batch }: { batch: BatchDetail }) {
                       <StepDays
                         batch={batch}
                         line={line}
+                        focus={line.step === open}
                         onSlip={(change) => void slip.propose(change)}
                         problem={problem}
                       />

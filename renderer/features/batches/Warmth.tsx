@@ -25,7 +25,7 @@ export function Warmth({ batch }: { batch: BatchDetail }) {
     if (!unreadable) void slip.propose({ kind: 'warmth', change: { batchId: batch.id, sealedCelsius: celsius } });
   };
   return (
-    <form className="stack" onSubmit={submit}>
+    <form className="stack" style={{ marginTop: 18 }} onSubmit={submit}>
       <TextField
         label={one.warmth}
         value={typed}

@@ -1,5 +1,5 @@
 import type { BatchFormOffer, BatchStart } from '../../../shared/contract/batches.ts';
-import type { IsoDay } from '../../../shared/kernel/day.ts';
+import { type IsoDay, isIsoDay } from '../../../shared/kernel/day.ts';
 import { type BuilderType, type Comb, METHODS, type Method } from '../../../shared/model/method.ts';
 import type { Step } from '../../../shared/model/step.ts';
 import { parseDegrees, type TemperatureUnit } from '../../../shared/text/degrees.ts';
@@ -61,6 +61,15 @@ export function startingForm(offer: BatchFormOffer, today: IsoDay): BatchForm {
     celsius: '',
     practice: false,
   };
+}
+
+/** What the address asks for: another batch like one, or one with a certain hive, from the day that hive is free. */
+export function givenForm(offer: BatchFormOffer, query: URLSearchParams): Partial<BatchForm> {
+  const given = (['mother', 'builder', 'cells', 'day'] as const).flatMap((field) => {
+    const text = query.get(field);
+    return text === null || (field === 'day' && !isIsoDay(text)) ? [] : [[field, text] as const];
+  });
+  return { ...chosenMethod(offer, query.get('method') ?? ''), ...Object.fromEntries(given) };
 }
 
 const wholeNumber = (text: string): number | null => (/^\d{1,3}$/.test(text.trim()) ? Number(text) : null);

@@ -1,5 +1,5 @@
 import { Button } from '@mui/material';
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, type ReactNode, useState } from 'react';
 import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import { PLACEMENT_ENDS, type PlacementEnd } from '../../../shared/model/mating-box.ts';
 import { ask } from '../../client/client.ts';
@@ -21,8 +21,8 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
   const { boxes: words, looks, frame } = useWords();
   const days = useDays();
   const history = useRecordHistory('box', box.id);
-  const facts: readonly (readonly [string, string | null])[] = [
-    [words.columns.batch, box.batch],
+  const facts: readonly (readonly [name: string, value: ReactNode])[] = [
+    [words.columns.batch, box.batch && <a href={`#/batches/${box.batchId}`}>{box.batch}</a>],
     [words.columns.mother, box.breeder],
     [words.columns.placed, box.placedOn && days.short(box.placedOn)],
     [words.columns.first, box.firstLookOn && days.short(box.firstLookOn)],
@@ -48,11 +48,12 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
       acts={<Button onClick={onClose}>{frame.close}</Button>}
     >
       <dl className="facts" style={{ marginBottom: 14 }}>
-        {facts.map(([name, text]) =>
-          text ? (
-            <div key={`${name} ${text}`} style={{ display: 'contents' }}>
+        {facts.map(([name, value], place) =>
+          value ? (
+            // biome-ignore lint/suspicious/noArrayIndexKey: fixed places, some of the same name
+            <div key={place} style={{ display: 'contents' }}>
               <dt>{name}</dt>
-              <dd>{text}</dd>
+              <dd>{value}</dd>
             </div>
           ) : null,
         )}

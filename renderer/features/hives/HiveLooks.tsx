@@ -27,8 +27,8 @@ export function HiveLooks({ hive }: { hive: HiveDetail }) {
             <dd>
               {[
                 look.note,
-                look.strength ? `${words.one.strength}: ${look.strength}` : null,
-                look.food ? `${words.one.food}: ${look.food}` : null,
+                look.strength ? words.one.strengthSeen(look.strength) : null,
+                look.food ? words.one.foodSeen(look.food) : null,
               ]
                 .filter(Boolean)
                 .join(' · ')}{' '}

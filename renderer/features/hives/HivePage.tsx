@@ -77,7 +77,25 @@ function Standing({ hive }: { hive: HiveDetail }) {
       {hive.batchesFed > 0 ? (
         <p>{hive.freeFrom ? words.one.freeFrom(days.short(hive.freeFrom)) : words.one.freeNow}</p>
       ) : null}
+      <StartWith hive={hive} />
     </div>
+  );
+}
+
+/** A batch with this hive in the part it has this season; as a builder not before the day it is free. */
+function StartWith({ hive }: { hive: HiveDetail }) {
+  const { hives: words } = useWords();
+  const { code, roles, freeFrom } = hive;
+  const day = freeFrom ? `&day=${freeFrom}` : '';
+  return (
+    <p className="acts no-print">
+      {roles.includes('builder') ? (
+        <a href={`#/batches/new?builder=${encodeURIComponent(code)}${day}`}>{words.one.startAsBuilder}</a>
+      ) : null}
+      {roles.includes('breeder') ? (
+        <a href={`#/batches/new?mother=${encodeURIComponent(code)}`}>{words.one.startAsMother}</a>
+      ) : null}
+    </p>
   );
 }
 

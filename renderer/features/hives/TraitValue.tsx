@@ -15,7 +15,7 @@ export function TraitValue({ figure: { n, value, enough }, fewest, say, none }: 
   if (value === null) return <span className="soft">{none ?? stock.none}</span>;
   return (
     <span className={enough ? undefined : 'soft'}>
-      <strong>{say ? say(value) : value.toFixed(1)}</strong> <span className="soft nowrap">{stock.n(n)}</span>
+      <strong>{(say ?? stock.figure)(value)}</strong> <span className="soft nowrap">{stock.n(n)}</span>
       {enough ? null : (
         <>
           <br />

@@ -149,6 +149,7 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
     tomorrow: '',
   }[kind];
   const time = words.times[job.timeOfDay];
+  const title = job.ownTitle ?? stepTitles[job.step];
   const isLateMark = kind === 'late' && job.opens === 'mark';
   const mark = (doneOn: IsoDay) => {
     const change = { id: newId(), batchId: job.batchId, step: job.step, doneOn, note: null };
@@ -166,7 +167,7 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
         )}
       </div>
       <div className="what">
-        <strong>{job.ownTitle ?? stepTitles[job.step]}</strong>{' '}
+        <strong>{title}</strong>{' '}
         <a className="nowrap" href={`#/batches/${job.batchId}`}>
           {job.batch}
         </a>
@@ -195,6 +196,16 @@ function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
           {isLateMark ? (
             <Button variant="text" onClick={() => mark(job.expected)}>
               {words.doneThen(days.short(job.expected))}
+            </Button>
+          ) : null}
+          {kind === 'due' && job.latest > days.today ? (
+            <Button
+              variant="text"
+              size="small"
+              aria-label={words.putOffRead(title, job.batch)}
+              onClick={() => goTo(`/batches/${job.batchId}?open=day-${job.step}`)}
+            >
+              {words.putOff}
             </Button>
           ) : null}
         </div>

@@ -13,10 +13,12 @@ export const batches = {
     builder: 'Builder',
     larvae: 'Larvae given',
     next: 'Next',
+    lesson: 'Lesson',
     stream: 'The stream',
     counts: 'Given, taken, sealed, placed, proved',
   },
   nothingNext: 'nothing open',
+  closeNext: 'close it?',
   late: 'late',
   form: {
     title: 'Start a batch',
@@ -47,6 +49,7 @@ export const batches = {
     work: (all: string, days: number, longest: string, day: string) =>
       `The jobs take ${all} on ${days === 1 ? '1 day' : `${days} days`}; the longest day is ${day}, ${longest}.`,
     needed: (things: string) => `Things needed: ${things}.`,
+    lessons: 'What earlier batches taught',
     submit: 'Start the batch',
     noTimetable: 'Fill in method and day to see the days.',
   },
@@ -105,6 +108,7 @@ export const batches = {
     labels: 'Print labels',
     labelsPrinted: (day: string) => `labels printed ${day}`,
     labelsWaiting: 'labels not printed yet',
+    another: 'Start another like it',
     typeLooks: 'Type looks',
     boxColumns: { box: 'Box', placed: 'Put in', last: 'Last look' },
     noLook: 'not looked yet',
@@ -130,6 +134,8 @@ export const batches = {
     removeBatchHint:
       'For a batch that was started by mistake. Bars, counts, days and cells go with it, and a hive that was added in its form and used for nothing else; looks and queens with a number stay. It can be undone.',
     closeBatch: 'Close this batch',
+    reopenBatch: 'Open it again',
+    closedLine: (day: string) => `closed ${day}`,
     closedOn: (day: string) => `Closed on ${day}`,
     gone: 'This batch is not in the workbook.',
   },

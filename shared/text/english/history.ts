@@ -32,6 +32,7 @@ export const CHANGES: Sentences = {
   'start-batch': ({ batch }) => `Start batch ${batch}`,
   'edit-batch': ({ batch }) => `Notes on ${batch}`,
   'close-batch': ({ batch }) => `Close ${batch}`,
+  'reopen-batch': ({ batch }) => `Open ${batch} again`,
   'remove-batch': ({ batch, queens: n, hives = [] }) =>
     `Batch ${batch} taken out${hives.length === 0 ? '' : ` with ${hives.length === 1 ? 'hive' : 'hives'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 queen stays' : `, ${n} queens stay`}`,
   'print-labels': ({ batch }) => `Labels of ${batch} noted as printed`,

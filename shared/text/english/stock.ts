@@ -38,6 +38,7 @@ export const stock = {
   breeder: 'breeder now',
   age: (n: number) =>
     n < 1 ? 'this year’s' : n === 1 ? 'in her 2nd year' : n === 2 ? 'in her 3rd year' : `${n} years old`,
+  figure: oneDecimal,
   n: (n: number) => `n ${n}`,
   kin: {
     'same-hive': (hive) => `raises drones herself: ${hive}`,

@@ -36,6 +36,8 @@ export const today = {
   /** Beside a late job: it was done in time and only now is written down. */
   doneThen: (day: string) => `Done ${day}`,
   doneToday: 'Done today',
+  putOff: 'Put off',
+  putOffRead: (job: string, batch: string) => `Put off: ${job}, ${batch}`,
   yardSheet: 'Print the yard sheet',
   typeSteps: 'Type what was done',
   steps: {

@@ -16,10 +16,12 @@ export const batches: Translation<typeof english> = {
     builder: 'Pflegevolk',
     larvae: 'Larven gegeben',
     next: 'Als Nächstes',
+    lesson: 'Lehre',
     stream: 'Der Strom',
     counts: 'Gegeben, angenommen, verdeckelt, eingesetzt, erwiesen',
   },
   nothingNext: 'nichts offen',
+  closeNext: 'abschließen?',
   late: 'überfällig',
   form: {
     title: 'Serie beginnen',
@@ -50,6 +52,7 @@ export const batches: Translation<typeof english> = {
     work: (all: string, days: number, longest: string, day: string) =>
       `Die Arbeiten dauern ${all} an ${days === 1 ? '1 Tag' : `${days} Tagen`}; der längste Tag ist ${day}, ${longest}.`,
     needed: (things: string) => `Nötig sind: ${things}.`,
+    lessons: 'Was frühere Serien lehrten',
     submit: 'Serie beginnen',
     noTimetable: 'Füllen Sie Verfahren und Tag aus, um die Tage zu sehen.',
   },
@@ -57,7 +60,7 @@ export const batches: Translation<typeof english> = {
     back: 'Serien',
     from: (mother: string) => `von ${mother}`,
     builder: (builder: string) => `Pflegevolk ${builder}`,
-    reckonedFrom: 'Gerechnet von',
+    reckonedFrom: 'Gerechnet ab',
     factStep: (title: string, day: string) => `„${title}“ am ${day}`,
     factAge: (from: number, to: number, day: string) => `Larven ${from} bis ${to} Stunden alt am ${day}`,
     factSeen: (what: string, day: string) => `${what} am ${day}`,
@@ -117,6 +120,7 @@ export const batches: Translation<typeof english> = {
     labels: 'Etiketten drucken',
     labelsPrinted: (day: string) => `Etiketten gedruckt ${day}`,
     labelsWaiting: 'Etiketten noch nicht gedruckt',
+    another: 'Noch eine solche beginnen',
     typeLooks: 'Kontrollen eintragen',
     boxColumns: { box: 'Kästchen', placed: 'Eingesetzt', last: 'Letzte Kontrolle' },
     noLook: 'noch nicht kontrolliert',
@@ -142,6 +146,8 @@ export const batches: Translation<typeof english> = {
     removeBatchHint:
       'Für eine Serie, die aus Versehen begonnen wurde. Leisten, Zahlen, Tage und Zellen gehen mit, auch ein Volk, das im Formular dazukam und sonst für nichts gebraucht wurde; Kontrollen und Königinnen mit Nummer bleiben. Das lässt sich rückgängig machen.',
     closeBatch: 'Diese Serie abschließen',
+    reopenBatch: 'Wieder öffnen',
+    closedLine: (day: string) => `abgeschlossen am ${day}`,
     closedOn: (day: string) => `Abgeschlossen am ${day}`,
     gone: 'Diese Serie steht nicht im Arbeitsbuch.',
   },
@@ -149,7 +155,7 @@ export const batches: Translation<typeof english> = {
     begun: (flies: string, lay: string, comb: string) =>
       `Königinnen können ab ${flies} fliegen. Damit dann Drohnen reif sind, müssen deren Eier bis ${lay} gelegt sein; sicherer ist es, Drohnenwaben bis ${comb} einzuhängen.`,
     colonies: (queens: number, perQueens: number, perBoxes: number) =>
-      `Für ${queens === 1 ? 'eine Königin' : `${queens} Königinnen`} verlangt das Handbuch Drohnenwaben in ${perQueens} Völkern: mindestens acht, über 200 Königinnen eines mehr je 25. Wo andere im Flugkreis Drohnen halten, können weniger genügen; nach der Übung von 60 Völkern auf 1.000 Kästchen wären es ${perBoxes}.`,
+      `Für ${queens === 1 ? 'eine Königin' : `${queens} Königinnen`} verlangt das Handbuch Drohnenwaben in ${perQueens} Völkern: mindestens acht, über 200 Königinnen eines mehr je 25. Wo andere im Flugkreis Drohnen halten, können weniger genügen; nach der Übung von 60 Völkern auf 1.000 Kästchen ${perBoxes === 1 ? 'wäre es eines' : `wären es ${perBoxes}`}.`,
   },
   stream: {
     title: 'Der Strom: von den gegebenen Larven zu den Königinnen in Eilage',

@@ -26,6 +26,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'start-batch': ({ batch }) => `Serie ${batch} begonnen`,
   'edit-batch': ({ batch }) => `Notizen zu ${batch}`,
   'close-batch': ({ batch }) => `${batch} abgeschlossen`,
+  'reopen-batch': ({ batch }) => `${batch} wieder geöffnet`,
   'remove-batch': ({ batch, queens: n, hives = [] }) =>
     `Serie ${batch} herausgenommen${hives.length === 0 ? '' : ` mit ${hives.length === 1 ? 'Volk' : 'den Völkern'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 Königin bleibt' : `, ${n} Königinnen bleiben`}`,
   'print-labels': ({ batch }) => `Etiketten von ${batch} als gedruckt vermerkt`,

@@ -50,6 +50,10 @@ export const hives: Translation<typeof english> = {
     nothing: 'nichts',
     freeFrom: (day: string) => `Frei als Pflegevolk ab ${day}`,
     freeNow: 'Jetzt frei als Pflegevolk',
+    startAsBuilder: 'Eine Serie in ihm beginnen',
+    startAsMother: 'Eine Serie aus ihm beginnen',
+    strengthSeen: (n: number) => `Stärke ${n} von 5`,
+    foodSeen: (n: number) => `Futter ${n} von 5`,
     asBuilder: 'Als Pflegevolk',
     asMother: 'Als Mutter',
     columns: {

@@ -58,7 +58,7 @@ export const queens: Translation<typeof english> = {
   one: {
     title: (number: string) => `Königin ${number}`,
     known: 'Was bekannt ist',
-    born: 'Geschlüpft um',
+    born: 'Geschlüpft etwa',
     bornIn: 'Geboren',
     mother: 'Mutter',
     mothers: 'Ihre Mütter, in der Zeit zurück',

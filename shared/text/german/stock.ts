@@ -23,6 +23,7 @@ export const stock: Translation<typeof english> = {
   sortBy: (column: string) => `Ordnen nach ${column}`,
   breeder: 'jetzt Zuchtvolk',
   age: (n: number) => (n < 1 ? 'aus diesem Jahr' : n === 1 ? 'im 2. Jahr' : n === 2 ? 'im 3. Jahr' : `${n} Jahre alt`),
+  figure: oneDecimal,
   n: (n: number) => `n ${n}`,
   none: 'keine Bewertung',
   notTested: 'nicht geprüft',
@@ -36,7 +37,7 @@ export const stock: Translation<typeof english> = {
     'Sanftmut und Wabensitz sind Mittel; beim Schwarmtrieb gilt der niedrigste Wert. Weniger als 4 Bewertungen sagen wenig.',
     'Ein Gefriertest sagte bei Völkern, die nicht darauf ausgelesen waren, die Milben nicht voraus. Mindestens zwei Nadeltests.',
     'Bei wie vielen Milben man handeln muss, sagt Ihre örtliche Beratung; oft 1 bis 3 je 100 Bienen.',
-    'Züchten Sie aus mehreren Müttern: nicht mehr als ein Drittel der Königinnen aus einer, und Drohnen aus anderen.',
+    'Züchten Sie aus mehreren Müttern: nicht mehr als ein Drittel der Königinnen aus einer, und Drohnen aus anderen. Verwandtschaft wird gezeigt, soweit Ihr Verzeichnis sie kennt; wo keine steht, ist vielleicht keine bekannt.',
   ],
   traits: {
     gentleness: {

@@ -43,6 +43,8 @@ export const today: Translation<typeof english> = {
   },
   doneThen: (day: string) => `Erledigt am ${day}`,
   doneToday: 'Heute erledigt',
+  putOff: 'Verschieben',
+  putOffRead: (job: string, batch: string) => `Verschieben: ${job}, ${batch}`,
   yardSheet: 'Standzettel drucken',
   typeSteps: 'Erledigtes eintragen',
   steps: {

@@ -111,6 +111,10 @@ describe('days in words', () => {
     expect(shortDay(THURSDAY, 'year-first', 'de')).toBe('Do 2026-05-14');
     expect(paperDay(THURSDAY, 'year-first', 'de')).toBe('Do 14. Mai');
     expect(weekdayLetters(THURSDAY, 'de')).toBe('Do');
+    // A month cut short loses its point, as on wall calendars: a sentence that ends with the day would have two.
+    expect(shortDay('2026-04-27', 'day-first', 'de')).toBe('Mo 27. Apr');
+    expect(shortDay('2026-04-27', 'month-first', 'de')).toBe('Mo Apr 27');
+    expect(datedDay('2025-12-01', '2026-05-21', 'day-first', 'de')).toBe('Mo 1. Dez 2025');
     expect([1, 3, 5, 12].map((month) => monthName(month, 'de'))).toEqual(['Januar', 'März', 'Mai', 'Dezember']);
   });
 });

@@ -19,3 +19,7 @@ test('follows the order of days the person wants', () => {
   expect(instantText(noon, 'month-first')).toMatch(/^[A-Z][a-z]{2} May 1\d, 2026, /);
   expect(instantText(noon, 'year-first')).toMatch(/^[A-Z][a-z]{2} 2026-05-1\d, /);
 });
+
+test('in German a month cut short has no point', () => {
+  expect(instantText('2026-04-27T12:00:00.000Z', 'day-first', 'de')).toMatch(/^[A-Z][a-z] 2\d\. Apr 2026, /);
+});

@@ -3,6 +3,7 @@ import {
   ANCHORS,
   batchStart,
   firstAnchor,
+  givenForm,
   hive,
   isNoNumber,
   startingForm,
@@ -17,6 +18,7 @@ const offer = {
   breeders: [{ id: 'h3', code: 'H03', name: null }],
   builders: [],
   methodCopies: [],
+  lessons: [],
   last: null,
 };
 const ids = { batch: 'b', breeder: 'new-mother', builder: 'new-builder' };
@@ -34,6 +36,21 @@ test('a typed form is what the operation takes', () => {
     comb: 'drawn',
   });
   expect(batchStart({ ...form, day: null }, offer, ids)).toBeNull();
+});
+
+test('the address asks for another batch like one, or for a hive from the day it is free', () => {
+  const asked = (query: string) => givenForm(offer, new URLSearchParams(query));
+  expect(asked('method=comb-strip&mother=H03&builder=H12&cells=20')).toEqual({
+    method: 'comb-strip',
+    methodCopyId: null,
+    anchorStep: firstAnchor('comb-strip'),
+    mother: 'H03',
+    builder: 'H12',
+    cells: '20',
+  });
+  expect(asked('builder=H04&day=2026-05-30')).toEqual({ builder: 'H04', day: '2026-05-30' });
+  expect(asked('')).toEqual({});
+  expect(asked('method=none&day=soon')).toEqual({});
 });
 
 test('an empty hive or number is not said, not nothing', () => {

@@ -12,6 +12,7 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'start-batch': [{ did: 'start-batch', batch }, 'Start batch 26-07'],
   'edit-batch': [{ did: 'edit-batch', batch }, 'Notes on 26-07'],
   'close-batch': [{ did: 'close-batch', batch }, 'Close 26-07'],
+  'reopen-batch': [{ did: 'reopen-batch', batch }, 'Open 26-07 again'],
   'remove-batch': [{ did: 'remove-batch', batch, queens: 0, hives: ['H12'] }, 'Batch 26-07 taken out with hive H12'],
   'print-labels': [{ did: 'print-labels', batch }, 'Labels of 26-07 noted as printed'],
   'add-bar': [{ did: 'add-bar', batch, bar: 3 }, 'Add bar 3 to 26-07'],

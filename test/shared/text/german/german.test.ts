@@ -22,6 +22,21 @@ function missingIn(under: Tree, over: unknown, path: readonly string[] = []): re
   });
 }
 
+const sentencesIn = (text: string): number =>
+  (text.replace(/J\. Apic\. Res\.|z\. B\./g, '').match(/[.!?](?= |$)/g) ?? []).length;
+
+/** Keys whose German words end fewer sentences than the English ones. */
+function fewerSentences(under: object, over: unknown, path: readonly string[] = []): readonly string[] {
+  return Object.entries(under).flatMap(([key, words]: [string, unknown]) => {
+    const said =
+      typeof over === 'object' && over !== null ? Object.entries(over).find(([one]) => one === key)?.[1] : null;
+    const here = [...path, key];
+    if (typeof words === 'object' && words !== null) return fewerSentences(words, said, here);
+    if (typeof words !== 'string' || typeof said !== 'string') return [];
+    return sentencesIn(said) < sentencesIn(words) ? [here.join('.')] : [];
+  });
+}
+
 /** Words that were added in English and wait for their German ones; the list may only become shorter. */
 const WAITING = readFileSync(new URL('waiting.txt', import.meta.url), 'utf8')
   .split('\n')
@@ -51,6 +66,17 @@ describe('German', () => {
   test('keeps the number of cautions, and quotes as Germans do', () => {
     expect(german.cautions?.list).toHaveLength(english.cautions.list.length);
     expect(JSON.stringify(german)).not.toMatch(/[“][A-ZÄÖÜa-zäöü][^“”„]*”/);
+  });
+
+  test('loses no sentence on the way', () => {
+    expect(fewerSentences(english, german)).toEqual([]);
+  });
+
+  test('counts one colony as one, and writes a score with a comma', () => {
+    const { batches, stock } = wordsOf('de');
+    expect(batches.drones.colonies(14, 8, 1)).toMatch(/ wäre es eines\.$/);
+    expect(batches.drones.colonies(40, 8, 3)).toMatch(/ wären es 3\.$/);
+    expect(stock.figure(3.94)).toBe('3,9');
   });
 
   test('what is missing is said in English', () => {

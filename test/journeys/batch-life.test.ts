@@ -1,0 +1,105 @@
+// From one batch to the next: a job is put off, a batch is closed and opened again, and another is begun like it, with
+// what earlier ones taught beside the form.
+import { expect, test } from 'vitest';
+import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
+import { ask } from './own-yard.ts';
+import { choose, PLAIN, show } from './pages.ts';
+
+const house = prepareHouse(DEMO_DAY, openDemo);
+
+test('a job on Today is put off to another day of its window, with the reason', async () => {
+  const { page } = house();
+  await show(page, '/today');
+  await page.getByRole('button', { name: 'Put off: Count the cells taken, 26-05' }).press('Enter');
+  await page.getByRole('heading', { name: '26-05' }).waitFor();
+  // The day is where typing begins, and tomorrow is offered.
+  await expect.poll(() => page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('Fri 22 May');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('Rain all day');
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Save, and let the days move' }).press('Enter');
+  await page.getByRole('row', { name: /^Fri 22 May Count the cells taken/ }).waitFor();
+  await page.keyboard.press('Control+1');
+  await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
+  const due = page.getByRole('region', { name: 'Do', exact: true });
+  await due.getByText('First look for eggs').waitFor();
+  await expect.poll(() => due.getByText('Count the cells taken').count()).toBe(0);
+  // On its last day a job cannot be put off any more.
+  expect(await due.getByRole('button', { name: /^Put off: Put the cells in the boxes, 26-03/ }).count()).toBe(0);
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
+test('a batch with nothing open is closed with its lesson, stands among the closed ones, and is opened again', async () => {
+  const { page } = house();
+  await show(page, '/batches');
+  await page
+    .getByRole('row', { name: /^26-06/ })
+    .getByRole('link', { name: 'close it?' })
+    .press('Enter');
+  const lesson = page.getByLabel('Lesson for next year, in one sentence');
+  await expect.poll(() => lesson.evaluate((field) => field === document.activeElement)).toBe(true);
+  await page.keyboard.type('Too early for H12.');
+  await page.getByRole('button', { name: 'Close this batch' }).press('Enter');
+  await page.getByText('from H07 Berta, builder H12, closed Thu 21 May').waitFor();
+  await expect.poll(() => page.getByText('Mating flights').count()).toBe(0);
+  await page.keyboard.press('Control+2');
+  const closed = page.getByRole('region', { name: 'Closed' });
+  await closed.getByRole('row', { name: /^26-06.*Too early for H12\.$/ }).waitFor();
+  await closed.getByRole('link', { name: '26-06' }).press('Enter');
+  await page.getByRole('button', { name: 'Open it again' }).press('Enter');
+  await page.getByRole('button', { name: 'Close this batch' }).waitFor();
+  await page.getByText('Mating flights').waitFor();
+  expect(await lesson.inputValue()).toBe('Too early for H12.');
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
+test('another batch is begun like one before, beside what earlier ones taught', async () => {
+  const { page } = house();
+  const batches = (await ask(page, 'query', 'batches.listBatches')) as readonly { id: string; code: string }[];
+  await show(page, `/batches/${batches.find(({ code }) => code === '25-04')?.id}`);
+  await page.getByRole('button', { name: 'Start another like it' }).press('Enter');
+  await page.getByLabel('Mother (breeder)').waitFor();
+  const typed = await Promise.all(
+    ['Mother (breeder)', 'Builder', 'Cells'].map((name) => page.getByLabel(name, { exact: true }).inputValue()),
+  );
+  expect([await page.getByLabel('Method').inputValue(), ...typed]).toEqual(['larva-grafting', 'H03', 'H09', '24']);
+  const lessons = page.getByRole('region', { name: 'What earlier batches taught' });
+  await lessons.getByText('Too early for H12.').waitFor();
+  await page.getByLabel('Method').selectOption({ label: 'Flat comb' });
+  await expect.poll(() => lessons.count()).toBe(0);
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
+test('a batch is begun from the page of its builder, on the day the builder is free', async () => {
+  const { page } = house();
+  await show(page, '/hives/demo-hive-H04');
+  await page.getByText('strength 5 of 5 · food 3 of 5').waitFor();
+  await page.getByRole('link', { name: 'Start a batch in it' }).press('Enter');
+  await page.getByText('Saturday 30 May 2026').first().waitFor();
+  expect(await page.getByLabel('Builder', { exact: true }).inputValue()).toBe('H04');
+  await show(page, '/hives/demo-hive-H03');
+  await page.getByRole('link', { name: 'Start a batch from it' }).press('Enter');
+  await expect.poll(() => page.getByLabel('Mother (breeder)').inputValue()).toBe('H03');
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
+test('the card of a box leads to its batch', async () => {
+  const { page } = house();
+  const boxes = (await ask(page, 'query', 'boxes.listBoxes')) as readonly { id: string; code: string }[];
+  await show(page, `/boxes?box=${boxes.find(({ code }) => code === 'K03')?.id}`);
+  await page.getByRole('link', { name: '26-01', exact: true }).first().press('Enter');
+  await page.getByRole('heading', { level: 1, name: /^26-01/ }).waitFor();
+}, 60_000);
+
+test('in German the timetable with its buttons and all four counts of a bar are in sight side by side', async () => {
+  const { page } = house();
+  await choose(page, { ...PLAIN, language: 'de' });
+  const batches = (await ask(page, 'query', 'batches.listBatches')) as readonly { id: string; code: string }[];
+  await show(page, `/batches/${batches.find(({ code }) => code === '25-07')?.id}`);
+  await page.getByText('weggenommen').waitFor();
+  const hidden = () =>
+    page
+      .locator('table:is(.bar-counts, .timetable)')
+      .evaluateAll((tables) => tables.map((it) => Math.max(0, it.scrollWidth - (it.parentElement?.clientWidth ?? 0))));
+  await expect.poll(hidden).toEqual([0, 0]);
+}, 60_000);
