@@ -1,6 +1,6 @@
 import { fullDay, paperDay } from '../../shared/text/day-text.ts';
 import { flowingPaper } from './flowing-paper.ts';
-import type { Handout, HandoutRow } from './timetable-pdf.ts';
+import type { Handout, HandoutRow } from './timetable-frame.ts';
 
 /** What stands in for a day or number that the class fills in. */
 const GAP = '________';
@@ -21,9 +21,10 @@ export async function largeTimetablePdf(handout: Handout): Promise<{ readonly by
   });
   page.heading(title, 'H1');
   page.paragraph(variant === 'dates' ? said.start(fullDay(handout.larvaeGivenOn, dateOrder, language)) : said.noStart);
-  const cells = ({ day, daysAfterLarvae, title: step, what, handsOff }: HandoutRow): readonly string[] => [
+  const cells = ({ day, daysAfterLarvae, bees, title: step, what, handsOff }: HandoutRow): readonly string[] => [
     variant === 'gaps' ? GAP : String(daysAfterLarvae),
     ...(variant === 'day-numbers' ? [] : [variant === 'dates' ? paperDay(day, dateOrder, language) : GAP]),
+    bees,
     handsOff ? `${yardSheet.leaveAlone}: ${step}` : step,
     what,
   ];
@@ -31,6 +32,7 @@ export async function largeTimetablePdf(handout: Handout): Promise<{ readonly by
     columns: [
       { title: said.columns.number },
       ...(variant === 'day-numbers' ? [] : [{ title: said.columns.day }]),
+      { title: said.columns.bees },
       { title: said.columns.step },
       { title: said.columns.what },
     ],
@@ -38,5 +40,11 @@ export async function largeTimetablePdf(handout: Handout): Promise<{ readonly by
   });
   page.paragraph(said.caution);
   page.paragraph(said.sources(handout.sources));
+  page.newPage();
+  page.heading(classPapers.glossary.title, 'H2');
+  page.table({
+    columns: [{ title: classPapers.glossary.columns.word }, { title: classPapers.glossary.columns.meaning }],
+    rows: handout.glossary.map(({ word, meaning }) => [word, meaning]),
+  });
   return page.finish();
 }

@@ -2,8 +2,25 @@
 export const handout = {
   title: (method: string) => `${method}: timetable`,
   ruler:
-    'Every stroke is a day, numbered from the day the larvae are given. Hatched: hands off. Framed: queens may emerge. Marks on top: something to do.',
-  columns: { day: 'date', number: 'day', step: 'step', what: 'what we do', notes: 'your own notes' },
+    'Every column is a day, numbered from the day the larvae are given. Hatched: hands off. Framed: queens may emerge. Marks on top: something to do.',
+  /** On these days, counted from the larvae given. */
+  stageDays: (stage: string, from: number, to: number) => `${stage} from day ${from} to day ${to}`,
+  bees: {
+    egg: 'eggs, then young larvae',
+    larva: 'nurse bees feed larvae',
+    sealed: 'sealed, larva turns queen',
+    ready: 'ripe cells, queens stir',
+    virgin: 'virgins ripen, fly, mate',
+    laying: 'mated queens lay',
+  },
+  columns: {
+    day: 'date',
+    number: 'day',
+    bees: 'what the bees do',
+    step: 'step',
+    what: 'what we do',
+    notes: 'your own notes',
+  },
   start: (day: string) => `Larvae given on ${day}.`,
   noStart: 'Day 0 is the day the larvae are given.',
   caution:

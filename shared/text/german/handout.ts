@@ -4,8 +4,24 @@ import type { Translation } from '../translation.ts';
 export const handout: Translation<typeof english> = {
   title: (method: string) => `${method}: Zeitplan`,
   ruler:
-    'Jeder Strich ist ein Tag, gezählt vom Tag der Larvengabe. Schraffiert: Finger weg. Umrandet: Königinnen können schlüpfen. Zeichen oben: etwas zu tun.',
-  columns: { day: 'Datum', number: 'Tag', step: 'Schritt', what: 'was wir tun', notes: 'eigene Notizen' },
+    'Jede Spalte ist ein Tag, gezählt vom Tag der Larvengabe. Schraffiert: Finger weg. Umrandet: Königinnen können schlüpfen. Zeichen oben: etwas zu tun.',
+  stageDays: (stage: string, from: number, to: number) => `${stage} von Tag ${from} bis Tag ${to}`,
+  bees: {
+    egg: 'Eier, junge Larven',
+    larva: 'Ammen füttern Larven',
+    sealed: 'Larve wird Königin',
+    ready: 'Zellen sind reif',
+    virgin: 'Königin fliegt, paart sich',
+    laying: 'Königinnen legen',
+  },
+  columns: {
+    day: 'Datum',
+    number: 'Tag',
+    bees: 'was die Bienen tun',
+    step: 'Schritt',
+    what: 'was wir tun',
+    notes: 'eigene Notizen',
+  },
   start: (day: string) => `Larven gegeben am ${day}.`,
   noStart: 'Tag 0 ist der Tag der Larvengabe.',
   caution:
