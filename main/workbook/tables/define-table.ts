@@ -58,18 +58,18 @@ export function defineTable<Row extends { readonly id: Id }>(
   const rowToRecord = recordReader<Row>(columns);
   const valuesOf = (row: Row) => columns.map(({ field, write }) => write(row[field]));
 
+  const names = columns.map(({ sql }) => quote(sql));
+  const insert = `INSERT INTO ${quotedName} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})`;
+  const update = `UPDATE ${quotedName} SET ${names.map((name) => `${name} = ?`).join(', ')} WHERE "id" = ?`;
+
   return {
     insert(row) {
       guardWrite();
-      const names = columns.map(({ sql }) => quote(sql)).join(', ');
-      statement(`INSERT INTO ${quotedName} (${names}) VALUES (${columns.map(() => '?').join(', ')})`).run(
-        valuesOf(row),
-      );
+      statement(insert).run(valuesOf(row));
     },
     update(row) {
       guardWrite();
-      const sets = columns.map(({ sql }) => `${quote(sql)} = ?`).join(', ');
-      const { changes } = statement(`UPDATE ${quotedName} SET ${sets} WHERE "id" = ?`).run([...valuesOf(row), row.id]);
+      const { changes } = statement(update).run([...valuesOf(row), row.id]);
       if (changes !== 1) throw new Error(`No ${shape.name} with id ${row.id} to update.`);
     },
     remove(id) {
