@@ -154,6 +154,7 @@ import { getMethod } from '../operations/methods/get-method.ts';
 import { saveMethodCopy } from '../operations/methods/save-method-copy.ts';
 import { listNotes } from '../operations/notes/list-notes.ts';
 import { getPrintSetup } from '../operations/print/get-print-setup.ts';
+import { listStaleSheets } from '../operations/print/list-stale-sheets.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
 import { removeLabelSheet } from '../operations/print/remove-label-sheet.ts';
 import { removePrinter } from '../operations/print/remove-printer.ts';
@@ -302,6 +303,7 @@ export const appRouter = group({
   print: group({
     offerLabels: query(OfferLabels, offerLabels),
     previewLabel: query(PreviewLabel, fetched.previewLabel),
+    listStaleSheets: plainQuery(listStaleSheets),
     printLabels: command(LabelChoice, fetched.printLabels),
     printYardSheet: command(PrintYardSheet, fetched.printYardSheet),
     printTimetable: command(PrintTimetable, fetched.printTimetable),

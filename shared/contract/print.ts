@@ -133,8 +133,23 @@ export const PrintYardSheet = z.object({
   columns: z.union([z.literal(1), z.literal(2)]).optional(),
   /** Squares for notes on the back of each page of lines. */
   squaredBack: z.boolean().optional(),
+  /** Made to be looked at only, so nothing is kept of it. */
+  look: z.boolean().optional(),
 });
 export type YardSheetLines = NonNullable<z.infer<typeof PrintYardSheet>['lines']>;
+
+/** A printed yard sheet that no longer says what is right. */
+export interface StaleSheet {
+  readonly walkOn: IsoDay;
+  /** Null = all yards. */
+  readonly yard: string | null;
+  readonly lines: YardSheetLines;
+  readonly printedOn: IsoDay;
+  /** Hives and boxes whose line would differ. */
+  readonly changed: readonly string[];
+  /** Other hives or boxes must be left alone, or other days. */
+  readonly leaveAlone: boolean;
+}
 
 /** A timetable for the class: nothing of it comes from the workbook. */
 export const PrintTimetable = BatchPreview.pick({

@@ -28,7 +28,7 @@ export type ChangeWords =
     }
   | { readonly did: 'give-as-planned'; readonly batch: string }
   | { readonly did: 'set-warmth'; readonly batch: string; readonly celsius: number | null }
-  | { readonly did: 'save-weather'; readonly on: IsoDay }
+  | { readonly did: 'save-weather' | 'print-yard-sheet'; readonly on: IsoDay }
   | { readonly did: 'save-wish' | 'remove-wish'; readonly forWhom: string | null }
   | { readonly did: 'add-boxes'; readonly boxes: string }
   | { readonly did: 'place-cells'; readonly batch: string; readonly boxes: string }

@@ -3,6 +3,7 @@ import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { readPdf } from '../builders/read-pdf.ts';
 import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
+import { ask } from './own-yard.ts';
 import { axeTroubles, show } from './pages.ts';
 
 const house = prepareHouse(DEMO_DAY, openDemo);
@@ -39,5 +40,32 @@ test('the yard sheet in two columns, then for hives, is printed as it was chosen
 
   await section.getByLabel('Large print').check();
   await expect.poll(() => section.getByLabel('Columns').count()).toBe(0);
+  expect(problems).toEqual([]);
+});
+
+test('a corrected result marks the printed yard sheet out of date, until it is printed again', async () => {
+  const { page, problems } = house();
+  await page.reload();
+  await show(page, '/print');
+  await saved(page);
+  const stale = yardSheet(page).getByText(
+    /^The yard sheet for .+, all yards, printed on .+, is out of date: K01\. Print it again\.$/,
+  );
+  await expect.poll(() => stale.count()).toBe(0);
+  const boxes = (await ask(page, 'query', 'boxes.listBoxes')) as { id: string; code: string; lastLookOn: string }[];
+  const box = boxes.find(({ code }) => code === 'K01');
+  await ask(page, 'mutation', 'boxes.recordLook', {
+    ...{ id: 'corrected', boxId: box?.id, lookedOn: box?.lastLookOn, result: 'none' },
+    ...{ strength: null, food: null, note: null, queen: null },
+  });
+  await page.reload();
+  await show(page, '/print');
+  await stale.waitFor();
+  // A look at the new sheet changes nothing; printing it does.
+  await yardSheet(page).getByRole('button', { name: 'Look at it' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+  await stale.waitFor();
+  await saved(page);
+  await expect.poll(() => stale.count()).toBe(0);
   expect(problems).toEqual([]);
 });

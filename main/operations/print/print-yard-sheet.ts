@@ -1,57 +1,49 @@
 import type { z } from 'zod';
-import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import type { PaperFile, PrintYardSheet } from '../../../shared/contract/print.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
-import { compareCodes, shortCodes } from '../../../shared/kernel/box-codes.ts';
-import { dayOfIso, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
+import { shortCodes } from '../../../shared/kernel/box-codes.ts';
+import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
 import { resultKeysWith } from '../../../shared/model/look-key.ts';
 import { type DateOrder, fullDay, paperDay } from '../../../shared/text/day-text.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
-import type { YardSheetDay, YardSheetRow } from '../../paper/yard-sheet-frame.ts';
+import type { YardSheetDay } from '../../paper/yard-sheet-frame.ts';
 import { yardSheetPdf } from '../../paper/yard-sheet-pdf.ts';
-import type { Tables } from '../../workbook/workbook.ts';
-import { BoxReader } from '../box-lines.ts';
-import { handsOffOn, type RunningBatch, runningBatches } from '../hands-off.ts';
-import { hiveLine, hivesInTypingOrder, lastHiveLook } from '../hive-lines.ts';
+import { runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
-import { quietHives } from '../quiet-hives.ts';
 import { storedSettings } from '../stored-settings.ts';
-import { type DayAhead, daysAhead, type OpenJob } from '../week-ahead.ts';
+import { type DayAhead, daysAhead } from '../week-ahead.ts';
 import { workbookWords } from '../workbook-words.ts';
+import { notePrintedSheet } from './printed-sheets.ts';
+import { leaveAlone, titleOf, yardSheetContent } from './yard-sheet-content.ts';
 
 const WEEK_DAYS = 7;
 
 /**
  * The sheet for a walk: to the hives with a job and through the mating boxes, with no box yet a blank one; or to every
- * hive; or blank lines for any yard and day.
+ * hive; or blank lines for any yard and day. What it says is kept, unless it is only looked at, so that it can be told later
+ * whether it still holds.
  */
 export async function printYardSheet(
   deskNow: Desk,
   asked: z.input<typeof PrintYardSheet>,
 ): Promise<Result<PaperFile, Refusal>> {
-  const { yardId, walkOn, paper, large, lines = 'walk', columns = 1, squaredBack = false, week = false } = asked;
+  const { yardId, walkOn, paper, large, lines = 'walk', columns = 1, squaredBack = false, week = false, look } = asked;
   const desk = { ...deskNow, today: walkOn === null ? deskNow.today : dayOfIso(walkOn) };
   const { workbook, today } = desk;
   const { tables } = workbook;
   const { dateOrder: order, resultLetters } = storedSettings(tables.settings);
   const words = workbookWords(desk);
-  const running = runningBatches(tables, today);
-  const ahead = daysAhead(tables, running, today, WEEK_DAYS);
+  const ahead = week && lines !== 'blank' ? daysAhead(tables, runningBatches(tables, today), today, WEEK_DAYS) : null;
+  const content = yardSheetContent(desk, { yardId, lines }, order, words);
   const yard = yardId === null ? null : tables.yards.get(yardId);
-  const rows = {
-    walk: () => [...jobRows(tables, ahead[0]?.jobs ?? [], yardId, words), ...boxRows(desk, yardId, order, words)],
-    hives: () => hiveRows(desk, running, yardId, order, words),
-    blank: () => [],
-  };
   const pdf = await yardSheetPdf({
     words,
     lines,
     yard: yard?.name ?? words.yardSheet.allYards,
     day: fullDay(today, order, words.language),
-    leaveAlone: lines === 'blank' ? [] : leaveAlone(desk, order, words),
-    rows: rows[lines](),
-    week: week && lines !== 'blank' ? ahead.map((day) => weekDay(desk, day, order, words)) : null,
+    ...content,
+    week: ahead?.map((day) => weekDay(desk, day, order, words)) ?? null,
     // A box that was not opened has nothing to ring, and looks at hives are typed without letters.
     keys: lines === 'hives' ? [] : resultKeysWith(resultLetters).filter(({ result }) => result !== 'not-looked'),
     foot: words.yardSheet.foot(workbook.name, fullDay(deskNow.today, order, words.language)),
@@ -61,6 +53,7 @@ export async function printYardSheet(
     squaredBack,
     madeAt: `${isoOfDay(today)}T12:00:00Z`,
   });
+  if (!look) notePrintedSheet(deskNow, { walkOn: isoOfDay(today), yardId, lines });
   return ok({
     name: words.yardSheet.fileName(isoOfDay(today)),
     mediaType: 'application/pdf',
@@ -68,96 +61,6 @@ export async function printYardSheet(
     pages: pdf.pages,
   });
 }
-
-/** The boxes in walking order. */
-function boxRows(
-  { workbook: { tables }, today }: Desk,
-  yardId: string | null,
-  order: DateOrder,
-  words: Words,
-): readonly YardSheetRow[] {
-  const reader = new BoxReader(tables, today);
-  return tables.boxes
-    .where({ retiredOn: null })
-    .filter((box) => yardId === null || box.yardId === yardId)
-    .toSorted((a, b) => a.walkOrder - b.walkOrder)
-    .map((box) => rowOf(reader.line(box), isoOfDay(today), order, words));
-}
-
-/** Every hive in the order in which looks at hives are typed. */
-function hiveRows(
-  desk: Desk,
-  running: readonly RunningBatch[],
-  yardId: string | null,
-  order: DateOrder,
-  words: Words,
-): readonly YardSheetRow[] {
-  const { workbook, today } = desk;
-  const { language, yardSheet } = words;
-  return hivesInTypingOrder(workbook.tables, yardId).map((colony) => {
-    const { code, name, place, yard, handsOff, newQueen } = hiveLine(workbook.tables, running, colony, today);
-    const last = lastHiveLook(workbook.tables, colony.id, isoOfDay(today));
-    const until = [handsOff?.until, newQueen?.until]
-      .filter((day) => day !== undefined)
-      .toSorted()
-      .at(-1);
-    const seen = last ? yardSheet.lastHive(paperDay(last.lookedOn, order, language), last.note) : '';
-    const where = [name, yardId === null ? yard : null, place].filter(Boolean).join(', ');
-    return until === undefined
-      ? { code, kind: 'hive', doing: where, last: seen }
-      : { code, kind: 'hands-off', doing: yardSheet.handsOff(paperDay(until, order, language)), last: where };
-  });
-}
-
-/** What to do at a box, and what is known of it: its batch, and what was seen last. ISO days compare as text. */
-function rowOf(line: BoxLine, today: IsoDay, order: DateOrder, words: Words): YardSheetRow {
-  const seen =
-    line.lastResult && line.lastLookOn
-      ? words.yardSheet.last(words.looks[line.lastResult].name, paperDay(line.lastLookOn, order, words.language))
-      : '';
-  const known = { code: line.code, last: [line.batch, line.breeder, seen].filter(Boolean).join('  ') };
-  if (line.handsOffUntil !== null)
-    return {
-      ...known,
-      kind: 'hands-off',
-      doing: words.yardSheet.handsOff(paperDay(line.handsOffUntil, order, words.language)),
-    };
-  const doing = words.yardSheet.doing[line.state];
-  const from = line.state === 'laying' ? line.sealedBroodLookOn : line.state === 'virgin' ? line.firstLookOn : null;
-  return {
-    ...known,
-    kind: line.state === 'free' ? 'free' : 'look',
-    doing: from === null || from <= today ? doing : words.yardSheet.from(doing, paperDay(from, order, words.language)),
-  };
-}
-
-/** Hives with a job on the day of the walk, before the boxes. */
-function jobRows(
-  tables: Tables,
-  jobs: readonly OpenJob[],
-  yardId: string | null,
-  words: Words,
-): readonly YardSheetRow[] {
-  const here = jobs.filter(
-    ({ colonyId }) => colonyId !== null && (yardId === null || tables.colonies.get(colonyId)?.yardId === yardId),
-  );
-  return [...Map.groupBy(here, ({ codes }) => codes[0] ?? '')]
-    .toSorted(([a], [b]) => compareCodes(a, b))
-    .map(([code, ofHive]) => ({
-      code,
-      kind: 'hive',
-      doing: jobsInWords(ofHive, words),
-      last: [...new Set(ofHive.map(({ batch }) => batch))].join(', '),
-    }));
-}
-
-/** Two jobs have room in a line; of more, the one that came up last, and how many there are. */
-function jobsInWords(jobs: readonly OpenJob[], words: Words): string {
-  const titles = jobs.map((job) => titleOf(job, words));
-  return titles.length <= 2 ? titles.join(', ') : `${titles.at(-1)}, ${words.yardSheet.moreJobs(titles.length - 1)}`;
-}
-
-const titleOf = ({ step, ownTitle }: OpenJob, { stepTitles }: Words): string => ownTitle ?? stepTitles[step];
 
 function weekDay(desk: Desk, { on, jobs }: DayAhead, order: DateOrder, words: Words): YardSheetDay {
   return {
@@ -170,24 +73,4 @@ function weekDay(desk: Desk, { on, jobs }: DayAhead, order: DateOrder, words: Wo
       ),
     leaveAlone: leaveAlone({ ...desk, today: on }, order, words),
   };
-}
-
-/** Hives and boxes that must stay shut today, and until when. */
-function leaveAlone({ workbook: { tables }, today }: Desk, order: DateOrder, words: Words): readonly string[] {
-  const shut = handsOffOn(runningBatches(tables, today), today).flatMap(({ batch, span, colonyId }) => {
-    const until = paperDay(span.to, order, words.language);
-    if (span.place === 'boxes') {
-      const codes = tables.placements
-        .where({ batchId: batch.id, endedOn: null })
-        .flatMap(({ boxId }) => tables.boxes.get(boxId)?.code ?? []);
-      return codes.length === 0 ? [] : [words.yardSheet.leaveAloneOne(shortCodes(codes), until)];
-    }
-    const colony = colonyId === null ? null : tables.colonies.get(colonyId);
-    return colony ? [words.yardSheet.leaveAloneOne(colony.code, until)] : [];
-  });
-  const quiet = quietHives(tables, today).map(({ code, until }) =>
-    words.yardSheet.leaveAloneOne(code, paperDay(until, order, words.language)),
-  );
-  // A hive may be shut for both reasons; with the same last day it is said once.
-  return [...new Set([...shut, ...quiet])];
 }

@@ -36,6 +36,7 @@ export const CHANGES: Sentences = {
   'remove-batch': ({ batch, queens: n, hives = [] }) =>
     `Batch ${batch} taken out${hives.length === 0 ? '' : ` with ${hives.length === 1 ? 'hive' : 'hives'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 queen stays' : `, ${n} queens stay`}`,
   'print-labels': ({ batch }) => `Labels of ${batch} noted as printed`,
+  'print-yard-sheet': ({ on }) => `Yard sheet for ${shortDay(on)} noted as printed`,
   'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
   'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,
   'give-as-planned': ({ batch }) => `Cells of ${batch} given as planned`,

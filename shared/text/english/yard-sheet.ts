@@ -60,6 +60,13 @@ export const yardSheet = {
   papers: { a4: 'A4', letter: 'Letter' },
   large: 'Large print',
   yard: 'Yard',
+  stale: (sheet: { day: string; yard: string; printed: string; codes: string; leaveAlone: boolean }) =>
+    `The yard sheet for ${sheet.day}, ${sheet.yard}, printed on ${sheet.printed}, is out of date: ${[
+      sheet.codes,
+      sheet.leaveAlone ? 'what to leave alone' : '',
+    ]
+      .filter(Boolean)
+      .join(', ')}. Print it again.`,
   lines: 'Lines for',
   linesFor: {
     walk: 'jobs and mating boxes',

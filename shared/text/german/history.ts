@@ -30,6 +30,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'remove-batch': ({ batch, queens: n, hives = [] }) =>
     `Serie ${batch} herausgenommen${hives.length === 0 ? '' : ` mit ${hives.length === 1 ? 'Volk' : 'den Völkern'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 Königin bleibt' : `, ${n} Königinnen bleiben`}`,
   'print-labels': ({ batch }) => `Etiketten von ${batch} als gedruckt vermerkt`,
+  'print-yard-sheet': ({ on }) => `Standzettel für ${shortDay(on, 'day-first', 'de')} als gedruckt vermerkt`,
   'add-bar': ({ batch, bar: number }) => `${bar(number)} zu ${batch} hinzugefügt`,
   'record-bar-counts': ({ batch, bar: number }) => `Zahlen von ${batch}, ${bar(number)}`,
   'give-as-planned': ({ batch }) => `Zellen von ${batch} wie geplant gegeben`,

@@ -59,6 +59,13 @@ export const yardSheet: Translation<typeof english> = {
   papers: { a4: 'A4', letter: 'Letter' },
   large: 'Großdruck',
   yard: 'Stand',
+  stale: (sheet: { day: string; yard: string; printed: string; codes: string; leaveAlone: boolean }) =>
+    `Der Standzettel für ${sheet.day}, ${sheet.yard}, gedruckt am ${sheet.printed}, stimmt nicht mehr: ${[
+      sheet.codes,
+      sheet.leaveAlone ? 'was in Ruhe bleibt' : '',
+    ]
+      .filter(Boolean)
+      .join(', ')}. Drucken Sie ihn neu.`,
   lines: 'Zeilen für',
   linesFor: {
     walk: 'Arbeiten und Begattungskästchen',
