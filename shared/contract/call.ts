@@ -21,3 +21,13 @@ export interface Bridge {
 }
 
 export const CALL_CHANNEL = 'ripecell:call';
+
+/** Questions that are reckoned in a thread of their own: an answer may take seconds on an old computer. */
+export const RECKONED: ReadonlySet<string> = new Set([
+  'season.getHiveStanding',
+  'season.compareStage',
+  'season.getBatchExpectation',
+  'season.getBatchesToSettle',
+  'season.previewDrawn',
+  'season.previewPlan',
+]);

@@ -70,3 +70,30 @@ test('a form typed in before the half-typed things were listed is there again', 
   await page.getByText('Typed before and not saved yet.').waitFor();
   expect(await cells.inputValue()).toBe('24');
 }, 60_000);
+
+test('reckonings that take long leave lines free for what is saved', async () => {
+  const { page } = house();
+  await turnTo(page, 1);
+  const underWay = new Set<string>();
+  let most = 0;
+  const hold = async (route: Route) => {
+    const body = route.request().postData() ?? '';
+    if (!body.includes('season.getBatchExpectation')) return route.fallback();
+    underWay.add(body);
+    most = Math.max(most, underWay.size);
+    await new Promise((later) => setTimeout(later, 150));
+    underWay.delete(body);
+    await route.fallback();
+  };
+  await page.route('**/call', hold);
+  await page.evaluate(() => {
+    window.location.hash = '/season?tab=plan';
+  });
+  await page.getByRole('heading', { level: 2, name: 'Week by week' }).waitFor();
+  await expect.poll(() => most).toBe(2);
+  // All are answered in the end: no batch is left without what is expected of it.
+  await page.waitForLoadState('networkidle');
+  expect(underWay.size).toBe(0);
+  expect(most).toBe(2);
+  await page.unroute('**/call', hold);
+}, 60_000);

@@ -1,6 +1,7 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { appRouter } from '../../main/api/router.ts';
+import { RECKONED } from '../../shared/contract/call.ts';
 
 /** tRPC keeps its table flat, by full name, though its type shows it nested. */
 const table = appRouter._def.procedures as unknown as Readonly<
@@ -53,5 +54,10 @@ describe.each(procedures)('$path', ({ kind, feature, name }) => {
   test('asks if its name asks, and changes if its name changes', () => {
     const asks = /^(get|list|compare|preview|offer)[A-Z]/.test(name);
     expect(kind).toBe(asks ? 'query' : 'mutation');
+  });
+
+  test('is known as reckoned if its question goes to the thread that reckons', () => {
+    const reckons = kind === 'query' && /\breckon\(/.test(readFileSync(new URL(`main/${file}.ts`, root), 'utf8'));
+    expect(RECKONED.has(`${feature}.${name}`)).toBe(reckons);
   });
 });
