@@ -108,19 +108,25 @@ function boxTypeOf(tables: Tables, batch: Batch): BoxType | null {
 export const copyOf = (tables: Tables, { methodCopyId }: Pick<Batch, 'methodCopyId'>): MethodCopy | null =>
   methodCopyId === null ? null : tables.methodCopies.get(methodCopyId);
 
-/** @param copy the person's own copy of the method, for the words it gives its steps. */
-export function timetableView(
-  timetable: Timetable,
-  movedSteps: ReadonlySet<string>,
-  today: Day,
-  copy: MethodCopy | null,
-): TimetableView {
+interface TimetableContext {
+  readonly today: Day;
+  /** Steps the person put on a day, with the reason given; empty = none. */
+  readonly moves: ReadonlyMap<string, string>;
+  /** The person's own copy of the method, for the words it gives its steps. */
+  readonly copy: MethodCopy | null;
+  /** First day of mature drones, where the person said when their eggs were laid. */
+  readonly dronesMatureFrom: Day | null;
+}
+
+export function timetableView(timetable: Timetable, context: TimetableContext): TimetableView {
   const { emergence } = timetable;
   return {
     larvaeGivenOn: isoOfDay(timetable.larvaeGivenOn),
     lines: timetable.steps.map((step) => ({
-      ...timetableLine(step, timetable.steps, movedSteps.has(step.step), today),
-      own: ownWords(copy, step.step),
+      ...timetableLine(step, timetable.steps, context.today),
+      movedByPerson: context.moves.has(step.step),
+      moveReason: context.moves.get(step.step) || null,
+      own: ownWords(context.copy, step.step),
     })),
     handsOff: timetable.handsOff.map((span) => ({ ...span, from: isoOfDay(span.from), to: isoOfDay(span.to) })),
     emergence: {
@@ -129,27 +135,27 @@ export function timetableView(
       latest: isoOfDay(emergence.latest),
     },
     placeDeadline: isoOfDay(timetable.placeDeadline),
-    drones: dronesView(firstFlights(timetable)),
+    drones: dronesView(firstFlights(timetable), context.dronesMatureFrom),
     reckonedFrom: factView(timetable.reckonedFrom),
     contradictions: timetable.contradictions.map(({ one, other }) => ({ one: factView(one), other: factView(other) })),
   };
 }
 
-function dronesView(fliesFrom: Day): TimetableView['drones'] {
+function dronesView(fliesFrom: Day, matureFrom: Day | null): TimetableView['drones'] {
   const { layLatest, combInAdvised } = dronePlan(fliesFrom);
   return {
     fliesFrom: isoOfDay(fliesFrom),
     layLatest: isoOfDay(layLatest),
     combInAdvised: isoOfDay(combInAdvised),
+    matureFrom: matureFrom === null ? null : isoOfDay(matureFrom),
   };
 }
 
 function timetableLine(
   step: DatedStep,
   steps: readonly DatedStep[],
-  movedByPerson: boolean,
   today: Day,
-): Omit<TimetableLine, 'own'> {
+): Omit<TimetableLine, 'own' | 'movedByPerson' | 'moveReason'> {
   return {
     ...step,
     earliest: isoOfDay(step.earliest),
@@ -157,7 +163,6 @@ function timetableLine(
     latest: isoOfDay(step.latest),
     doneOn: step.doneOn === null ? null : isoOfDay(step.doneOn),
     state: stepState(step, steps, today),
-    movedByPerson,
   };
 }
 

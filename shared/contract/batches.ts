@@ -158,7 +158,8 @@ export interface BatchDetail extends BatchLine {
   readonly bars: readonly BarRow[];
   readonly placements: readonly PlacementRow[];
   readonly observations: readonly Observation[];
-  readonly freeBoxes: number;
+  /** Codes of the boxes that hold nothing, in walking order. */
+  readonly freeBoxes: readonly string[];
   readonly labelsPrintedOn: IsoDay | null;
   /** Mating flights so far; null before the first ones. */
   readonly flight: FlightView | null;

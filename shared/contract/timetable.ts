@@ -20,6 +20,8 @@ export interface TimetableLine {
   readonly state: 'done' | 'late' | 'due' | 'can-be-done' | 'coming' | 'passed';
   readonly doneOn: IsoDay | null;
   readonly movedByPerson: boolean;
+  /** Why, where the person said so. */
+  readonly moveReason: string | null;
   /** What the person's own copy of the method calls the step, and its note; null = as built in. */
   readonly own: OwnWords;
   readonly minutes: number | null;
@@ -41,7 +43,13 @@ export interface TimetableView {
   /** Last safe day to move cells: earliest plausible emergence less 12 hours. */
   readonly placeDeadline: IsoDay;
   /** First normal mating flights, and by when drones must be begun for them: eggs laid at the latest, comb in as advised. */
-  readonly drones: { readonly fliesFrom: IsoDay; readonly layLatest: IsoDay; readonly combInAdvised: IsoDay };
+  readonly drones: {
+    readonly fliesFrom: IsoDay;
+    readonly layLatest: IsoDay;
+    readonly combInAdvised: IsoDay;
+    /** The person's own drones are mature from then on; null = not said when their eggs were laid. */
+    readonly matureFrom: IsoDay | null;
+  };
   /** The fact the forecast rests on. */
   readonly reckonedFrom: CalendarFactView;
   /** Facts that cannot both be true; the person says which one holds. */

@@ -18,7 +18,9 @@ test('a job on Today is put off to another day of its window, with the reason', 
   await page.keyboard.type('Rain all day');
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: 'Save, and let the days move' }).press('Enter');
-  await page.getByRole('row', { name: /^Fri 22 May Count the cells taken/ }).waitFor();
+  await page.getByRole('row', { name: /^Fri 22 May Count the cells taken put here by you: Rain all day/ }).waitFor();
+  // Eggs of 2 April, said under Settings, are mature drones on day 40 [Büchler et al. 2013, COLOSS BEEBOOK].
+  await page.getByText('your first drones are mature from Tue 12 May').waitFor();
   await page.keyboard.press('Control+1');
   await page.getByRole('heading', { level: 1, name: 'Today' }).waitFor();
   const due = page.getByRole('region', { name: 'Do', exact: true });
@@ -83,23 +85,39 @@ test('a batch is begun from the page of its builder, on the day the builder is f
   expect(house().problems).toEqual([]);
 }, 60_000);
 
-test('the card of a box leads to its batch', async () => {
+test('what is typed in the evening is told as whole sentences, with what is odd', async () => {
+  const { page } = house();
+  const batches = (await ask(page, 'query', 'batches.listBatches')) as readonly { id: string; code: string }[];
+  await show(page, `/boxes/looks?batch=${batches.find(({ code }) => code === '26-01')?.id}&step=first-look`);
+  await page.keyboard.press('b');
+  await page.getByText('K01 proved. 1 of 9. 1 to check.', { exact: true }).waitFor();
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => page.getByText('1 to check').count()).toBe(0);
+}, 60_000);
+
+test('the card of a box leads to its batch and back, and the batch says which boxes are free', async () => {
   const { page } = house();
   const boxes = (await ask(page, 'query', 'boxes.listBoxes')) as readonly { id: string; code: string }[];
   await show(page, `/boxes?box=${boxes.find(({ code }) => code === 'K03')?.id}`);
   await page.getByRole('link', { name: '26-01', exact: true }).first().press('Enter');
   await page.getByRole('heading', { level: 1, name: /^26-01/ }).waitFor();
+  await page.getByText('K01-K18, or K01, K03, K07. Free now: K15–K16').waitFor();
+  await page.getByRole('link', { name: 'K05', exact: true }).press('Enter');
+  await page.getByRole('heading', { name: 'K05, virgin' }).waitFor();
 }, 60_000);
 
 test('in German the timetable with its buttons and all four counts of a bar are in sight side by side', async () => {
   const { page } = house();
   await choose(page, { ...PLAIN, language: 'de' });
   const batches = (await ask(page, 'query', 'batches.listBatches')) as readonly { id: string; code: string }[];
-  await show(page, `/batches/${batches.find(({ code }) => code === '25-07')?.id}`);
-  await page.getByText('weggenommen').waitFor();
   const hidden = () =>
     page
       .locator('table:is(.bar-counts, .timetable)')
       .evaluateAll((tables) => tables.map((it) => Math.max(0, it.scrollWidth - (it.parentElement?.clientWidth ?? 0))));
-  await expect.poll(hidden).toEqual([0, 0]);
+  // One with marks to take back, one with a job to mark.
+  for (const wanted of ['25-07', '26-01']) {
+    await show(page, `/batches/${batches.find(({ code }) => code === wanted)?.id}`);
+    await page.getByText('weggenommen').waitFor();
+    await expect.poll(hidden, { message: wanted }).toEqual([0, 0]);
+  }
 }, 60_000);

@@ -9,6 +9,7 @@ import { planTimetable } from '../../engine/calendar/plan-timetable.ts';
 import { sumMaterials, sumWork } from '../../engine/calendar/sum-work.ts';
 import { copyOf, plainInput, timetableView } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
+import { planningRules } from '../planning-rules.ts';
 import { combRefusal } from './check-start.ts';
 
 /** The timetable a batch would have, while its form is being filled in. Nothing is written. */
@@ -20,7 +21,12 @@ export function previewBatch(
   if (noComb) return refuse(noComb);
   const planned = planTimetable(plainInput(workbook.tables, input, null));
   if (!planned.ok) return planned;
-  const view = timetableView(planned.value, new Set(), today, copyOf(workbook.tables, input));
+  const view = timetableView(planned.value, {
+    today,
+    moves: new Map(),
+    copy: copyOf(workbook.tables, input),
+    dronesMatureFrom: planningRules(workbook.tables).dronesMatureFrom,
+  });
   return ok({ ...view, work: workOf(planned.value) });
 }
 

@@ -1,20 +1,27 @@
 import type { BarRow, BatchDetail, PlacementRow } from '../../../shared/contract/batches.ts';
+import { compareCodes } from '../../../shared/kernel/box-codes.ts';
 import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { copyOf, timetableOf, timetableView } from '../batch-calendar.ts';
 import { batchLine, lastLook } from '../batch-lines.ts';
 import { flightView } from '../flight-view.ts';
 import type { Desk } from '../operation.ts';
+import { planningRules } from '../planning-rules.ts';
 
 /** Everything the page of one batch shows. */
 export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch: Batch): BatchDetail {
-  const moved = new Set<string>(tables.stepMoves.where({ batchId: batch.id }).map((move) => move.step));
+  const moves = new Map(tables.stepMoves.where({ batchId: batch.id }).map((move) => [move.step, move.reason]));
   const timetable = timetableOf(tables, batch);
   const placements = tables.placements.where({ batchId: batch.id });
   return {
     ...batchLine(tables, batch, today),
     batch,
-    timetable: timetableView(timetable, moved, today, copyOf(tables, batch)),
+    timetable: timetableView(timetable, {
+      today,
+      moves,
+      copy: copyOf(tables, batch),
+      dronesMatureFrom: planningRules(tables).dronesMatureFrom,
+    }),
     flight: flightView(tables, batch.id, timetable, today),
     bars: barRows(tables, batch),
     placements: placements.map((placement): PlacementRow => {
@@ -59,9 +66,13 @@ function barRows(tables: Tables, batch: Batch): readonly BarRow[] {
     });
 }
 
-function freeBoxes(tables: Tables): number {
+function freeBoxes(tables: Tables): readonly string[] {
   const held = new Set(tables.placements.where({ endedOn: null }).map((placement) => placement.boxId));
-  return tables.boxes.where({ retiredOn: null }).filter((box) => !held.has(box.id)).length;
+  return tables.boxes
+    .where({ retiredOn: null })
+    .filter((box) => !held.has(box.id))
+    .toSorted((a, b) => a.walkOrder - b.walkOrder || compareCodes(a.code, b.code))
+    .map(({ code }) => code);
 }
 
 function labelsPrintedOn(tables: Tables, placementIds: readonly string[]): string | null {

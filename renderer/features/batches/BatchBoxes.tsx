@@ -1,7 +1,7 @@
 import { Button } from '@mui/material';
 import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
-import { readBoxCodes } from '../../../shared/kernel/box-codes.ts';
+import { readBoxCodes, shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { ask } from '../../client/client.ts';
 import { newId, useChange } from '../../client/hooks.ts';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
@@ -20,7 +20,7 @@ export function BatchBoxes({ batch, focus }: { batch: BatchDetail; focus: boolea
   return (
     <Section title={one.boxes}>
       {batch.placements.length === 0 ? (
-        <p className="soft">{one.noBoxes(sealed, batch.freeBoxes)}</p>
+        <p className="soft">{one.noBoxes(sealed, batch.freeBoxes.length)}</p>
       ) : (
         <>
           <DataTable
@@ -28,7 +28,12 @@ export function BatchBoxes({ batch, focus }: { batch: BatchDetail; focus: boolea
             rows={batch.placements}
             rowKey={(row) => row.placementId}
             columns={[
-              { key: 'box', title: one.boxColumns.box, cell: (row) => row.box, head: true },
+              {
+                key: 'box',
+                title: one.boxColumns.box,
+                cell: (row) => <a href={`#/boxes?box=${row.boxId}`}>{row.box}</a>,
+                head: true,
+              },
               { key: 'placed', title: one.boxColumns.placed, cell: (row) => days.short(row.placedOn) },
               {
                 key: 'last',
@@ -60,6 +65,7 @@ function lastText(
 function PlaceForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
   const { batches: words } = useWords();
   const today = useToday();
+  const free = batch.freeBoxes;
   const [boxes, setBoxes] = useState('');
   const [day, setDay] = useState<string | null>(today);
   const [placed, setPlaced] = useState(0);
@@ -87,7 +93,9 @@ function PlaceForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
             label={words.one.placeBoxes}
             value={boxes}
             onChange={setBoxes}
-            hint={words.one.placeHint}
+            hint={[words.one.placeHint, free.length > 0 ? words.one.freeNow(shortCodes(free)) : null]
+              .filter(Boolean)
+              .join('. ')}
             problem={problem('boxes')}
             inputRef={field}
           />

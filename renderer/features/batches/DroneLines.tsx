@@ -15,7 +15,13 @@ export function DroneLines({ drones, queens }: DroneLinesProps) {
   const colonies = queens === null || queens === 0 ? null : droneColoniesFor(queens);
   return (
     <>
-      {words.drones.begun(days.short(drones.fliesFrom), days.short(drones.layLatest), days.short(drones.combInAdvised))}{' '}
+      {drones.matureFrom !== null && drones.matureFrom <= drones.fliesFrom
+        ? words.drones.ready(days.short(drones.fliesFrom), days.short(drones.matureFrom))
+        : words.drones.begun(
+            days.short(drones.fliesFrom),
+            days.short(drones.layLatest),
+            days.short(drones.combInAdvised),
+          )}{' '}
       {colonies && queens ? words.drones.colonies(queens, colonies.perQueens, colonies.perBoxes) : ''}{' '}
       <span className="small">
         {words.one.source}: {sources.told(DRONES.eggToMature.source)}

@@ -112,7 +112,7 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
             title
           )}
         </button>
-        {line.movedByPerson ? ' *' : ''}
+        {line.movedByPerson ? <div className="soft small">{words.one.putHere(line.moveReason)}</div> : null}
       </th>
       <td className="soft nowrap">
         {line.doneOn ? (

@@ -96,7 +96,7 @@ function Progress({ typing, done, all }: { typing: ReturnType<typeof useLookTypi
   return (
     <p className="soft" aria-live="polite">
       {lastSaved ? sheet.saved(lastSaved.box, looks[lastSaved.result].name, done, all) : sheet.progress(done, all)}
-      {toCheck > 0 ? `, ${sheet.toCheck(toCheck)}` : ''}
+      {toCheck > 0 ? `${lastSaved ? ' ' : ', '}${sheet.toCheck(toCheck)}${lastSaved ? '.' : ''}` : ''}
     </p>
   );
 }

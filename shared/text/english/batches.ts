@@ -76,6 +76,7 @@ export const batches = {
     moveTo: 'Put it on',
     moveReason: 'Why, if you like',
     move: 'Put it on this day',
+    putHere: (reason: string | null) => (reason ? `put here by you: ${reason}` : 'put here by you'),
     takeBack: 'Take back',
     window: (from: string, to: string) => (from === to ? from : `${from} to ${to}`),
     what: 'What',
@@ -103,6 +104,7 @@ export const batches = {
     placeCells: 'Put cells in boxes',
     placeBoxes: 'Boxes',
     placeHint: 'K01-K18, or K01, K03, K07',
+    freeNow: (boxes: string) => `Free now: ${boxes}`,
     placeDay: 'Put in on',
     placed: (n: number) => (n === 1 ? '1 cell put in a box.' : `${n} cells put in boxes.`),
     labels: 'Print labels',
@@ -140,6 +142,8 @@ export const batches = {
     gone: 'This batch is not in the workbook.',
   },
   drones: {
+    ready: (flies: string, mature: string) =>
+      `Queens may fly from ${flies}; your first drones are mature from ${mature}.`,
     begun: (flies: string, lay: string, comb: string) =>
       `Queens may fly from ${flies}. For mature drones by then their eggs must be laid by ${lay}; put drone comb in by ${comb} to be safe.`,
     colonies: (queens: number, perQueens: number, perBoxes: number) =>

@@ -87,6 +87,7 @@ export const batches: Translation<typeof english> = {
     moveTo: 'Verlegen auf',
     moveReason: 'Warum, wenn Sie mögen',
     move: 'Auf diesen Tag verlegen',
+    putHere: (reason: string | null) => (reason ? `von Ihnen hierher verlegt: ${reason}` : 'von Ihnen hierher verlegt'),
     takeBack: 'Zurücknehmen',
     window: (from: string, to: string) => (from === to ? from : `${from} bis ${to}`),
     what: 'Was',
@@ -115,6 +116,7 @@ export const batches: Translation<typeof english> = {
     placeCells: 'Zellen in Kästchen setzen',
     placeBoxes: 'Kästchen',
     placeHint: 'K01-K18, oder K01, K03, K07',
+    freeNow: (boxes: string) => `Jetzt frei: ${boxes}`,
     placeDay: 'Eingesetzt am',
     placed: (n: number) => (n === 1 ? '1 Zelle in ein Kästchen gesetzt.' : `${n} Zellen in Kästchen gesetzt.`),
     labels: 'Etiketten drucken',
@@ -152,6 +154,8 @@ export const batches: Translation<typeof english> = {
     gone: 'Diese Serie steht nicht im Arbeitsbuch.',
   },
   drones: {
+    ready: (flies: string, mature: string) =>
+      `Königinnen können ab ${flies} fliegen; Ihre ersten Drohnen sind ab ${mature} geschlechtsreif.`,
     begun: (flies: string, lay: string, comb: string) =>
       `Königinnen können ab ${flies} fliegen. Damit dann Drohnen reif sind, müssen deren Eier bis ${lay} gelegt sein; sicherer ist es, Drohnenwaben bis ${comb} einzuhängen.`,
     colonies: (queens: number, perQueens: number, perBoxes: number) =>

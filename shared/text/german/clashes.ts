@@ -33,6 +33,9 @@ export const clashWords: Translation<typeof english> = {
     place === null ? `Königinnen schlüpfen ${emerges}.` : `Zellen versetzen ${place}, Königinnen schlüpfen ${emerges}.`,
 };
 
+/** After "von": the batch that has no code yet changes its ending. */
+const von = (batch: string) => `von ${batch === clashWords.thisBatch ? 'dieser Serie' : batch}`;
+
 type Clash = ClashOf<Day | IsoDay>;
 type StartTrouble = StartTroubleOf<Day | IsoDay>;
 
@@ -45,19 +48,19 @@ function clashText(clash: Clash, names: ClashNames): string {
   const { batch, hive, day } = names;
   switch (clash.kind) {
     case 'builder-busy':
-      return `${batch(clash.batch)} braucht ${hive(clash.builderId)} ab ${day(clash.on)}, aber es pflegt die Zellen von ${batch(clash.other)} bis ${day(clash.holdsUntil)} und ruht danach. Beginnen Sie am ${day(clash.freeFrom)} oder später, oder nehmen Sie ein anderes Pflegevolk.`;
+      return `${batch(clash.batch)} braucht ${hive(clash.builderId)} ab ${day(clash.on)}, aber es pflegt die Zellen ${von(batch(clash.other))} bis ${day(clash.holdsUntil)} und ruht danach. Beginnen Sie am ${day(clash.freeFrom)} oder später, oder nehmen Sie ein anderes Pflegevolk.`;
     case 'too-many-cells':
       return `${batch(clash.batch)} hat ${clash.cells} Zellen in ${hive(clash.builderId)}; etwa ${clash.usualMost} pflegt ein Pflegevolk gut zu Ende. Verteilen Sie sie auf ${clash.builders} Pflegevölker, oder beginnen Sie weniger.`;
     case 'too-few-boxes':
       return `Am ${day(clash.on)} ${clash.cells === 1 ? 'ist eine Zelle' : `sind bis zu ${clash.cells} Zellen`} schlupfreif, aber ${boxesSaid(clash, day)}`;
     case 'ages-mixed-on-bar':
-      return `Auf einer Leiste sind Zellen von ${batch(clash.batch)}, gegeben ${day(clash.on)}, und von ${batch(clash.other)}, gegeben ${day(clash.otherOn)}. Die älteren Königinnen würden die jüngeren Zellen zerstören: Kennzeichnen Sie sie, oder hängen Sie einen Satz auf eine eigene Leiste.`;
+      return `Auf einer Leiste sind Zellen ${von(batch(clash.batch))}, gegeben ${day(clash.on)}, und ${von(batch(clash.other))}, gegeben ${day(clash.otherOn)}. Die älteren Königinnen würden die jüngeren Zellen zerstören: Kennzeichnen Sie sie, oder hängen Sie einen Satz auf eine eigene Leiste.`;
     case 'must-step-away':
-      return `${title(clash.step)} von ${batch(clash.batch)} fällt auf ${day(clash.on)}, ${clash.reason === 'away' ? 'wenn Sie fort sind' : 'keinen Ihrer Tage'}. ${awayRemedy(clash.suits, day)}`;
+      return `${title(clash.step)} ${von(batch(clash.batch))} fällt auf ${day(clash.on)}, ${clash.reason === 'away' ? 'wenn Sie fort sind' : 'keinen Ihrer Tage'}. ${awayRemedy(clash.suits, day)}`;
     case 'job-in-hands-off':
-      return `${title(clash.step)} von ${batch(clash.batch)} fällt auf ${day(clash.on)}, aber ${hive(clash.hiveId)} muss wegen der Zellen von ${batch(clash.other)} bis ${day(clash.until)} in Ruhe bleiben. Die nächsten freien Tage sind ${clash.alternatives.map(day).join(' und ')}; oder nehmen Sie Larven aus einem anderen Volk.`;
+      return `${title(clash.step)} ${von(batch(clash.batch))} fällt auf ${day(clash.on)}, aber ${hive(clash.hiveId)} muss wegen der Zellen ${von(batch(clash.other))} bis ${day(clash.until)} in Ruhe bleiben. Die nächsten freien Tage sind ${clash.alternatives.map(day).join(' und ')}; oder nehmen Sie Larven aus einem anderen Volk.`;
     case 'no-drones-yet':
-      return `Königinnen von ${batch(clash.batch)} können ab ${day(clash.fliesFrom)} fliegen, aber die ersten Drohnen sind nicht vor ${day(clash.dronesMatureFrom)} geschlechtsreif. Beginnen Sie ${days(clash.daysLater)} später, oder sehen Sie in anderen Völkern nach verdeckelter Drohnenbrut.`;
+      return `Königinnen ${von(batch(clash.batch))} können ab ${day(clash.fliesFrom)} fliegen, aber die ersten Drohnen sind nicht vor ${day(clash.dronesMatureFrom)} geschlechtsreif. Beginnen Sie ${days(clash.daysLater)} später, oder sehen Sie in anderen Völkern nach verdeckelter Drohnenbrut.`;
     default:
       return englishClash(clash, names);
   }

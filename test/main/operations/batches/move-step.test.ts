@@ -21,8 +21,11 @@ test('puts an open step on another day of its window, and the last choice holds'
   expect(batch.timetable.lines.find((line) => line.step === 'check-own-cells')).toMatchObject({
     expected: '2026-05-09',
     movedByPerson: true,
+    moveReason: 'rain',
   });
   expect(desk.workbook.tables.stepMoves.all()).toHaveLength(1);
+  const silent = mustOk(moveStep(desk, move({ id: 'mv3', reason: '' }))).batch.timetable.lines;
+  expect(silent.filter((line) => line.movedByPerson).map((line) => line.moveReason)).toEqual([null]);
 });
 
 test('refuses a day the bees do not leave, naming those they do', () => {

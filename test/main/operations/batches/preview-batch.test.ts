@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { previewBatch } from '../../../../main/operations/batches/preview-batch.ts';
+import { saveSettings } from '../../../../main/operations/settings/save-settings.ts';
 import { aDesk, mustOk } from '../../../builders/desk.ts';
 import { aStart, refusalOf } from '../../../builders/running-batch.ts';
 
@@ -10,8 +11,20 @@ test('dates the form without writing anything', () => {
   expect(view.larvaeGivenOn).toBe('2026-05-05');
   expect(view.lines.find((line) => line.step === 'place-cells')?.expected).toBe('2026-05-15');
   // Queens out on 17 May fly from the 22nd; drones are mature 40 days after the egg, 60 are advised [COLOSS BEEBOOK].
-  expect(view.drones).toEqual({ fliesFrom: '2026-05-22', layLatest: '2026-04-12', combInAdvised: '2026-03-23' });
+  expect(view.drones).toEqual({
+    fliesFrom: '2026-05-22',
+    layLatest: '2026-04-12',
+    combInAdvised: '2026-03-23',
+    matureFrom: null,
+  });
   expect(desk.workbook.tables.batches.all()).toEqual([]);
+});
+
+test('knows from when the person’s own drones are mature', () => {
+  const desk = aDesk({ today: '2026-05-01' });
+  mustOk(saveSettings(desk, { firstDroneEggsOn: '2026-04-02' }));
+  // 40 days after the egg [COLOSS BEEBOOK].
+  expect(mustOk(previewBatch(desk, aStart())).drones.matureFrom).toBe('2026-05-12');
 });
 
 test('refuses what cannot be dated, by its field', () => {

@@ -4,6 +4,7 @@ import { METHODS } from '../../../../shared/model/method.ts';
 import { STEPS } from '../../../../shared/model/step.ts';
 import { wordsOf } from '../../../../shared/text/catalogue.ts';
 import { english } from '../../../../shared/text/english/english.ts';
+import { clashSentence } from '../../../../shared/text/german/clashes.ts';
 import { german } from '../../../../shared/text/german/german.ts';
 import { stepWords } from '../../../../shared/text/sentences.ts';
 
@@ -77,6 +78,22 @@ describe('German', () => {
     expect(batches.drones.colonies(14, 8, 1)).toMatch(/ wäre es eines\.$/);
     expect(batches.drones.colonies(40, 8, 3)).toMatch(/ wären es 3\.$/);
     expect(stock.figure(3.94)).toBe('3,9');
+  });
+
+  test('bends the batch that has no code yet', () => {
+    const own = (id: string) => id;
+    const names = { batch: () => wordsOf('de').clashes.thisBatch, hive: own, box: own, day: String };
+    const away = { kind: 'must-step-away', step: 'place-cells', batch: 'x', reason: 'away', suits: [] } as const;
+    expect(clashSentence({ ...away, on: '2026-05-31' }, names)).toContain('setzen“ von dieser Serie fällt auf');
+    const many = {
+      kind: 'too-many-cells',
+      batch: 'x',
+      builderId: 'H12',
+      cells: 36,
+      usualMost: 20,
+      builders: 2,
+    } as const;
+    expect(clashSentence(many, names)).toMatch(/^Diese Serie hat 36 Zellen/);
   });
 
   test('what is missing is said in English', () => {
