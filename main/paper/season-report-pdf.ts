@@ -3,6 +3,7 @@ import { perCentRange } from '../../shared/text/share-text.ts';
 import { type FlowingChoice, type FlowingPaper, flowingPaper } from './flowing-paper.ts';
 import type { FlowTable } from './flowing-table.ts';
 import { drawRangeChart, type RangeRow, rangeChartHeight } from './range-chart.ts';
+import { drawSeasonStreams, type SeasonStream, type StreamAxis, seasonStreamsHeight } from './season-streams.ts';
 
 export interface FactorReport {
   readonly factor: string;
@@ -22,6 +23,11 @@ export interface SeasonReport extends Omit<FlowingChoice, 'title' | 'page'> {
   /** How ranges and shares are to be read. */
   readonly notes: readonly string[];
   readonly batches: FlowTable;
+  /** All batches on the days of the season, each also in words. */
+  readonly streams: {
+    readonly axis: StreamAxis;
+    readonly batches: readonly (SeasonStream & { readonly inWords: string })[];
+  };
   readonly queens: { readonly line: string; readonly table: FlowTable | null; readonly heard: string | null };
   readonly lessons: readonly string[];
   readonly gaps: readonly string[];
@@ -37,6 +43,7 @@ export async function seasonReportPdf(
   const { headings } = words;
   paper.heading(title, 'H1');
   for (const line of report.summary) paper.paragraph(line);
+  putStreams(paper, report.streams, words.streams);
   paper.heading(headings.stages, 'H2');
   paper.table(report.stages);
   for (const factor of report.factors) putFactor(paper, factor, words.headings.by);
@@ -53,6 +60,18 @@ export async function seasonReportPdf(
   paper.heading(headings.gaps, 'H2');
   putList(paper, report.gaps, words.noGaps);
   return paper.finish();
+}
+
+/** So many batches have room on one page. */
+const STREAMS_ON_PAGE = 24;
+
+function putStreams(paper: FlowingPaper, { axis, batches }: SeasonReport['streams'], caption: string): void {
+  for (let from = 0; from < batches.length; from += STREAMS_ON_PAGE) {
+    const some = batches.slice(from, from + STREAMS_ON_PAGE);
+    const height = seasonStreamsHeight(paper.sizes, some.length);
+    if (from === 0) paper.caption(caption, height);
+    paper.figure(height, some.map(({ inWords }) => inWords).join('; '), (flow) => drawSeasonStreams(flow, axis, some));
+  }
 }
 
 function putFactor(

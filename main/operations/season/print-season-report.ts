@@ -10,8 +10,8 @@ import { batchLine } from '../batch-lines.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
 import { workbookWords } from '../workbook-words.ts';
-import { factorReport, stagesTable } from './season-report-figures.ts';
-import { batchesTable, gapLines, lessonLines, queensPart, summaryLines } from './season-report-story.ts';
+import { factorReport, monthReport, stagesTable } from './season-report-figures.ts';
+import { batchesTable, gapLines, lessonLines, queensPart, streamsOf, summaryLines } from './season-report-story.ts';
 
 const FACTORS = ['method', 'builder', 'breeder'] as const;
 
@@ -42,7 +42,11 @@ export async function printSeasonReport(
       lines.flatMap(({ line }) => (line.practice ? [] : [line.tally])),
       words,
     ),
-    factors: await Promise.all(FACTORS.map((factor) => factorReport(desk, season, factor, words))),
+    factors: [
+      ...(await Promise.all(FACTORS.map((factor) => factorReport(desk, season, factor, words)))),
+      monthReport(desk, season, words),
+    ],
+    streams: streamsOf(lines, dateOrder, words),
     notes: [words.seasonReport.rangeNote, words.season.assumed],
     batches: batchesTable(lines, dateOrder, words),
     queens: queensPart(tables, season, words),

@@ -7,6 +7,7 @@ import {
   WEIGHED_STAGES,
 } from '../../../shared/contract/season.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
+import { monthName } from '../../../shared/text/day-text.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
 import { findingSentences } from '../../../shared/text/english/finding-text.ts';
 import { amount, perCent, perCentRange } from '../../../shared/text/share-text.ts';
@@ -74,6 +75,17 @@ export async function factorReport(
   };
 }
 
+/** By month, figures alone: months differ by weather and stock, so nothing is weighed. */
+export function monthReport(desk: Desk, season: number, words: Words): FactorReport {
+  const asked = { factor: 'month', and: null, season, leaveOutPractice: true } as const;
+  const { rows } = compareSeason(desk, asked);
+  const name = (row: CompareRow): string => {
+    const month = Number(row.parts[0]?.label);
+    return month >= 1 && month <= 12 ? monthName(month, words.language) : groupName(row, words);
+  };
+  return { factor: words.season.factors.month, table: figuresTable('month', rows, words, name), said: [], charts: [] };
+}
+
 const isCharted = (stage: StageComparison['stage']): boolean => CHARTED.some((one) => one === stage);
 
 function saidOf(weighed: StageComparison, name: (groupId: string) => string, words: Words): readonly string[] {
@@ -82,7 +94,12 @@ function saidOf(weighed: StageComparison, name: (groupId: string) => string, wor
   return [words.seasonReport.stageSaid(stageName(words, weighed.stage), certainty, rest)];
 }
 
-function figuresTable(factor: CompareFactor, rows: readonly CompareRow[], words: Words): FlowTable {
+function figuresTable(
+  factor: CompareFactor,
+  rows: readonly CompareRow[],
+  words: Words,
+  name = (row: CompareRow) => groupName(row, words),
+): FlowTable {
   const { columns } = words.seasonReport;
   return {
     columns: [
@@ -91,7 +108,7 @@ function figuresTable(factor: CompareFactor, rows: readonly CompareRow[], words:
       ...RATE_STAGES.map((stage) => ({ title: capital(stageName(words, stage)) })),
     ],
     rows: rows.map((row) => [
-      groupName(row, words),
+      name(row),
       String(row.batches),
       ...RATE_STAGES.map((stage) => figureText(row.rates[stage], words)),
     ]),

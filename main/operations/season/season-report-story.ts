@@ -1,9 +1,10 @@
 import type { BatchLine } from '../../../shared/contract/batches.ts';
 import { compareCodes } from '../../../shared/kernel/box-codes.ts';
+import { addDays, type Day, dateOfDay, dayOfDate, dayOfIso, earlierOf, laterOf } from '../../../shared/kernel/day.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
-import { type DateOrder, paperDay } from '../../../shared/text/day-text.ts';
+import { type DateOrder, monthName, paperDay } from '../../../shared/text/day-text.ts';
 import type { Words } from '../../../shared/text/english/english.ts';
 import type { FlowTable } from '../../paper/flowing-table.ts';
 import type { SeasonReport } from '../../paper/season-report-pdf.ts';
@@ -80,6 +81,41 @@ export function batchesTable(all: readonly ReportedBatch[], order: DateOrder, wo
       ];
     }),
   };
+}
+
+/** Every batch on one axis of days, whole months long, in the order of the larvae. */
+export function streamsOf(all: readonly ReportedBatch[], order: DateOrder, words: Words): SeasonReport['streams'] {
+  const batches = all.map(({ line: { code, stream, emergence, larvaeGivenOn } }) => ({
+    label: code,
+    stages: stream.bands.map(({ from, to }) => ({ from: dayOfIso(from), to: dayOfIso(to) })),
+    emergence: { earliest: dayOfIso(emergence.earliest), latest: dayOfIso(emergence.latest) },
+    inWords: words.seasonReport.streamInWords(
+      code,
+      paperDay(larvaeGivenOn, order, words.language),
+      paperDay(emergence.expected, order, words.language),
+    ),
+  }));
+  const days = batches.flatMap(({ stages }) => stages.flatMap(({ from, to }) => [from, to]));
+  const [first = 0 as Day] = days;
+  const begin = days.reduce((a, b) => earlierOf(a, b), first);
+  const firsts = monthsOver(
+    begin,
+    days.reduce((a, b) => laterOf(a, b), first),
+  );
+  const from = firsts[0] ?? begin;
+  const months = firsts.slice(0, -1).map((on) => ({ on, name: monthName(dateOfDay(on).month, words.language) }));
+  return { axis: { from, to: addDays(firsts.at(-1) ?? from, -1), months }, batches };
+}
+
+/** First days of the months from that of `from` to the one after that of `to`. */
+function monthsOver(from: Day, to: Day): readonly Day[] {
+  const firsts: Day[] = [];
+  const { year, month } = dateOfDay(from);
+  for (let n = month - 1; ; n += 1) {
+    const on = dayOfDate({ year: year + Math.floor(n / 12), month: (n % 12) + 1, dayOfMonth: 1 });
+    firsts.push(on);
+    if (on > to) return firsts;
+  }
 }
 
 /** Where the queens born in the season are now, and what their keepers told. */

@@ -5,7 +5,7 @@ export const seasonReport = {
   title: (season: number) => `Season ${season}`,
   button: 'Season report',
   explain:
-    'The season on paper: the figures by method, builder and breeder, what can be said of them, every batch, where the queens are, and the lessons.',
+    'The season on paper: every batch on one line of days, the figures by method, builder, breeder and month, what can be said of them, every batch, where the queens are, and the lessons.',
   which: 'Season',
   save: 'Save the report',
   making: 'Weighing the batches of the season. This can take some seconds.',
@@ -19,6 +19,8 @@ export const seasonReport = {
     lessons: 'Lessons',
     gaps: 'What was not written down',
   },
+  streams: 'All batches on one line of days; black where the queens come out',
+  streamInWords: (batch: string, larvae: string, out: string) => `${batch}: larvae given ${larvae}, queens out ${out}`,
   state: (closed: number, running: number, planned: number) =>
     [
       closed > 0 ? `${closed} closed` : '',

@@ -7,7 +7,7 @@ export const seasonReport: Translation<typeof english> = {
   title: (season: number) => `Saison ${season}`,
   button: 'Bericht der Saison',
   explain:
-    'Die Saison auf Papier: die Zahlen nach Verfahren, Pflegevolk und Zuchtvolk, was sich daraus sagen lässt, jede Serie, wo die Königinnen sind, und die Lehren.',
+    'Die Saison auf Papier: alle Serien auf einer Zeile von Tagen, die Zahlen nach Verfahren, Pflegevolk, Zuchtvolk und Monat, was sich daraus sagen lässt, jede Serie, wo die Königinnen sind, und die Lehren.',
   which: 'Saison',
   save: 'Bericht speichern',
   making: 'Die Serien der Saison werden gewogen. Das kann einige Sekunden dauern.',
@@ -21,6 +21,9 @@ export const seasonReport: Translation<typeof english> = {
     lessons: 'Lehren',
     gaps: 'Was nicht aufgeschrieben wurde',
   },
+  streams: 'Alle Serien auf einer Zeile von Tagen; schwarz, wo die Königinnen schlüpfen',
+  streamInWords: (batch: string, larvae: string, out: string) =>
+    `${batch}: Larven gegeben ${larvae}, Königinnen geschlüpft ${out}`,
   state: (closed: number, running: number, planned: number) =>
     [
       closed > 0 ? `${closed} abgeschlossen` : '',

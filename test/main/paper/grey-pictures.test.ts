@@ -42,8 +42,12 @@ const PAPERS: readonly (readonly [name: string, pages: number, print: (desk: Des
     1,
     (desk) => printLabels(desk, { ...SHEET, batchId: batchOf(desk, '26-01'), sheet: 'a4-3x7-63.5x38.1', qr: true }),
   ],
-  ['yard-sheet', 2, (desk) => printYardSheet(desk, { ...A4, yardId: null, walkOn: null, week: true })],
-  ['yard-sheet-two-columns', 1, (desk) => printYardSheet(desk, { ...A4, yardId: null, walkOn: null, columns: 2 })],
+  ['yard-sheet', 2, (desk) => printYardSheet(desk, { ...A4, yardId: null, walkOn: null, week: true, look: true })],
+  [
+    'yard-sheet-two-columns',
+    1,
+    (desk) => printYardSheet(desk, { ...A4, yardId: null, walkOn: null, columns: 2, look: true }),
+  ],
   [
     'timetable',
     1,
@@ -103,7 +107,9 @@ test.each(PAPERS)(
 
 describe('the comparison', () => {
   const sheet = async (): Promise<GreyPicture> => {
-    const { base64 } = mustOk(await printYardSheet(demo, { ...A4, yardId: null, walkOn: null, week: false }));
+    const { base64 } = mustOk(
+      await printYardSheet(demo, { ...A4, yardId: null, walkOn: null, week: false, look: true }),
+    );
     return drawGrey(Buffer.from(base64, 'base64'), 1, DOTS_PER_INCH);
   };
   /** The dots of a rectangle, given in millimetres, drawn one millimetre further down or to the right. */

@@ -122,6 +122,31 @@ describe('the season report', () => {
     expect(text).toContain('66–89');
   });
 
+  test('has figures by month, and every batch on one line of whole months, said in words where it is not seen', async () => {
+    const { read } = await paperOf();
+    const text = read.pages.flatMap((page) => page.texts.map((one) => one.text)).join(' ');
+    expect(text).toContain('By month');
+    // All larvae were given in May; by hand 34 of 50 taken, practice left out.
+    const at = read.spoken.findIndex(([role, said]) => role === 'TH' && said === 'Month');
+    const row = read.spoken.slice(at).findIndex(([, said]) => said === 'May');
+    expect(row).toBeGreaterThan(0);
+    expect(
+      read.spoken
+        .slice(at + row, at + row + 4)
+        .map(([, said]) => said)
+        .join(' '),
+    ).toContain('34 of 50');
+    const figure = read.spoken.find(([role, said]) => role === 'Figure' && said.startsWith('26-01: larvae given'));
+    for (const code of ['26-01', '26-02', '26-03', '26-04']) expect(figure?.[1]).toContain(`${code}: larvae given`);
+    // Larvae given on 1 May; the comb hung before, in April; queens lay in June.
+    const texts = read.pages[0]?.texts ?? [];
+    const places = ['April', 'May', 'June'].map((month) => texts.find((one) => one.text === month)?.x ?? Number.NaN);
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    const [april = 0, may = 0, june = 0] = places;
+    // 30 and 31 days.
+    expect((june - may) / (may - april)).toBeCloseTo(31 / 30, 1);
+  });
+
   test('says where each queen is, and what was heard of her, letters outside Latin-1 included', async () => {
     const text = words(await paperOf());
     expect(text).toContain('26-001 (Żaneta Ørsted)');
