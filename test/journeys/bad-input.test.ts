@@ -64,6 +64,14 @@ async function troubleWith(page: Page, field: Locator, text: string): Promise<st
   return (await still.count()) > 0 ? null : `${label}: “${text.slice(0, 20)}” took its row away`;
 }
 
+/** The field marked; or, where a day typed before has brought another sheet, the one of the same name on it. */
+async function fieldOf(page: Page, mark: string, label: string): Promise<Locator | null> {
+  const marked = page.locator(`[data-field="${mark}"]`);
+  if ((await marked.count()) > 0) return marked;
+  const named = page.getByLabel(label, { exact: true }).first();
+  return (await named.count()) > 0 ? named : null;
+}
+
 test('no text breaks a page or takes a row away', async () => {
   const house = await open();
   const { page } = house;
@@ -75,13 +83,13 @@ test('no text breaks a page or takes a row away', async () => {
     await show(page, address);
     if (key) await page.keyboard.press(key);
     const marks = await page.evaluate(markFields);
-    for (const mark of marks) {
+    for (const { mark, label } of marks) {
       met += 1;
       if (met % EVERY !== 0) continue;
       const text = TEXTS[turn % TEXTS.length] ?? '';
       turn += 1;
-      const field = page.locator(`[data-field="${mark}"]`);
-      const trouble = (await field.count()) === 0 ? `field ${mark} is gone` : await troubleWith(page, field, text);
+      const field = await fieldOf(page, mark, label);
+      const trouble = field === null ? `${label} is gone` : await troubleWith(page, field, text);
       if (trouble) found.push(`${address}: ${trouble}`);
     }
   }
@@ -95,11 +103,11 @@ test('no text breaks a page or takes a row away', async () => {
  * Opens every fold of the page and gives its text fields a mark, so that each can be found again whatever is drawn anew
  * around it; of fields that repeat in every row of a list, those of the first row.
  */
-function markFields(): readonly string[] {
+function markFields(): readonly { readonly mark: string; readonly label: string }[] {
   for (const fold of document.querySelectorAll('main details')) fold.setAttribute('open', '');
   const fields = [...document.querySelectorAll<HTMLInputElement>('main input, main textarea, [role="dialog"] input')];
   const seen = new Set<string>();
-  const marks: string[] = [];
+  const marks: { mark: string; label: string }[] = [];
   for (const field of fields) {
     if (
       ['checkbox', 'radio', 'file'].includes(field.type) ||
@@ -108,11 +116,12 @@ function markFields(): readonly string[] {
       !field.checkVisibility()
     )
       continue;
-    const label = (field.labels?.[0]?.textContent ?? field.ariaLabel ?? '').split(', ').at(-1) ?? '';
-    if (seen.has(label) && label !== '') continue;
-    seen.add(label);
+    const label = field.labels?.[0]?.textContent ?? field.ariaLabel ?? '';
+    const column = label.split(', ').at(-1) ?? '';
+    if (seen.has(column) && column !== '') continue;
+    seen.add(column);
     field.dataset.field = String(marks.length);
-    marks.push(field.dataset.field);
+    marks.push({ mark: field.dataset.field, label });
   }
   return marks;
 }
