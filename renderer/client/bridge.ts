@@ -1,5 +1,4 @@
-import { type Bridge, type CallReply, type CallRequest, RECKONED } from '../../shared/contract/call.ts';
-import { atMost } from './lines.ts';
+import type { Bridge, CallReply, CallRequest } from '../../shared/contract/call.ts';
 
 declare global {
   interface Window {
@@ -25,13 +24,5 @@ async function callByHttp(request: CallRequest): Promise<CallReply> {
   return reply.ok ? reply.json() : NOT_REACHED;
 }
 
-/**
- * A browser keeps six lines to one address. Questions that are reckoned may take seconds each and get two of them, so that
- * a save never waits for a line.
- */
-const reckoning = atMost(2);
-const byHttp = (request: CallRequest): Promise<CallReply> =>
-  RECKONED.has(request.path) ? reckoning(() => callByHttp(request)) : callByHttp(request);
-
 /** The one way out of the page: the window's preload, or the small server that served this page. */
-export const bridge: Bridge = window.ripecell ?? { shell: 'loopback', call: byHttp };
+export const bridge: Bridge = window.ripecell ?? { shell: 'loopback', call: callByHttp };

@@ -4,8 +4,15 @@ import type { Notice, Refusal } from '../../shared/contract/refusal.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import { type SaveTrouble, saveTrouble } from './save-trouble.ts';
 
-/** Asks a question and keeps its answer fresh; every change makes all answers be asked again. */
-export function useAnswer<Answer>(key: readonly unknown[], question: () => Promise<Answer>, enabled = true) {
+/**
+ * Asks a question and keeps its answer fresh; every change makes all answers be asked again. A question that hands on the
+ * signal it is given is dropped once the page has no use for its answer.
+ */
+export function useAnswer<Answer>(
+  key: readonly unknown[],
+  question: (context: { readonly signal: AbortSignal }) => Promise<Answer>,
+  enabled = true,
+) {
   return useQuery({ queryKey: key, queryFn: question, enabled, placeholderData: keepPreviousData });
 }
 

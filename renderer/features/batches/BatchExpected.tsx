@@ -11,8 +11,8 @@ export function BatchExpected({ batch }: { batch: BatchDetail }) {
   const { forecast, season } = words;
   const { batch: texts } = forecast;
   const { tally } = batch;
-  const answer = useAnswer(['batch-expectation', batch.id, tally], () =>
-    ask.season.getBatchExpectation.query({ batchId: batch.id }),
+  const answer = useAnswer(['batch-expectation', batch.id, tally], ({ signal }) =>
+    ask.season.getBatchExpectation.query({ batchId: batch.id }, { signal }),
   );
   const { stages = [], toCome = null, bars = null } = answer.data ?? {};
   if (stages.length === 0 && toCome === null) return null;

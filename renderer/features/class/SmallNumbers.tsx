@@ -19,7 +19,11 @@ export function SmallNumbers() {
   const [of, setOf] = useState('20');
   const [taken, setTaken] = useState<readonly string[]>(EXAMPLE);
   const rows = readRows(taken, of);
-  const answer = useAnswer(['drawn', rows], () => ask.season.previewDrawn.query({ rows: rows ?? [] }), rows !== null);
+  const answer = useAnswer(
+    ['drawn', rows],
+    ({ signal }) => ask.season.previewDrawn.query({ rows: rows ?? [] }, { signal }),
+    rows !== null,
+  );
   const drawn = rows === null ? null : answer.data;
   return (
     <Section title={words.title}>

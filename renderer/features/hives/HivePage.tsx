@@ -24,7 +24,9 @@ import { HiveStandingTable } from './HiveStandingTable.tsx';
 export function HivePage({ colonyId }: { colonyId: string }) {
   const { hives: words } = useWords();
   const answer = useAnswer(['hive', colonyId], () => ask.hives.getHive.query({ colonyId }));
-  const standing = useAnswer(['hive-standing', colonyId], () => ask.season.getHiveStanding.query({ colonyId }));
+  const standing = useAnswer(['hive-standing', colonyId], ({ signal }) =>
+    ask.season.getHiveStanding.query({ colonyId }, { signal }),
+  );
   if (answer.data === null) return <Page title={words.title}>{words.one.gone}</Page>;
   if (!answer.data) return <Page title="…">{null}</Page>;
   const hive = answer.data;

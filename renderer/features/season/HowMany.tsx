@@ -14,7 +14,7 @@ export function HowMany() {
 function Planner({ form }: { form: PlanForm }) {
   const [choice, setChoice] = useState<PlanChoiceInput>(() => firstChoice(form));
   const asked = useDeferredValue(choice);
-  const answer = useAnswer(['plan', asked], () => ask.season.previewPlan.query(asked));
+  const answer = useAnswer(['plan', asked], ({ signal }) => ask.season.previewPlan.query(asked, { signal }));
   return (
     <div className="columns wide-right">
       <HowManyForm form={form} choice={choice} onChange={setChoice} stages={answer.data?.stages ?? []} />

@@ -135,8 +135,8 @@ function Expected({ line }: { line: BatchLine }) {
   const { planPage: words } = useWords().season;
   const days = useDays();
   const batchId = line.id;
-  const answer = useAnswer(['batch-expectation', batchId, line.tally], () =>
-    ask.season.getBatchExpectation.query({ batchId }),
+  const answer = useAnswer(['batch-expectation', batchId, line.tally], ({ signal }) =>
+    ask.season.getBatchExpectation.query({ batchId }, { signal }),
   );
   const toCome = answer.data?.toCome;
   if (!toCome) return null;

@@ -31,12 +31,20 @@ export function useBatchesBehind({ allowingFor: _beside, ahead: _later, ...plain
 export function useWeighed({ stage, ...asked }: Asked & { readonly stage: RateStage }): StageComparison | null {
   const weighable = WEIGHED_STAGES.find((one) => one === stage);
   const input = { ...asked, stage: weighable ?? 'take' };
-  const answer = useAnswer(['weighed', input], () => ask.season.compareStage.query(input), weighable !== undefined);
+  const answer = useAnswer(
+    ['weighed', input],
+    ({ signal }) => ask.season.compareStage.query(input, { signal }),
+    weighable !== undefined,
+  );
   return weighable && answer.data?.stage === weighable && !answer.isPlaceholderData ? answer.data : null;
 }
 
 /** How many more batches would settle it; null while that is being reckoned, or where it is settled. */
 export function useSettling(asked: Asked & { readonly stage: WeighedStage }, open: boolean): Settling | null {
-  const answer = useAnswer(['settling', asked], () => ask.season.getBatchesToSettle.query(asked), open);
+  const answer = useAnswer(
+    ['settling', asked],
+    ({ signal }) => ask.season.getBatchesToSettle.query(asked, { signal }),
+    open,
+  );
   return open && !answer.isPlaceholderData ? (answer.data ?? null) : null;
 }

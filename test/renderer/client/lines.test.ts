@@ -6,13 +6,13 @@ function calls(limit: number) {
   const line = atMost(limit);
   const begun: string[] = [];
   const ends = new Map<string, PromiseWithResolvers<string>>();
-  const ask = (name: string) => {
+  const ask = (name: string, signal?: AbortSignal) => {
     const end = Promise.withResolvers<string>();
     ends.set(name, end);
     return line(() => {
       begun.push(name);
       return end.promise;
-    });
+    }, signal);
   };
   const turn = () => new Promise((resolve) => setImmediate(resolve));
   return {
@@ -26,7 +26,7 @@ function calls(limit: number) {
 
 test('no more than the limit are on their way, and the newest of those that wait goes first', async () => {
   const { begun, ask, turn, end } = calls(2);
-  const answers = ['a', 'b', 'c', 'd'].map(ask);
+  const answers = ['a', 'b', 'c', 'd'].map((name) => ask(name));
   await turn();
   expect(begun).toEqual(['a', 'b']);
   end('a');
@@ -51,4 +51,25 @@ test('a call that fails gives its place on, and the place of the last is free ag
   expect(begun).toEqual(['a', 'b', 'c']);
   end('c');
   await third;
+});
+
+test('a call nobody waits for any more is never made, and keeps no place', async () => {
+  const { begun, ask, turn, end } = calls(1);
+  const first = ask('a');
+  const leaving = new AbortController();
+  const given = ask('b', leaving.signal);
+  const third = ask('c');
+  leaving.abort(new Error('the page was left'));
+  await expect(given).rejects.toThrow('the page was left');
+  end('a');
+  await first;
+  await turn();
+  expect(begun).toEqual(['a', 'c']);
+  end('c');
+  await third;
+  const fourth = ask('d');
+  await turn();
+  expect(begun).toEqual(['a', 'c', 'd']);
+  end('d');
+  await fourth;
 });
