@@ -2,6 +2,7 @@ import type { CallReply } from '../../shared/contract/call.ts';
 import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { WorkbookState } from '../../shared/contract/workbook.ts';
 import type { Language } from '../../shared/kernel/language.ts';
+import { PROGRAM_VERSION } from '../../shared/kernel/program-version.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import { buildDemo, DEMO_DAY } from '../demo/build-demo.ts';
 import { type Reckoner, reckonHere } from '../engine/yield/reckon.ts';
@@ -14,7 +15,6 @@ import { readMigrations } from '../workbook/migrations.ts';
 import { checkHere } from '../workbook/thorough-look.ts';
 import type { CheckFile, Keeper } from '../workbook/workbook.ts';
 import { dispatch } from './dispatch.ts';
-import { PROGRAM_VERSION } from './version.ts';
 
 export interface CoreSetting {
   readonly clock: Clock;

@@ -12,6 +12,8 @@ export interface FlowingChoice {
   page(page: number, pages: number): string;
   readonly madeAt: string;
   readonly language: string;
+  /** In the letters of a book: for what is read at length. */
+  readonly serif?: boolean;
 }
 
 /** Where on the paper things stand now; all in millimetres, sizes in points. */
@@ -43,6 +45,8 @@ export interface FlowingPaper {
   table(table: FlowTable): void;
   /** A picture of that height in millimetres; `alt` says the same in words. */
   figure(height: number, alt: string, draw: (flow: Flow) => void): void;
+  /** Lines for a pen, with what they are for. */
+  blanks(lines: number, what: string): void;
   /** Words over a picture of that height, never parted from it. */
   caption(text: string, height: number): void;
   /** A dashed line across the middle of the paper, below which the rest stands, where what is above leaves room for it. */
@@ -66,8 +70,8 @@ const LINE = 1.25;
 const MOST_KEPT = 5;
 
 export function flowingPaper(choice: FlowingChoice): FlowingPaper {
-  const { title, madeAt, language } = choice;
-  const document = openPaper({ title, madeAt, language, tagged: true, keepPages: true });
+  const { title, madeAt, language, serif = false } = choice;
+  const document = openPaper({ title, madeAt, language, serif, tagged: true, keepPages: true });
   const root = taggedParts(document.pdf);
   const { width, height } = PAPERS[choice.paper];
   const newPage = () => {
@@ -98,6 +102,7 @@ export function flowingPaper(choice: FlowingChoice): FlowingPaper {
       root.draw('Figure', () => draw(flow), { alt });
       flow.y += room;
     },
+    blanks: (lines, what) => drawBlanks(flow, lines, what),
     caption: (text, room) => {
       flow.need(room + 2 * lineHeight(flow.sizes.body));
       drawParagraph(flow, text, 'bold');
@@ -116,6 +121,21 @@ export function flowingPaper(choice: FlowingChoice): FlowingPaper {
 const lineHeight = (points: number): number => points * LINE * POINT;
 /** From a line's upper edge to its baseline. */
 const baseline = (points: number): number => points * 0.95 * POINT;
+
+/** Millimetres between lines for a pen. */
+const PEN_LINE = 10;
+
+function drawBlanks(flow: Flow, lines: number, what: string): void {
+  drawParagraph(flow, what, 'regular');
+  flow.need(lines * PEN_LINE);
+  asOrnament(flow.document.pdf, () => {
+    for (let line = 1; line <= lines; line += 1) {
+      const y = flow.y + line * PEN_LINE - 2;
+      flow.document.line(flow.left, y, flow.left + flow.width, y, 0.2);
+    }
+  });
+  flow.y += lines * PEN_LINE;
+}
 
 function drawHeading(flow: Flow, text: string, level: 'H1' | 'H2'): void {
   const points = level === 'H1' ? flow.sizes.title : flow.sizes.heading;

@@ -29,11 +29,14 @@ export interface PaperWish {
   readonly language: string;
   /** Says which words are heading, paragraph or cell, and in what order they are read aloud. */
   readonly tagged?: boolean;
+  /** In the letters of a book instead of those of the window. */
+  readonly serif?: boolean;
   /** Keeps all pages open, so that the last can tell the first how many there are. */
   readonly keepPages?: boolean;
 }
 
-export function openPaper({ title, madeAt, language, tagged = false, keepPages = false }: PaperWish): PaperDocument {
+export function openPaper(wish: PaperWish): PaperDocument {
+  const { title, madeAt, language, tagged = false, serif = false, keepPages = false } = wish;
   const pdf = new PDFDocument({
     autoFirstPage: false,
     margin: 0,
@@ -45,7 +48,7 @@ export function openPaper({ title, madeAt, language, tagged = false, keepPages =
   });
   // The viewer is asked to print at true size; "fit to page" would shift every label. PDF 32000-1, table 150.
   catalogOrThrow(pdf).ViewerPreferences = pdf.ref({ PrintScaling: 'None', DisplayDocTitle: true });
-  const fonts = openFonts(pdf);
+  const fonts = openFonts(pdf, serif);
   return {
     ...fonts,
     pdf,

@@ -40,6 +40,11 @@ const FACES: Readonly<Record<PaperFont, readonly [string, string]>> = {
     '@expo-google-fonts/source-serif-4/700Bold/SourceSerif4_700Bold.ttf',
   ],
 };
+/** For a paper that is read at length, as a book is. */
+const SERIF_FACES: typeof FACES = {
+  regular: [FACES.regular[1], FACES.regular[0]],
+  bold: [FACES.bold[1], FACES.bold[0]],
+};
 /** What stands for a letter that neither file has. */
 const NO_LETTER = '?';
 
@@ -52,8 +57,9 @@ function bytesOf(file: string): Buffer {
   return bytes;
 }
 
-/** Makes the fonts known to a document and measures by them. */
-export function openFonts(document: PDFKit.PDFDocument): PaperFonts {
+/** Makes the fonts known to a document and measures by them; `serif` puts the second face first. */
+export function openFonts(document: PDFKit.PDFDocument, serif = false): PaperFonts {
+  const facesOf = (font: PaperFont) => (serif ? SERIF_FACES : FACES)[font];
   const knows = letterTest(document);
   const measuredRun = (run: Run): MeasuredRun => {
     document.font(run.face).fontSize(1);
@@ -69,7 +75,7 @@ export function openFonts(document: PDFKit.PDFDocument): PaperFonts {
   const measured = (text: string, font: PaperFont): MeasuredText => {
     const before = known[font].get(text);
     if (before) return before;
-    const runs = splitRuns(printable(text), FACES[font], knows).map(measuredRun);
+    const runs = splitRuns(printable(text), facesOf(font), knows).map(measuredRun);
     const made = { runs, width: runs.reduce((sum, run) => sum + run.width, 0) };
     known[font].set(text, made);
     return made;
@@ -77,7 +83,7 @@ export function openFonts(document: PDFKit.PDFDocument): PaperFonts {
   return {
     runs: (text, font) => measured(text, font).runs,
     lacks: (text) => [
-      ...new Set([...printable(text)].filter((letter) => drawable(letter, FACES.regular, knows) === null)),
+      ...new Set([...printable(text)].filter((letter) => drawable(letter, facesOf('regular'), knows) === null)),
     ],
     measure: (text, font, points) => measured(text, font).width * points,
   };

@@ -39,7 +39,7 @@ export async function seasonReportPdf(
 ): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
   const words = report.words.seasonReport;
   const title = words.title(report.season);
-  const paper = flowingPaper({ ...report, title, page: words.page });
+  const paper = flowingPaper({ ...report, title, page: words.page, serif: true });
   const { headings } = words;
   paper.heading(title, 'H1');
   for (const line of report.summary) paper.paragraph(line);
@@ -57,10 +57,15 @@ export async function seasonReportPdf(
   if (report.queens.heard) paper.paragraph(report.queens.heard);
   paper.heading(headings.lessons, 'H2');
   putList(paper, report.lessons, words.noLessons);
+  paper.heading(headings.changes, 'H2');
+  paper.blanks(CHANGE_LINES, words.changesLine);
   paper.heading(headings.gaps, 'H2');
   putList(paper, report.gaps, words.noGaps);
   return paper.finish();
 }
+
+/** Enough for what one changes in a year. */
+const CHANGE_LINES = 4;
 
 /** So many batches have room on one page. */
 const STREAMS_ON_PAGE = 24;

@@ -2,12 +2,12 @@ import type { z } from 'zod';
 import type { PaperFile } from '../../../shared/contract/print.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import type { PrintSeasonReport } from '../../../shared/contract/season.ts';
-import { isoOfDay } from '../../../shared/kernel/day.ts';
+import { PROGRAM_VERSION } from '../../../shared/kernel/program-version.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
-import { fullDay } from '../../../shared/text/day-text.ts';
 import { seasonReportPdf } from '../../paper/season-report-pdf.ts';
 import { batchLine } from '../batch-lines.ts';
 import type { Desk } from '../operation.ts';
+import { paperFoot } from '../paper-file.ts';
 import { storedSettings } from '../stored-settings.ts';
 import { workbookWords } from '../workbook-words.ts';
 import { factorReport, monthReport, stagesTable } from './season-report-figures.ts';
@@ -34,9 +34,8 @@ export async function printSeasonReport(
     season,
     paper,
     large,
-    foot: words.seasonReport.foot(workbook.name, fullDay(today, dateOrder, words.language), workbook.changeNumber),
-    madeAt: `${isoOfDay(today)}T12:00:00Z`,
-    language: words.language,
+    ...paperFoot(desk),
+    foot: `${paperFoot(desk).foot}, ${words.frame.product} ${PROGRAM_VERSION}`,
     summary: summaryLines(lines, words),
     stages: stagesTable(
       lines.flatMap(({ line }) => (line.practice ? [] : [line.tally])),

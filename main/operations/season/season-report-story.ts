@@ -46,7 +46,7 @@ export function batchesTable(all: readonly ReportedBatch[], order: DateOrder, wo
     columns: [
       { title: columns.batch },
       { title: columns.method },
-      { title: `${columns.breeder}, ${columns.builder.toLowerCase()}` },
+      { title: columns.colonies },
       { title: columns.larvae },
       ...[
         columns.given,

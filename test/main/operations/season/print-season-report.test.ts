@@ -122,6 +122,18 @@ describe('the season report', () => {
     expect(text).toContain('66–89');
   });
 
+  test('is set in the letters of a book, and leaves lines for what is to change', async () => {
+    const made = await paperOf();
+    const bytes = Buffer.from(made.base64, 'base64').toString('latin1');
+    expect(bytes).toMatch(/\/BaseFont \/[A-Z]{6}\+SourceSerif/);
+    expect(bytes).not.toMatch(/\/BaseFont \/[A-Z]{6}\+Atkinson/);
+    const text = words(made);
+    expect(text).toContain('Changes for next year What I shall do otherwise:');
+    // Name of the workbook, day, last change and program on each page; the version is the one of package.json.
+    const feet = made.read.pages.map(({ texts }) => texts.map((one) => one.text).join(' '));
+    for (const foot of feet) expect(foot).toMatch(/, as of .*, change \d+, Ripecell \d+\.\d+\.\d+/);
+  });
+
   test('has figures by month, and every batch on one line of whole months, said in words where it is not seen', async () => {
     const { read } = await paperOf();
     const text = read.pages.flatMap((page) => page.texts.map((one) => one.text)).join(' ');
