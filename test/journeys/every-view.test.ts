@@ -80,7 +80,7 @@ test('a paper is looked at page by page in the window, by key, and closed again'
   await page.getByRole('button', { name: 'Look at it' }).first().click();
   const dialog = page.getByRole('dialog');
   const picture = dialog.getByRole('img');
-  await dialog.getByText('page 1 of 2', { exact: true }).waitFor();
+  await dialog.getByText('page 1 of 3', { exact: true }).waitFor();
   await vi.waitFor(async () => expect(await picture.getAttribute('aria-label')).toContain('Begin feeding'), 30_000);
   const inked = () =>
     picture.evaluate((canvas) => {
@@ -99,11 +99,11 @@ test('a paper is looked at page by page in the window, by key, and closed again'
   expect(first.dark).toBeGreaterThan(10_000);
   expect(await axeTroubles(page, 'a paper looked at')).toEqual([]);
   await page.keyboard.press('ArrowRight');
-  await dialog.getByText('page 2 of 2', { exact: true }).waitFor();
+  await dialog.getByText('page 2 of 3', { exact: true }).waitFor();
   await vi.waitFor(async () => expect(await picture.getAttribute('aria-label')).toContain('Queens emerge'), 30_000);
   expect((await inked()).dark).not.toBe(first.dark);
   await page.keyboard.press('Home');
-  await dialog.getByText('page 1 of 2', { exact: true }).waitFor();
+  await dialog.getByText('page 1 of 3', { exact: true }).waitFor();
   await page.keyboard.press('Escape');
   await dialog.waitFor({ state: 'hidden' });
   expect(problems).toEqual([]);
