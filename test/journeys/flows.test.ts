@@ -21,7 +21,7 @@ beforeEach(() => keys.start());
 /** The job's button has the focus; that is where the flow begins. */
 async function standOn(job: string): Promise<void> {
   await turnTo(page, 1);
-  await page.getByRole('listitem').filter({ hasText: job }).getByRole('button').focus();
+  await page.getByRole('listitem').filter({ hasText: job }).getByRole('button').first().focus();
 }
 const heading = (name: string | RegExp) => page.getByRole('heading', { level: 1, name }).waitFor();
 const focused = (selector: string) => page.locator(`${selector}:focus`).waitFor();
