@@ -5,7 +5,7 @@ import { hatch } from './hatch.ts';
 import type { HatchedStrip } from './label-blocks.ts';
 import { type LabelLayout, layOutLabel, leastQrSide } from './label-layout.ts';
 import { labelRows } from './label-rows.ts';
-import { inPoints, openPaper, type PaperDocument } from './paper-document.ts';
+import { inPoints, openPaper, type PaperDocument, write } from './paper-document.ts';
 import { printable } from './paper-fonts.ts';
 import { type Correction, moveTo } from './printer-correction.ts';
 import { type QrCode, qrCode, qrContent, qrRows } from './qr-code.ts';
@@ -172,7 +172,7 @@ function drawOrnament({ pdf }: PaperDocument, tagged: boolean, draw: () => void)
 function drawCode(document: PaperDocument, layout: LabelLayout, code: QrCode | null): void {
   if (layout.qr && code) {
     const { x, y, size } = layout.qr;
-    document.pdf.addContent(qrContent(code, inPoints(x), inPoints(y), inPoints(size)));
+    write(document.pdf, qrContent(code, inPoints(x), inPoints(y), inPoints(size)));
   }
 }
 

@@ -63,7 +63,7 @@ export function openPaper(wish: PaperWish): PaperDocument {
         if (encoded === null)
           pdf.font(run.face).fontSize(points).text(run.text, at, up, { lineBreak: false, baseline: 'alphabetic' });
         // The page's y axis points down; letters are turned back up.
-        else pdf.addContent(`BT /${run.writer.nameOnPage()} ${points} Tf 1 0 0 -1 ${at} ${up} Tm ${encoded} TJ ET`);
+        else write(pdf, `BT /${run.writer.nameOnPage()} ${points} Tf 1 0 0 -1 ${at} ${up} Tm ${encoded} TJ ET`);
         from += run.width * points;
       }
     },
@@ -79,6 +79,11 @@ export function openPaper(wish: PaperWish): PaperDocument {
     finish: () => finish(pdf),
   };
 }
+
+/** Adds to the page as bytes: text is turned into them sign by sign by the PDF writer, which takes its time. */
+export const write = (pdf: PDFKit.PDFDocument, content: string): void => {
+  pdf.addContent(Buffer.from(`${content}\n`, 'latin1'));
+};
 
 /** The document's root dictionary; the writer has no public way to set viewer preferences. */
 function catalogOrThrow(pdf: PDFKit.PDFDocument): Record<string, unknown> {
