@@ -2,14 +2,7 @@ import ICAL from 'ical.js';
 import ical, { ICalEventStatus, ICalEventTransparency } from 'ical-generator';
 import { type CalendarEvent, calendarFile } from '../../main/exchange/calendar-file.ts';
 import { addDays, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
-
-interface Goal {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly ok: boolean;
-}
+import type { Goal } from './goal.ts';
 
 const EVENTS = 5000;
 const ROUNDS = 9;

@@ -8,18 +8,11 @@ import { type BatchInput, type ExpandedBatches, expandBatches } from '../../main
 import { planTimetable } from '../../main/engine/calendar/plan-timetable.ts';
 import { addDays, type Day, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
 import type { Timetable } from '../../shared/model/timetable.ts';
+import type { Goal } from './goal.ts';
 
 const { RRule } = rrulePackage;
 
 /** One measured goal. `value` is a ratio inside one run, so it holds on a slow machine as on a fast one. */
-export interface Goal {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly ok: boolean;
-}
-
 const BATCHES = 10_000;
 /** rrule is so slow that a part is timed and multiplied. */
 const RRULE_BATCHES = 200;

@@ -6,8 +6,8 @@ import { join } from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright';
 import { startLoopback } from '../../app/loopback/loopback.ts';
 import { CHROMIUM_ARGS, findChromium } from '../browser.mjs';
-import type { Goal } from './calendar.bench.ts';
 import { mustOk } from './counted-workbook.ts';
+import type { Goal } from './goal.ts';
 import { aLargeWorkbook } from './large-workbook.ts';
 
 const OUT = join(import.meta.dirname, '../../out');

@@ -1,13 +1,6 @@
 import Papa from 'papaparse';
 import { csvText, LOOKS_LIKE_FORMULA } from '../../main/exchange/csv-text.ts';
-
-interface Goal {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly ok: boolean;
-}
+import type { Goal } from './goal.ts';
 
 const ROWS = 100_000;
 const ROUNDS = 9;

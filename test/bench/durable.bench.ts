@@ -15,8 +15,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { fileURLToPath } from 'node:url';
-import type { Goal } from './calendar.bench.ts';
 import { aCountedWorkbook, BARS, saveForm } from './counted-workbook.ts';
+import type { Goal } from './goal.ts';
 
 const CHILD = fileURLToPath(new URL('./durable-child.ts', import.meta.url));
 const ROUNDS = 400;

@@ -8,14 +8,7 @@ import { connectForWriting, makeSavesDurable } from '../../main/workbook/connect
 import type { Workbook } from '../../main/workbook/workbook.ts';
 import { ok } from '../../shared/kernel/result.ts';
 import { aCountedWorkbook, countsOf, mustOk } from './counted-workbook.ts';
-
-interface Goal {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly ok: boolean;
-}
+import type { Goal } from './goal.ts';
 
 const ROUNDS = 60;
 const MOST_TIMES = 2;

@@ -3,14 +3,7 @@ import { labelPdf } from '../../main/paper/label-pdf.ts';
 import { qrCode, qrContent } from '../../main/paper/qr-code.ts';
 import type { LabelText } from '../../shared/contract/print.ts';
 import { labelPlace, labelSheet } from '../../shared/model/label-sheet.ts';
-
-interface Goal {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly ok: boolean;
-}
+import type { Goal } from './goal.ts';
 
 const LABELS = 1000;
 const ROUNDS = 9;

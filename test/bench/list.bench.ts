@@ -10,14 +10,7 @@ import { type Browser, chromium, type Page } from 'playwright';
 import { build } from 'vite';
 import { startLoopback } from '../../app/loopback/loopback.ts';
 import { CHROMIUM_ARGS, findChromium } from '../browser.mjs';
-
-interface Goal {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly ok: boolean;
-}
+import type { Goal } from './goal.ts';
 
 const OUT = join(import.meta.dirname, '../../out');
 const ROUNDS = 7;

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { MIGRATIONS_FOLDER } from '../builders/desk.ts';
-import type { Goal } from './calendar.bench.ts';
+import type { Goal } from './goal.ts';
 import { aLargeWorkbook } from './large-workbook.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));

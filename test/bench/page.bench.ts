@@ -8,14 +8,7 @@ import { gzipSync } from 'node:zlib';
 import { type Browser, chromium } from 'playwright';
 import { startLoopback } from '../../app/loopback/loopback.ts';
 import { CHROMIUM_ARGS, findChromium } from '../browser.mjs';
-
-interface Goal {
-  readonly id: string;
-  readonly what: string;
-  readonly value: number;
-  readonly goal: string;
-  readonly ok: boolean;
-}
+import type { Goal } from './goal.ts';
 
 const OUT = join(import.meta.dirname, '../../out');
 const ASSETS = join(OUT, 'renderer/assets');

@@ -8,7 +8,7 @@ import type { BoxType } from '../../shared/model/method.ts';
 import { aBatch } from '../builders/batch.ts';
 import { countingReads } from '../builders/counting-reads.ts';
 import { aDesk, fill } from '../builders/desk.ts';
-import type { Goal } from './calendar.bench.ts';
+import type { Goal } from './goal.ts';
 
 const FIRST_SEASON = 2007;
 const SEASONS = 20;

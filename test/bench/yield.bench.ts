@@ -3,7 +3,7 @@
 import { fixedFunnel } from '../../main/engine/yield/funnel.ts';
 import { type BatchCount, groupRates } from '../../main/engine/yield/group-rates.ts';
 import { startReckoning } from '../../main/engine/yield/reckon.ts';
-import type { Goal } from './calendar.bench.ts';
+import type { Goal } from './goal.ts';
 
 const DATA_SETS = 60;
 const BATCHES = 5;
