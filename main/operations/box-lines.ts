@@ -81,7 +81,8 @@ export class BoxReader {
       .findLast(({ result }) => STATE_BY_RESULT[result] !== null);
     const known = queen.provedOn !== null ? 'proved' : queen.firstEggsOn !== null ? 'laying' : 'virgin';
     const seen = look ? { lastResult: look.result, lastLookOn: look.lookedOn } : {};
-    return { ...EMPTY, state: (look && STATE_BY_RESULT[look.result]) ?? known, queenNumber: queen.number, ...seen };
+    const state = (look && STATE_BY_RESULT[look.result]) ?? known;
+    return { ...EMPTY, state, queenId: queen.id, queenNumber: queen.number, ...seen };
   }
 
   #held(placement: Placement, box: MatingBox): HeldBox {
@@ -89,6 +90,7 @@ export class BoxReader {
     const batch = tables.batches.get(placement.batchId);
     const timetable = this.timetable(placement.batchId);
     const look = lastLook(tables, placement.id);
+    const queen = tables.queens.where({ boxId: box.id, place: 'in-box' })[0] ?? null;
     const since = timetable ? this.#today - timetable.emergence.expected : null;
     const state = (look && STATE_BY_RESULT[look.result]) ?? (since !== null && since >= 0 ? 'virgin' : 'cell');
     return {
@@ -96,6 +98,7 @@ export class BoxReader {
       placementId: placement.id,
       batchId: placement.batchId,
       batch: batch?.code ?? null,
+      breederId: batch?.breederId ?? null,
       breeder: batch?.breederId ? (tables.colonies.get(batch.breederId)?.code ?? null) : null,
       placedOn: placement.placedOn,
       emergenceExpected: timetable ? isoOfDay(timetable.emergence.expected) : null,
@@ -106,7 +109,8 @@ export class BoxReader {
       lastResult: look?.result ?? null,
       lastLookOn: look?.lookedOn ?? null,
       ...(timetable ? heldOutlook(tables, placement, timetable, this.#cells(), this.#today) : NO_OUTLOOK),
-      queenNumber: tables.queens.where({ boxId: box.id, place: 'in-box' })[0]?.number ?? null,
+      queenId: queen?.id ?? null,
+      queenNumber: queen?.number ?? null,
     };
   }
 
@@ -128,6 +132,7 @@ const EMPTY: HeldBox = {
   placementId: null,
   batchId: null,
   batch: null,
+  breederId: null,
   breeder: null,
   placedOn: null,
   emergenceExpected: null,
@@ -137,6 +142,7 @@ const EMPTY: HeldBox = {
   sealedBroodLookOn: null,
   lastResult: null,
   lastLookOn: null,
+  queenId: null,
   queenNumber: null,
   ...NO_OUTLOOK,
 };

@@ -6,8 +6,9 @@ import type { BoxProposal, CellsComing, ProposalReason } from '../../shared/mode
 import type { MatingBox, Placement } from '../../shared/model/mating-box.ts';
 import type { Step } from '../../shared/model/step.ts';
 import type { Timetable } from '../../shared/model/timetable.ts';
-import type { BoxStanding } from '../engine/boxes/box-standing.ts';
+import { type BoxStanding, broodlessSince } from '../engine/boxes/box-standing.ts';
 import { freeBoxDays } from '../engine/boxes/free-box.ts';
+import { type LayingWorkers, layingWorkersSpan } from '../engine/boxes/laying-workers.ts';
 import { nextLook } from '../engine/boxes/next-look.ts';
 import { proposeForBox } from '../engine/boxes/propose-for-box.ts';
 import type { Tables } from '../workbook/workbook.ts';
@@ -19,6 +20,7 @@ export const NO_OUTLOOK: BoxOutlook = {
   freeFrom: null,
   ownCellsOn: null,
   layingWorkersFrom: null,
+  layingWorkersLatest: null,
   proposal: null,
 };
 
@@ -43,6 +45,7 @@ export function heldOutlook(
     nextLookOn: proposed === null && planned !== null ? planned : next === null ? null : isoOfDay(next),
     strength: standing.looks.findLast((look) => look.strength !== null)?.strength ?? null,
     proposal: proposed && proposalLine(proposed),
+    ...spanTexts(layingWorkersSpan(standing)),
   };
 }
 
@@ -61,13 +64,28 @@ export function freeOutlook(tables: Tables, box: MatingBox, today: Day): BoxOutl
   if (!last?.endedOn) return NO_OUTLOOK;
   const endedOn = dayOfIso(last.endedOn);
   if (today - endedOn > BEES_REMAIN_DAYS) return NO_OUTLOOK;
-  const days = freeBoxDays({ endedOn, endReason: last.endReason });
+  const days = freeBoxDays({ endedOn, endReason: last.endReason, broodlessSince: broodlessSinceOf(tables, last) });
   return {
     ...NO_OUTLOOK,
     freeFrom: isoOfDay(days.freeFrom),
     ownCellsOn: days.ownCellsOn === null ? null : isoOfDay(days.ownCellsOn),
-    layingWorkersFrom: days.layingWorkersFrom === null ? null : isoOfDay(days.layingWorkersFrom),
+    ...spanTexts(days.layingWorkers),
   };
+}
+
+const spanTexts = (span: LayingWorkers | null): Pick<BoxOutlook, 'layingWorkersFrom' | 'layingWorkersLatest'> =>
+  span
+    ? { layingWorkersFrom: isoOfDay(span.earliest), layingWorkersLatest: isoOfDay(span.latest) }
+    : { layingWorkersFrom: null, layingWorkersLatest: null };
+
+/** The day since which a box whose placement ended may have been without brood. */
+function broodlessSinceOf(tables: Tables, { id, placedOn }: Placement): Day {
+  const looks = tables.boxLooks.where({ placementId: id }).map(({ lookedOn, result, strength }) => ({
+    on: dayOfIso(lookedOn),
+    result,
+    strength,
+  }));
+  return broodlessSince({ looks: looks.toSorted((a, b) => a.on - b.on), placedOn: dayOfIso(placedOn) });
 }
 
 function standingOf(

@@ -46,7 +46,7 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       return id === 'looks' ? (
         <LookSheet key={query.toString()} batchId={query.get('batch')} step={query.get('step')} />
       ) : (
-        <Boxes key={query.get('box')} boxId={query.get('box')} />
+        <Boxes key={id ?? query.get('box')} chosenBox={id ?? query.get('box')} />
       );
     case 'queens':
       return id ? <QueenPage key={id} queenId={id} /> : <Queens />;

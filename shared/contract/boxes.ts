@@ -70,7 +70,9 @@ export interface BoxOutlook {
   /** A free box should be given a cell from this day on. */
   readonly freeFrom: IsoDay | null;
   readonly ownCellsOn: IsoDay | null;
+  /** The span in which its workers may begin to lay if no brood comes; null where there is brood, or no bees. */
   readonly layingWorkersFrom: IsoDay | null;
+  readonly layingWorkersLatest: IsoDay | null;
   readonly proposal: ProposalLine | null;
 }
 
@@ -88,6 +90,7 @@ export interface BoxLine extends BoxOutlook {
   readonly placementId: string | null;
   readonly batchId: string | null;
   readonly batch: string | null;
+  readonly breederId: string | null;
   readonly breeder: string | null;
   readonly placedOn: IsoDay | null;
   readonly emergenceExpected: IsoDay | null;
@@ -97,6 +100,7 @@ export interface BoxLine extends BoxOutlook {
   readonly sealedBroodLookOn: IsoDay | null;
   readonly lastResult: LookResult | null;
   readonly lastLookOn: IsoDay | null;
+  readonly queenId: string | null;
   readonly queenNumber: string | null;
 }
 

@@ -106,6 +106,37 @@ test('the card of a box leads to its batch and back, and the batch says which bo
   await page.getByRole('heading', { name: 'K05, virgin' }).waitFor();
 }, 60_000);
 
+test('the card of a box leads to the hive its cell came from and to its queen, and says when workers may lay', async () => {
+  const { page } = house();
+  const boxes = (await ask(page, 'query', 'boxes.listBoxes')) as readonly { id: string; code: string }[];
+  const look = { id: 'look-k04', boxId: boxes.find(({ code }) => code === 'K04')?.id, lookedOn: '2026-05-31' };
+  const queen = { id: 'queen-k04', number: '26-777' };
+  const seen = { result: 'laying', strength: null, food: null, note: null, queen };
+  await ask(page, 'mutation', 'boxes.recordLook', { ...look, ...seen });
+  const card = page.getByRole('region', { name: /^K04,/ });
+  await page.reload();
+  await show(page, '/boxes/K04');
+  await card.getByRole('link', { name: 'H03', exact: true }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: /^H03/ }).waitFor();
+  await page.goBack();
+  await card.getByRole('link', { name: '26-777', exact: true }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Queen 26-777' }).waitFor();
+  await show(page, '/boxes/K05');
+  await page
+    .getByRole('region', { name: /^K05, virgin/ })
+    .getByText(/, if no brood comes before$/)
+    .waitFor();
+}, 60_000);
+
+test('the address of a box that is not there says so, and leads to the boxes', async () => {
+  const { page } = house();
+  await show(page, '/boxes/K99');
+  await page.getByText('There is no mating box K99 in the workbook.').waitFor();
+  await page.getByRole('link', { name: 'To all mating boxes' }).press('Enter');
+  await page.getByRole('heading', { name: 'All boxes' }).waitFor();
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
 test('in German the timetable with its buttons and all four counts of a bar are in sight side by side', async () => {
   const { page } = house();
   await choose(page, { ...PLAIN, language: 'de' });

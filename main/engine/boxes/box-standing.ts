@@ -36,11 +36,13 @@ export function openDay({ handsOff }: BoxStanding, day: Day): Day {
   return shut ? addDays(shut.to, 1) : day;
 }
 
-/** Days since brood was last seen in the box; a box in which none was seen has been without since its cell came. */
-export function broodlessDays({ today, looks, placedOn }: BoxStanding): number {
+/** The day brood was last seen in the box; a box in which none was seen has been without since its cell came. */
+export function broodlessSince({ looks, placedOn }: Pick<BoxStanding, 'looks' | 'placedOn'>): Day {
   const brood = looks.findLast((look) => look.result === 'laying' || look.result === 'proved');
-  return today - laterOf(brood?.on ?? placedOn, placedOn);
+  return laterOf(brood?.on ?? placedOn, placedOn);
 }
+
+export const broodlessDays = (box: BoxStanding): number => box.today - broodlessSince(box);
 
 /** The strength typed last, if any was. */
 export const strengthOf = ({ looks }: BoxStanding): number | null =>

@@ -23,7 +23,7 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
   const history = useRecordHistory('box', box.id);
   const facts: readonly (readonly [name: string, value: ReactNode])[] = [
     [words.columns.batch, box.batch && <a href={`#/batches/${box.batchId}`}>{box.batch}</a>],
-    [words.columns.mother, box.breeder],
+    [words.columns.mother, box.breeder && <a href={`#/hives/${box.breederId}`}>{box.breeder}</a>],
     [words.columns.placed, box.placedOn && days.short(box.placedOn)],
     [words.columns.first, box.firstLookOn && days.short(box.firstLookOn)],
     [words.columns.sealed, box.sealedBroodLookOn && days.short(box.sealedBroodLookOn)],
@@ -32,11 +32,16 @@ export function BoxCard({ box, onClose }: { box: BoxLine; onClose: () => void })
       box.lastResult && box.lastLookOn ? `${looks[box.lastResult].name}, ${days.short(box.lastLookOn)}` : null,
     ],
     [words.columns.next, box.nextLookOn && days.short(box.nextLookOn)],
-    [words.columns.queen, box.queenNumber],
+    [words.columns.queen, box.queenNumber && <a href={`#/queens/${box.queenId}`}>{box.queenNumber}</a>],
     [words.note, box.note],
     [words.states.free, box.freeFrom && words.freeFrom(days.short(box.freeFrom))],
     [words.states.free, box.ownCellsOn && words.ownCells(days.short(box.ownCellsOn))],
-    [words.states.free, box.layingWorkersFrom && words.layingWorkers(days.short(box.layingWorkersFrom))],
+    [
+      words.layingWorkersSpan.name,
+      box.layingWorkersFrom &&
+        box.layingWorkersLatest &&
+        words.layingWorkersSpan.days(days.short(box.layingWorkersFrom), days.short(box.layingWorkersLatest)),
+    ],
   ];
   return (
     <Section

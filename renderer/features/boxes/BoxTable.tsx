@@ -41,7 +41,11 @@ function useBoxColumns(onChoose: (boxId: string) => void): readonly Column<BoxLi
       title: columns.batch,
       cell: (box) => (box.batchId ? <a href={`#/batches/${box.batchId}`}>{box.batch}</a> : ''),
     },
-    { key: 'mother', title: columns.mother, cell: (box) => box.breeder ?? '' },
+    {
+      key: 'mother',
+      title: columns.mother,
+      cell: (box) => box.breeder && <a href={`#/hives/${box.breederId}`}>{box.breeder}</a>,
+    },
     { key: 'placed', title: columns.placed, cell: (box) => day(box.placedOn) },
     {
       key: 'day',
@@ -50,6 +54,10 @@ function useBoxColumns(onChoose: (boxId: string) => void): readonly Column<BoxLi
     },
     { key: 'last', title: columns.last, cell: (box) => (box.lastResult ? looks[box.lastResult].name : '') },
     { key: 'next', title: columns.next, cell: (box) => day(box.nextLookOn) },
-    { key: 'queen', title: columns.queen, cell: (box) => box.queenNumber ?? '' },
+    {
+      key: 'queen',
+      title: columns.queen,
+      cell: (box) => box.queenNumber && <a href={`#/queens/${box.queenId}`}>{box.queenNumber}</a>,
+    },
   ];
 }

@@ -17,16 +17,27 @@ import { Proposals } from './Proposals.tsx';
 
 type Shown = 'state' | 'place' | 'list';
 
-/** The boxes as a board by state, as they stand, or as a list; above them what could be done. */
-export function Boxes({ boxId }: { boxId: string | null }) {
+/**
+ * The boxes as a board by state, as they stand, or as a list; above them what could be done.
+ * @param chosenBox the box whose card is open, by its id or its code.
+ */
+export function Boxes({ chosenBox }: { chosenBox: string | null }) {
   const { boxes: words } = useWords();
   const [shown, setShown] = useState<Shown>('state');
-  const [chosen, setChosen] = useState(boxId);
+  const [chosen, setChosen] = useState(chosenBox);
   const list = useAnswer(['boxes'], () => ask.boxes.listBoxes.query());
   if (!list.data) return <Page title={words.title}>{null}</Page>;
   const boxes = list.data;
-  const box = boxes.find((one) => one.id === chosen);
+  const box = boxes.find((one) => one.id === chosen || one.code === chosen);
   const any = boxes.length > 0;
+  if (chosen !== null && !box)
+    return (
+      <Page title={words.title}>
+        <EmptyState title={words.unknown(chosen)}>
+          <a href="#/boxes">{words.allBoxes}</a>
+        </EmptyState>
+      </Page>
+    );
   return (
     <Page title={words.title} acts={any ? <Acts /> : null}>
       {any ? null : <EmptyState title={words.empty} />}

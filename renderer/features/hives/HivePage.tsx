@@ -27,7 +27,12 @@ export function HivePage({ colonyId }: { colonyId: string }) {
   const standing = useAnswer(['hive-standing', colonyId], ({ signal }) =>
     ask.season.getHiveStanding.query({ colonyId }, { signal }),
   );
-  if (answer.data === null) return <Page title={words.title}>{words.one.gone}</Page>;
+  if (answer.data === null)
+    return (
+      <Page lead={<a href="#/hives">{words.title}</a>} title={words.title}>
+        {words.one.gone}
+      </Page>
+    );
   if (!answer.data) return <Page title="…">{null}</Page>;
   const hive = answer.data;
   return (

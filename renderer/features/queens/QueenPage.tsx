@@ -20,7 +20,12 @@ import { MotherLink } from './QueenTable.tsx';
 export function QueenPage({ queenId }: { queenId: string }) {
   const { queens: words } = useWords();
   const answer = useAnswer(['queen', queenId], () => ask.queens.getQueen.query({ queenId }));
-  if (answer.data === null) return <Page title={words.title}>{words.missing}</Page>;
+  if (answer.data === null)
+    return (
+      <Page lead={<a href="#/queens">{words.title}</a>} title={words.title}>
+        {words.missing}
+      </Page>
+    );
   if (!answer.data) return <Page title="…">{null}</Page>;
   const queen = answer.data;
   return (

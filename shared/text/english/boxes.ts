@@ -43,6 +43,12 @@ export const boxes = {
   freeFrom: (day: string) => `free for a cell from ${day}`,
   ownCells: (day: string) => `destroy own cells ${day}`,
   layingWorkers: (day: string) => `workers may lay from ${day}`,
+  layingWorkersSpan: {
+    name: 'Workers may begin to lay',
+    days: (earliest: string, latest: string) => `${earliest} to ${latest}, if no brood comes before`,
+  },
+  unknown: (code: string) => `There is no mating box ${code} in the workbook.`,
+  allBoxes: 'To all mating boxes',
   retire: 'Take out of use',
   particulars: 'Change its particulars',
   walk: 'Place in the walk',

@@ -47,6 +47,12 @@ export const boxes: Translation<typeof english> = {
   freeFrom: (day: string) => `frei für eine Zelle ab ${day}`,
   ownCells: (day: string) => `eigene Zellen zerstören ${day}`,
   layingWorkers: (day: string) => `Arbeiterinnen können legen ab ${day}`,
+  layingWorkersSpan: {
+    name: 'Arbeiterinnen können anfangen zu legen',
+    days: (earliest: string, latest: string) => `${earliest} bis ${latest}, wenn vorher keine Brut kommt`,
+  },
+  unknown: (code: string) => `Im Arbeitsbuch steht kein Kästchen ${code}.`,
+  allBoxes: 'Zu allen Kästchen',
   retire: 'Außer Gebrauch nehmen',
   columns: {
     box: 'Kästchen',

@@ -69,7 +69,8 @@ describe('a look that is taken out', () => {
     mustOk(endPlacement(desk, { placementId: 'placement-1', endedOn: TODAY, reason: 'other' }));
     const free = boxOf(desk);
     mustOk(removeLook(desk, { lookId: 'first' }));
-    expect(boxOf(desk)).toEqual(free);
+    // Brood was not seen in it after all, so its bees have been without since the cell came.
+    expect(boxOf(desk)).toEqual({ ...free, layingWorkersFrom: '2026-06-04', layingWorkersLatest: '2026-06-11' });
     expect(tallyOf(desk)).toMatchObject({ emergenceKnown: 0, laying: 0 });
   });
 
