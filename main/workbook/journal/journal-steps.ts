@@ -1,11 +1,11 @@
 import type BetterSqlite3 from 'better-sqlite3';
 import type { ChangeWords, JournalChange, JournalStep, StepKind, StoredRow } from '../../../shared/model/journal.ts';
-import { columnsOf, dataTables } from './journal-triggers.ts';
+import type { OWNERS } from './journal-triggers.ts';
 
 /** Whose changes are asked for: a record and the rows that belong to it. */
 export interface Owner {
   readonly id: string;
-  readonly column: 'batch_id' | 'box_id' | 'colony_id' | 'queen_id';
+  readonly column: keyof typeof OWNERS;
 }
 
 /** The steps of a workbook, for reading. */
@@ -78,7 +78,7 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
     'INSERT INTO journal_step (at, kind, of_step, words) VALUES (?, ?, ?, ?)',
   );
   const last = db.prepare<[string, string], { readonly kept: string }>(
-    `SELECT coalesce(new, old) AS kept FROM journal_change WHERE table_name = ? AND row_id = ? ORDER BY id DESC LIMIT 1`,
+    'SELECT old AS kept FROM journal_change WHERE table_name = ? AND row_id = ? AND new IS NULL ORDER BY id DESC LIMIT 1',
   );
   return {
     steps: (id, limit) => before.all(id ?? Number.MAX_SAFE_INTEGER, limit).map(stepOf),
@@ -91,9 +91,7 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
     },
     changesOf: ({ id, column }) =>
       db
-        .prepare<{ id: string }, StoredChange>(
-          `${CHANGE} WHERE change.row_id = @id OR ${belongsTo(db, column)} ORDER BY change.id DESC`,
-        )
+        .prepare<{ id: string }, StoredChange>(`${CHANGE} WHERE change.${column} = @id ORDER BY change.id DESC`)
         .all({ id })
         .map(changeOf),
     lastRow(table, rowId) {
@@ -107,14 +105,6 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
       insert.run(at, kind, ofStep, JSON.stringify(words));
     },
   };
-}
-
-/** The journal knows at once which batch, box or hive a row belongs to; a queen's rows are looked up in their tables. */
-function belongsTo(db: BetterSqlite3.Database, column: Owner['column']): string {
-  if (column !== 'queen_id') return `change.${column} = @id`;
-  const tables = dataTables(db).filter((table) => columnsOf(db, table).includes(column));
-  const ids = tables.map((table) => `SELECT id FROM "${table}" WHERE ${column} = @id`).join(' UNION ');
-  return ids === '' ? 'FALSE' : `change.row_id IN (${ids})`;
 }
 
 /** Undos and redos in their order: what was taken back and not done again, the latest of it. */

@@ -30,6 +30,9 @@ const MARK_KEYS = Object.values(MARKS)
   .map((key) => `'${key}'`)
   .join(', ');
 
+/** The records whose history is asked for, by the column that says whose a row is. */
+export const OWNERS = { batch_id: 'batch', box_id: 'mating_box', colony_id: 'colony', queen_id: 'queen' } as const;
+
 function triggersOf(table: string, columns: readonly string[]): string {
   const [key = 'id'] = columns;
   const row = (which: 'OLD' | 'NEW') =>
@@ -38,8 +41,9 @@ function triggersOf(table: string, columns: readonly string[]): string {
   const isData = (which: 'OLD' | 'NEW') => (table === 'setting' ? `${which}."${key}" NOT IN (${MARK_KEYS})` : 'TRUE');
   const trigger = (event: string, which: 'OLD' | 'NEW', when: string, old: string, fresh: string) => `
     CREATE TEMP TRIGGER "journal_${event}_${table}" AFTER ${event} ON main."${table}" WHEN ${when} BEGIN
-      INSERT INTO journal_change (step_id, table_name, row_id, place, old, new)
-      VALUES ((SELECT coalesce(max(id), 0) + 1 FROM journal_step), '${table}', ${which}."${key}", ${which}.rowid, ${old}, ${fresh});
+      INSERT INTO journal_change (step_id, table_name, row_id, place, old, new, ${Object.keys(OWNERS).join(', ')})
+      VALUES ((SELECT coalesce(max(id), 0) + 1 FROM journal_step), '${table}', ${which}."${key}", ${which}.rowid, ${old}, ${fresh},
+        ${ownersOf(table, columns, event === 'UPDATE' ? 'NEW' : which).join(', ')});
     END;`;
   return [
     trigger('INSERT', 'NEW', isData('NEW'), 'NULL', row('NEW')),
@@ -47,3 +51,10 @@ function triggersOf(table: string, columns: readonly string[]): string {
     trigger('DELETE', 'OLD', isData('OLD'), row('OLD'), 'NULL'),
   ].join('');
 }
+
+/** The record a row is, or belongs to, column by column of OWNERS; after a change the one it belongs to now. */
+const ownersOf = (table: string, columns: readonly string[], which: 'OLD' | 'NEW'): readonly string[] =>
+  Object.entries(OWNERS).map(([column, record]) => {
+    if (table === record) return `${which}."${columns[0]}"`;
+    return columns.includes(column) ? `${which}."${column}"` : 'NULL';
+  });

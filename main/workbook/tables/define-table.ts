@@ -60,7 +60,7 @@ export function defineTable<Row extends { readonly id: Id }>(
 
   const names = columns.map(({ sql }) => quote(sql));
   const insert = `INSERT INTO ${quotedName} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})`;
-  const update = `UPDATE ${quotedName} SET ${names.map((name) => `${name} = ?`).join(', ')} WHERE "id" = ?`;
+  const update = updateOfWhatDiffers(statement, quotedName, names);
 
   return {
     insert(row) {
@@ -69,8 +69,7 @@ export function defineTable<Row extends { readonly id: Id }>(
     },
     update(row) {
       guardWrite();
-      const { changes } = statement(update).run([...valuesOf(row), row.id]);
-      if (changes !== 1) throw new Error(`No ${shape.name} with id ${row.id} to update.`);
+      if (!update(row.id, valuesOf(row))) throw new Error(`No ${shape.name} with id ${row.id} to update.`);
     },
     remove(id) {
       guardWrite();
@@ -90,6 +89,23 @@ export function defineTable<Row extends { readonly id: Id }>(
       const { sql, values } = distinctOf(columns, field, shape.name);
       return values(statement(sql).all()) as readonly Row[typeof field][];
     },
+  };
+}
+
+/**
+ * Writes the values that are not as they are stored; false where the row is not there. A column that is set costs its
+ * indexes and foreign keys a write and a look, also with the value it had.
+ */
+function updateOfWhatDiffers(statement: ReturnType<typeof statementCache>, table: string, names: readonly string[]) {
+  const select = `SELECT ${names.join(', ')} FROM ${table} WHERE "id" = ?`;
+  return (id: Id, values: readonly SqlValue[]): boolean => {
+    const stored = statement(select).raw().get(id) as readonly SqlValue[] | undefined;
+    if (stored === undefined) return false;
+    const changed = values.flatMap((value, index) => (value === stored[index] ? [] : [index]));
+    if (changed.length === 0) return true;
+    const sets = changed.map((index) => `${names[index]} = ?`).join(', ');
+    statement(`UPDATE ${table} SET ${sets} WHERE "id" = ?`).run([...changed.map((index) => values[index]), id]);
+    return true;
   };
 }
 

@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { describe, expect, test } from 'vitest';
 import { connectForReading } from '../../../main/workbook/connect.ts';
 import { APPLICATION_ID, MARKS } from '../../../main/workbook/file-marks.ts';
+import { journalSteps, type Owner } from '../../../main/workbook/journal/journal-steps.ts';
 import { type Migration, migrate, readMigrations, versionOf } from '../../../main/workbook/migrations.ts';
 import { openWorkbookFile } from '../../../main/workbook/open-workbook.ts';
 import { refuse } from '../../../shared/kernel/result.ts';
@@ -72,6 +73,73 @@ describe('a workbook of the first format', () => {
     for (let time = 0; time < 3; time += 1) mustOk(openWorkbookFile(file, anOpenSetting(folder))).close();
     const copies = readdirSync(join(folder, 'safety-copies')).filter((name) => name.endsWith('.ripecell'));
     expect(copies).toHaveLength(1);
+  });
+});
+
+describe('the journal of the eighth format', () => {
+  const ROWS = [
+    ['batch', 'batch-1', null, { id: 'batch-1', code: '26-01' }],
+    ['count', 'count-1', null, { id: 'count-1', batch_id: 'batch-1', cells: 3 }],
+    [
+      'count',
+      'count-1',
+      { id: 'count-1', batch_id: 'batch-1', cells: 3 },
+      { id: 'count-1', batch_id: 'batch-1', cells: 4 },
+    ],
+    ['mating_box', 'box-1', null, { id: 'box-1', code: 'K01' }],
+    ['queen', 'queen-1', null, { id: 'queen-1', box_id: 'box-1', colony_id: null }],
+    ['queen_move', 'move-1', null, { id: 'move-1', queen_id: 'queen-1', colony_id: 'colony-1' }],
+    ['queen_move', 'move-1', { id: 'move-1', queen_id: 'queen-1', colony_id: 'colony-1' }, null],
+    ['colony', 'colony-1', null, { id: 'colony-1', code: 'H01' }],
+  ] as const;
+
+  function brought() {
+    const db = new Database(':memory:');
+    migrate(db, ALL.slice(0, 8));
+    db.exec(
+      `INSERT INTO journal_step (id, at, kind, words) VALUES (1, '2026-06-01T18:00:00.000Z', 'change', '{"did":"other"}')`,
+    );
+    const insert = db.prepare(
+      'INSERT INTO journal_change (step_id, table_name, row_id, place, old, new) VALUES (1, ?, ?, 7, ?, ?)',
+    );
+    const text = (row: object | null) => (row === null ? null : JSON.stringify(row));
+    for (const [table, id, old, fresh] of ROWS) insert.run(table, id, text(old), text(fresh));
+    migrate(db, ALL);
+    return db;
+  }
+
+  test('keeps every change in its order, with its old and new values', () => {
+    const db = brought();
+    const kept = db
+      .prepare<[], { t: string; id: string; o: string; n: string }>(
+        'SELECT table_name AS t, row_id AS id, old AS o, new AS n FROM journal_change WHERE place = 7 ORDER BY journal_change.id',
+      )
+      .all();
+    expect(kept.map(({ t, id, o, n }) => [t, id, JSON.parse(o), JSON.parse(n)])).toEqual(ROWS);
+    db.close();
+  });
+
+  test('is found by the record a row is, or belongs to, and by what is gone', () => {
+    const db = brought();
+    const journal = journalSteps(db);
+    const found = (column: Owner['column'], id: string) => journal.changesOf({ column, id }).map(({ rowId }) => rowId);
+    expect(found('batch_id', 'batch-1')).toEqual(['count-1', 'count-1', 'batch-1']);
+    expect(found('box_id', 'box-1')).toEqual(['queen-1', 'box-1']);
+    expect(found('queen_id', 'queen-1')).toEqual(['move-1', 'move-1', 'queen-1']);
+    expect(found('colony_id', 'colony-1')).toEqual(['colony-1', 'move-1', 'move-1']);
+    expect(journal.lastRow('queen_move', 'move-1')).toMatchObject({ queen_id: 'queen-1' });
+    db.close();
+  });
+
+  test('is still only added to, and holds no change without its step', () => {
+    const db = brought();
+    db.pragma('foreign_keys = ON');
+    expect(() => db.exec('DELETE FROM journal_change')).toThrow('the journal is only added to');
+    expect(() => db.exec('UPDATE journal_change SET place = 8')).toThrow('the journal is only added to');
+    expect(() =>
+      db.exec("INSERT INTO journal_change (step_id, table_name, row_id, place) VALUES (2, 'yard', 'y', 1)"),
+    ).toThrow('FOREIGN KEY');
+    db.close();
   });
 });
 

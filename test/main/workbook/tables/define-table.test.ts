@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { aBatch } from '../../../builders/batch.ts';
 import { aDesk, fill } from '../../../builders/desk.ts';
+import { aWatchedDesk } from '../../../builders/watched-workbook.ts';
 
 function aDeskWithBatches() {
   const desk = aDesk();
@@ -55,4 +56,19 @@ test('an update does not touch other rows', () => {
   const before = desk.workbook.tables.batches.where({ season: 2026 });
   fill(desk, ({ batches }) => batches.update(aBatch({ id: 'a', code: '25-01', season: 2025, note: 'changed' })));
   expect(desk.workbook.tables.batches.where({ season: 2026 })).toEqual(before);
+});
+
+test('an update writes the columns that differ and no other, and nothing where none does', () => {
+  const { desk, db } = aWatchedDesk();
+  fill(desk, ({ batches }) => batches.insert(aBatch({ practice: true })));
+  db.exec(`CREATE TEMP TABLE written (what TEXT);
+    CREATE TEMP TRIGGER note_written AFTER UPDATE OF note ON main.batch BEGIN INSERT INTO written VALUES ('note'); END;
+    CREATE TEMP TRIGGER code_written AFTER UPDATE OF code ON main.batch BEGIN INSERT INTO written VALUES ('code'); END;
+    CREATE TEMP TRIGGER row_written AFTER UPDATE ON main.batch BEGIN INSERT INTO written VALUES ('row'); END`);
+  const written = () => db.prepare('SELECT what FROM written ORDER BY what').pluck().all();
+  fill(desk, ({ batches }) => batches.update(aBatch({ practice: true })));
+  expect(written()).toEqual([]);
+  fill(desk, ({ batches }) => batches.update(aBatch({ practice: true, note: 'cold night' })));
+  expect(written()).toEqual(['note', 'row']);
+  expect(desk.workbook.tables.batches.get('batch-1')).toEqual(aBatch({ practice: true, note: 'cold night' }));
 });
