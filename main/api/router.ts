@@ -5,6 +5,7 @@ import {
   BatchPreview,
   BatchStart,
   CloseBatch,
+  DropStep,
   EditBatch,
   GiveAsPlanned,
   MarkStep,
@@ -12,6 +13,7 @@ import {
   RecordObservation,
   RemoveObservation,
   SetWarmth,
+  TakeUpStep,
   UnmarkStep,
 } from '../../shared/contract/batches.ts';
 import {
@@ -83,6 +85,7 @@ import { ListStock, MoveHive, RecordScore, RecordTest, RecordTreatment } from '.
 import { SaveWeather } from '../../shared/contract/weather.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
+import { dropStep } from '../operations/batches/drop-step.ts';
 import { editBatch } from '../operations/batches/edit-batch.ts';
 import { getBatch } from '../operations/batches/get-batch.ts';
 import { getBatchForm } from '../operations/batches/get-batch-form.ts';
@@ -102,6 +105,7 @@ import { removeObservation } from '../operations/batches/remove-observation.ts';
 import { reopenBatch } from '../operations/batches/reopen-batch.ts';
 import { setWarmth } from '../operations/batches/set-warmth.ts';
 import { startBatch } from '../operations/batches/start-batch.ts';
+import { takeUpStep } from '../operations/batches/take-up-step.ts';
 import { unmarkStep } from '../operations/batches/unmark-step.ts';
 import { acceptProposal } from '../operations/boxes/accept-proposal.ts';
 import { addBoxes } from '../operations/boxes/add-boxes.ts';
@@ -218,6 +222,8 @@ export const appRouter = group({
     markStep: command(MarkStep, markStep),
     unmarkStep: command(UnmarkStep, unmarkStep),
     moveStep: command(MoveStep, moveStep),
+    dropStep: command(DropStep, dropStep),
+    takeUpStep: command(TakeUpStep, takeUpStep),
     recordObservation: command(RecordObservation, recordObservation),
     setWarmth: command(SetWarmth, setWarmth),
     removeObservation: command(RemoveObservation, removeObservation),

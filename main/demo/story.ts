@@ -77,6 +77,8 @@ export interface BatchStory {
   readonly practice?: boolean;
   /** The check for the builder's own cells was forgotten. */
   readonly forgotCheck?: boolean;
+  /** Why nobody looked for the builder's own cells. */
+  readonly droppedCheck?: string;
 }
 
 const grafting = (story: Omit<BatchStory, 'method' | 'comb'>): BatchStory => ({
@@ -191,6 +193,7 @@ export const PAST_BATCHES: readonly BatchStory[] = [
     mating: 0,
     note: 'Not one taken. A virgin was running in H12.',
     lesson: 'Shake every comb of the builder and look for cells before giving larvae.',
+    droppedCheck: 'Not one taken, nothing to guard.',
   }),
   grafting({
     larvaeOn: '2025-06-10',

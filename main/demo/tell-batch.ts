@@ -2,6 +2,7 @@ import { readBoxCodes } from '../../shared/kernel/box-codes.ts';
 import type { LookResult } from '../../shared/model/look.ts';
 import type { Step } from '../../shared/model/step.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
+import { dropStep } from '../operations/batches/drop-step.ts';
 import { editBatch } from '../operations/batches/edit-batch.ts';
 import { getBatch } from '../operations/batches/get-batch.ts';
 import { markStep } from '../operations/batches/mark-step.ts';
@@ -34,7 +35,8 @@ export function tellBatch(desk: Desk, chance: Chance, story: BatchStory, until: 
   if (!given || !taken || !sealed) throw new Error('a batch without days to count on');
   const counted = { given: before(given), taken: before(taken), sealed: before(sealed) };
   countBars(desk, chance, batchId, story, { given, taken, sealed }, counted);
-  if (!story.forgotCheck) markSteps(desk, batchId, ['check-own-cells'], before);
+  if (story.droppedCheck !== undefined) dropCheck(desk, batchId, sealed, story.droppedCheck);
+  else if (!story.forgotCheck) markSteps(desk, batchId, ['check-own-cells'], before);
   const placing = dayOf('place-cells');
   if (placing && before(placing) && story.boxes !== '') {
     markBetween(desk, batchId, before);
@@ -91,6 +93,10 @@ function markSteps(desk: Desk, batchId: string, steps: readonly Step[], before: 
   for (const line of getBatch(desk, { batchId })?.timetable.lines ?? [])
     if (steps.includes(line.step) && line.state !== 'done' && before(line.expected))
       need(markStep(desk, { id: desk.ids.next(), batchId, step: line.step, doneOn: line.expected, note: null }));
+}
+
+function dropCheck(desk: Desk, batchId: string, droppedOn: string, reason: string): void {
+  need(dropStep(desk, { id: desk.ids.next(), batchId, step: 'check-own-cells', droppedOn, reason }));
 }
 
 interface CountDays<Value> {

@@ -10,6 +10,7 @@ import type { CalendarFact, CalendarInput, CalendarRefusal, Seen, Timetable } fr
 import { flightWeather, type LoggedWeather } from '../../shared/model/weather.ts';
 import { dronePlan } from '../engine/calendar/drone-plan.ts';
 import { firstFlights } from '../engine/calendar/find-clashes.ts';
+import { canBeDropped } from '../engine/calendar/open-steps.ts';
 import { planTimetable } from '../engine/calendar/plan-timetable.ts';
 import { stepState } from '../engine/calendar/step-state.ts';
 import type { Tables } from '../workbook/workbook.ts';
@@ -56,6 +57,9 @@ export function calendarInput(tables: Tables, batch: Batch): CalendarInput {
     ...plainInput(tables, batch, boxTypeOf(tables, batch)),
     seen: observations.map(sightingOf),
     done: tables.stepsDone.where({ batchId: batch.id }).map(({ step, doneOn }) => ({ step, on: dayOfIso(doneOn) })),
+    dropped: tables.stepDrops
+      .where({ batchId: batch.id })
+      .map(({ step, droppedOn }) => ({ step, on: dayOfIso(droppedOn) })),
     weather: weatherFor(tables, batch),
     moved: tables.stepMoves
       .where({ batchId: batch.id })
@@ -112,6 +116,8 @@ interface TimetableContext {
   readonly today: Day;
   /** Steps the person put on a day, with the reason given; empty = none. */
   readonly moves: ReadonlyMap<string, string>;
+  /** The reasons for which steps will not be done; empty = none. */
+  readonly drops: ReadonlyMap<string, string>;
   /** The person's own copy of the method, for the words it gives its steps. */
   readonly copy: MethodCopy | null;
   /** First day of mature drones, where the person said when their eggs were laid. */
@@ -126,6 +132,7 @@ export function timetableView(timetable: Timetable, context: TimetableContext): 
       ...timetableLine(step, timetable.steps, context.today),
       movedByPerson: context.moves.has(step.step),
       moveReason: context.moves.get(step.step) || null,
+      dropReason: step.droppedOn === null ? null : context.drops.get(step.step) || null,
       own: ownWords(context.copy, step.step),
     })),
     handsOff: timetable.handsOff.map((span) => ({ ...span, from: isoOfDay(span.from), to: isoOfDay(span.to) })),
@@ -155,13 +162,15 @@ function timetableLine(
   step: DatedStep,
   steps: readonly DatedStep[],
   today: Day,
-): Omit<TimetableLine, 'own' | 'movedByPerson' | 'moveReason'> {
+): Omit<TimetableLine, 'own' | 'movedByPerson' | 'moveReason' | 'dropReason'> {
   return {
     ...step,
     earliest: isoOfDay(step.earliest),
     expected: isoOfDay(step.expected),
     latest: isoOfDay(step.latest),
     doneOn: step.doneOn === null ? null : isoOfDay(step.doneOn),
+    droppedOn: step.droppedOn === null ? null : isoOfDay(step.droppedOn),
+    canBeDropped: canBeDropped(step),
     state: stepState(step, steps, today),
   };
 }

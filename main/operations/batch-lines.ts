@@ -3,6 +3,7 @@ import { type Day, isoOfDay } from '../../shared/kernel/day.ts';
 import type { Batch } from '../../shared/model/batch.ts';
 import type { BatchTally } from '../../shared/model/tally.ts';
 import type { Timetable } from '../../shared/model/timetable.ts';
+import { isOpenJob } from '../engine/calendar/open-steps.ts';
 import { isLateWorthNaming, stepState } from '../engine/calendar/step-state.ts';
 import { streamDays } from '../engine/calendar/stream-picture.ts';
 import { emptyTally } from '../engine/yield/batch-tally.ts';
@@ -58,7 +59,7 @@ export function batchLine(tables: Tables, batch: Batch, today: Day): BatchLine {
 }
 
 function nextJob(timetable: Timetable, today: Day): BatchLine['next'] {
-  const open = timetable.steps.filter((step) => step.kind === 'job' && step.doneOn === null);
+  const open = timetable.steps.filter(isOpenJob);
   const worthNaming = open.filter((step) => {
     const state = stepState(step, timetable.steps, today);
     return state !== 'passed' && (state !== 'late' || isLateWorthNaming(step, today));

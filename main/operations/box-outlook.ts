@@ -130,7 +130,7 @@ export function cellsComingSoon(tables: Tables, today: Day): CellsComing | null 
 function cellsOf(tables: Tables, batch: Batch, today: Day): readonly CellsComing[] {
   const timetable = timetableOf(tables, batch);
   const step = timetable.steps.find((one) => one.step === 'place-cells');
-  if (!step || timetable.placeDeadline < today) return [];
+  if (!step || step.droppedOn !== null || timetable.placeDeadline < today) return [];
   const on = step.expected < today ? today : step.expected;
   if (on - today > BOX_TURNAROUND.cellsWorthWaiting.value) return [];
   const tally = tables.tallies.get(batch.id);

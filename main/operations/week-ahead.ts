@@ -2,6 +2,7 @@ import { addDays, type Day, laterOf } from '../../shared/kernel/day.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import { ownWords } from '../../shared/model/method-copy.ts';
 import type { Step } from '../../shared/model/step.ts';
+import { isOpenJob } from '../engine/calendar/open-steps.ts';
 import { isLateWorthNaming, stepState } from '../engine/calendar/step-state.ts';
 import type { Tables } from '../workbook/workbook.ts';
 import { copyOf } from './batch-calendar.ts';
@@ -35,27 +36,25 @@ export function daysAhead(
   days: number,
 ): readonly DayAhead[] {
   const open = running.flatMap(({ batch, timetable }) =>
-    timetable.steps
-      .filter((step) => step.kind === 'job' && step.doneOn === null)
-      .flatMap((step) => {
-        const state = stepState(step, timetable.steps, first);
-        const late = state === 'late';
-        if (state === 'passed') return [];
-        if (late && !isLateWorthNaming(step, first)) return [];
-        const place = placeOf(tables, batch, step);
-        if (place === null) return [];
-        const { where, yard } = place;
-        const job: OpenJob = {
-          batch: batch.code,
-          step: step.step,
-          ownTitle: ownWords(copyOf(tables, batch), step.step).title,
-          colonyId: where.kind === 'hive' ? where.id : null,
-          codes: where.kind === 'hive' ? [where.code] : where.kind === 'boxes' ? where.codes : [],
-          yard,
-          late,
-        };
-        return [{ job, on: laterOf(step.expected, first) }];
-      }),
+    timetable.steps.filter(isOpenJob).flatMap((step) => {
+      const state = stepState(step, timetable.steps, first);
+      const late = state === 'late';
+      if (state === 'passed') return [];
+      if (late && !isLateWorthNaming(step, first)) return [];
+      const place = placeOf(tables, batch, step);
+      if (place === null) return [];
+      const { where, yard } = place;
+      const job: OpenJob = {
+        batch: batch.code,
+        step: step.step,
+        ownTitle: ownWords(copyOf(tables, batch), step.step).title,
+        colonyId: where.kind === 'hive' ? where.id : null,
+        codes: where.kind === 'hive' ? [where.code] : where.kind === 'boxes' ? where.codes : [],
+        yard,
+        late,
+      };
+      return [{ job, on: laterOf(step.expected, first) }];
+    }),
   );
   return Array.from({ length: days }, (_, index) => addDays(first, index)).map((on) => ({
     on,

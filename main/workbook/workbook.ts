@@ -12,7 +12,7 @@ import type {
 import type { IsoDay } from '../../shared/kernel/day.ts';
 import type { Id } from '../../shared/kernel/id.ts';
 import type { Result } from '../../shared/kernel/result.ts';
-import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
+import type { Bar, Batch, Count, StepDone, StepDrop, StepMove } from '../../shared/model/batch.ts';
 import type { CalendarExport } from '../../shared/model/calendar-export.ts';
 import type { Colony, ColonyRole } from '../../shared/model/colony.ts';
 import type { Feeding } from '../../shared/model/feeding.ts';
@@ -126,6 +126,7 @@ export interface Tables {
   readonly counts: Table<Count>;
   readonly stepsDone: Table<StepDone>;
   readonly stepMoves: Table<StepMove>;
+  readonly stepDrops: Table<StepDrop>;
   readonly observations: Table<Observation>;
   readonly boxes: Table<MatingBox>;
   readonly placements: Table<Placement>;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
-import { Batch, type CountedStage } from '../model/batch.ts';
+import { Batch, type CountedStage, StepDrop } from '../model/batch.ts';
 import { CellsField, IdField, IsoDayField, NoteField } from '../model/fields.ts';
 import type { BuilderType, Method } from '../model/method.ts';
 import { Observation } from '../model/observation.ts';
@@ -65,6 +65,9 @@ export const MoveStep = z.object({
   movedTo: IsoDayField,
   reason: z.string().trim().max(200),
 });
+/** Without a reason: an empty text. */
+export const DropStep = StepDrop;
+export const TakeUpStep = z.object({ batchId: IdField, step: z.enum(STEPS) });
 export const SetWarmth = z.object({ batchId: IdField, sealedCelsius: Batch.shape.sealedCelsius });
 export const RecordObservation = Observation;
 export const RemoveObservation = z.object({ batchId: IdField, observationId: IdField });
@@ -236,6 +239,7 @@ export type BatchesRefusal =
   | { readonly kind: 'bar-not-found' }
   | { readonly kind: 'step-not-in-timetable'; readonly field: 'step'; readonly step: string }
   | { readonly kind: 'step-already-done'; readonly field: 'step'; readonly step: string }
+  | { readonly kind: 'step-needed'; readonly field: 'step'; readonly step: string }
   | { readonly kind: 'move-past-window'; readonly field: 'movedTo'; readonly earliest: IsoDay; readonly latest: IsoDay }
   | { readonly kind: 'observation-not-found' };
 

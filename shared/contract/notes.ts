@@ -10,6 +10,7 @@ export const NOTE_KINDS = [
   'lesson',
   'step',
   'moved-step',
+  'dropped-step',
   'sighting',
   'box',
   'box-look',

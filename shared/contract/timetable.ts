@@ -17,8 +17,14 @@ export interface TimetableLine {
   readonly timeOfDay: TimeOfDay;
   readonly hardness: Hardness;
   readonly daysAfterLarvae: number;
-  readonly state: 'done' | 'late' | 'due' | 'can-be-done' | 'coming' | 'passed';
+  readonly state: 'done' | 'dropped' | 'late' | 'due' | 'can-be-done' | 'coming' | 'passed';
   readonly doneOn: IsoDay | null;
+  /** The day on which the person said that it will not be done; null also when it was done after all. */
+  readonly droppedOn: IsoDay | null;
+  /** Why, where the person said so. */
+  readonly dropReason: string | null;
+  /** Biology allows to leave it out, and it is still open. */
+  readonly canBeDropped: boolean;
   readonly movedByPerson: boolean;
   /** Why, where the person said so. */
   readonly moveReason: string | null;

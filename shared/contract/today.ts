@@ -22,6 +22,8 @@ export interface Job {
   readonly hardness: Hardness;
   readonly minutes: number | null;
   readonly materials: readonly string[];
+  /** Biology allows to leave it out. */
+  readonly canBeDropped: boolean;
   /** What pressing Enter on it opens. */
   readonly opens: 'counts' | 'place-cells' | 'looks' | 'mark';
   /** The same hive or boxes are hands off today because of another batch; the two free days nearest to it. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Bar, Batch, Count, StepDone, StepMove } from '../model/batch.ts';
+import { Bar, Batch, Count, StepDone, StepDrop, StepMove } from '../model/batch.ts';
 import { CalendarExport } from '../model/calendar-export.ts';
 import { Colony, ColonyRole } from '../model/colony.ts';
 import { Feeding } from '../model/feeding.ts';
@@ -30,6 +30,7 @@ export const WHOLE_TABLES = {
   counts: Count,
   stepsDone: StepDone,
   stepMoves: StepMove,
+  stepDrops: StepDrop,
   observations: Observation,
   boxes: MatingBox,
   placements: Placement,
@@ -81,6 +82,7 @@ export const WholeWorkbook = z.object({
     counts: rowsOf(Count),
     stepsDone: rowsOf(StepDone),
     stepMoves: rowsOf(StepMove),
+    stepDrops: rowsOf(StepDrop),
     observations: rowsOf(Observation),
     boxes: rowsOf(MatingBox),
     placements: rowsOf(Placement),

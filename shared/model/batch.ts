@@ -79,3 +79,14 @@ export const StepMove = z.object({
   reason: z.string().trim().max(200),
 });
 export type StepMove = z.infer<typeof StepMove>;
+
+/** That a job of the timetable will not be done, and why. It is neither done nor late any more. */
+export const StepDrop = z.object({
+  id: IdField,
+  batchId: IdField,
+  step: z.enum(STEPS),
+  /** The day it was said. */
+  droppedOn: IsoDayField,
+  reason: z.string().trim().max(200),
+});
+export type StepDrop = z.infer<typeof StepDrop>;

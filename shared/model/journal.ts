@@ -20,7 +20,11 @@ export type ChangeWords =
       readonly hives?: readonly string[];
     }
   | { readonly did: 'add-bar' | 'record-bar-counts'; readonly batch: string; readonly bar: number | null }
-  | { readonly did: 'mark-step' | 'unmark-step' | 'move-step'; readonly batch: string; readonly step: Step }
+  | {
+      readonly did: 'mark-step' | 'unmark-step' | 'move-step' | 'drop-step' | 'take-up-step';
+      readonly batch: string;
+      readonly step: Step;
+    }
   | {
       readonly did: 'record-observation' | 'remove-observation';
       readonly batch: string;

@@ -60,6 +60,8 @@ export interface DatedStep {
   readonly daysAfterLarvae: number;
   /** The day it was really done, when it was; a done step never moves. */
   readonly doneOn: Day | null;
+  /** The day on which the person said that it will not be done; null once it is done after all. It moves no other step. */
+  readonly droppedOn: Day | null;
   /** Minutes of work, a planning figure; null when the step is not work. */
   readonly minutes: number | null;
   readonly materials: readonly string[];

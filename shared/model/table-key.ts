@@ -4,6 +4,7 @@ export const TABLE_KEYS = [
   'batches',
   'counts',
   'steps-done',
+  'steps-dropped',
   'sightings',
   'boxes',
   'placements',

@@ -43,6 +43,8 @@ export interface CalendarInput {
   readonly done: readonly StepDay[];
   /** The person's own choice of day for open jobs. */
   readonly moved: readonly { readonly step: Step; readonly to: Day; readonly reason: string }[];
+  /** Jobs the person will not do, and the day that was said. To all other steps they are open as before. */
+  readonly dropped?: readonly StepDay[];
   /** What the person's copy of the method changes. */
   readonly changes?: readonly StepChange[];
   /** Weather at the boxes; days on which no queen could fly put the late warning off. */

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import type { Tables } from '../../main/workbook/workbook.ts';
 import type { Day } from '../../shared/kernel/day.ts';
 import { isoOfDay } from '../../shared/kernel/day.ts';
-import { Bar, Batch, COUNTED_STAGES, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
+import { Bar, Batch, COUNTED_STAGES, Count, StepDone, StepDrop, StepMove } from '../../shared/model/batch.ts';
 import { CALENDAR_ALARMS, CalendarExport } from '../../shared/model/calendar-export.ts';
 import { Colony, ColonyRole, ROLES } from '../../shared/model/colony.ts';
 import { FEEDS, Feeding } from '../../shared/model/feeding.ts';
@@ -125,6 +125,10 @@ export const RECORDS = {
   stepMoves: [
     StepMove,
     fc.record({ id, batchId: given('batch-1'), step: fc.constantFrom(...STEPS), movedTo: isoDay, reason: text(200) }),
+  ],
+  stepDrops: [
+    StepDrop,
+    fc.record({ id, batchId: given('batch-1'), step: fc.constantFrom(...STEPS), droppedOn: isoDay, reason: text(200) }),
   ],
   observations: [
     Observation,

@@ -1,4 +1,4 @@
-import type { Bar, Batch, Count, StepDone, StepMove } from '../../shared/model/batch.ts';
+import type { Bar, Batch, Count, StepDone, StepDrop, StepMove } from '../../shared/model/batch.ts';
 import type { Observation } from '../../shared/model/observation.ts';
 
 /** A batch without hives; name `breederId` and `builderId` once those colonies are in the workbook. */
@@ -52,6 +52,15 @@ export const aStepMove = (changes: Partial<StepMove> = {}): StepMove => ({
   step: 'stock-boxes',
   movedTo: '2026-05-29',
   reason: 'rain',
+  ...changes,
+});
+
+export const aStepDrop = (changes: Partial<StepDrop> = {}): StepDrop => ({
+  id: 'drop-1',
+  batchId: 'batch-1',
+  step: 'check-own-cells',
+  droppedOn: '2026-05-29',
+  reason: 'not one was taken',
   ...changes,
 });
 

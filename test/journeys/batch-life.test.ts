@@ -31,6 +31,39 @@ test('a job on Today is put off to another day of its window, with the reason', 
   expect(house().problems).toEqual([]);
 }, 60_000);
 
+test('a late job that will not be done says why, is not called done, and is taken up again on the page of its batch', async () => {
+  const { page } = house();
+  await show(page, '/today');
+  const late = page.getByRole('region', { name: 'Late', exact: true });
+  await late.getByRole('button', { name: 'Will not be done: Look for the builder’s own cells, 26-03' }).press('Enter');
+  // The reason is where typing begins, and the job can be kept after all.
+  await page.getByLabel('Why, if you like').and(page.locator(':focus')).waitFor();
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.getByLabel('Why, if you like').count()).toBe(0);
+  await late.getByRole('button', { name: 'Will not be done: Look for the builder’s own cells, 26-03' }).press('Enter');
+  await page.getByLabel('Why, if you like').and(page.locator(':focus')).waitFor();
+  await page.keyboard.type('Hands off, cells are ripe');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => late.getByText('Look for the builder’s own cells').count()).toBe(0);
+  await page.keyboard.press('Control+z');
+  await page.getByRole('status').filter({ hasText: 'Undone: 26-03, “Look for the builder’s own cells”' }).waitFor();
+  await late.getByText('Look for the builder’s own cells').waitFor();
+  await page.keyboard.press('Control+y');
+  await expect.poll(() => late.getByText('Look for the builder’s own cells').count()).toBe(0);
+  await page.getByRole('link', { name: '26-03', exact: true }).first().press('Enter');
+  await page.getByRole('heading', { level: 1, name: /^26-03/ }).waitFor();
+  const row = page.getByRole('row', { name: /^.* Look for the builder’s own cells/ });
+  await row.getByText('will not be done, said Thu 21 May: Hands off, cells are ripe').waitFor();
+  await expect.poll(() => row.getByText('done', { exact: false }).filter({ hasText: '✓' }).count()).toBe(0);
+  await row.getByRole('button', { name: /^Take up again/ }).press('Enter');
+  await row.getByRole('button', { name: /^Done today/ }).waitFor();
+  // Cells that are ripe must leave: this one is not offered to be left out, and why is said.
+  await page.getByRole('button', { name: 'Put the cells in the boxes', exact: true }).press('Enter');
+  await page.getByText(/^It cannot be left out: the bees leave no choice/).waitFor();
+  await expect.poll(() => page.getByRole('button', { name: 'Leave this job out' }).count()).toBe(0);
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
 test('a batch with nothing open is closed with its lesson, stands among the closed ones, and is opened again', async () => {
   const { page } = house();
   await show(page, '/batches');

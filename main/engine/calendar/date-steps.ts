@@ -3,14 +3,19 @@ import { type DatedStep, STEPS } from '../../../shared/model/step.ts';
 import type { CalendarInput } from '../../../shared/model/timetable.ts';
 import type { LaidOut, LaidOutRow } from './lay-out.ts';
 
-/** Gives every laid-out row its civil days. A step done stands on its day; one moved by the person is expected there. */
-export function dateSteps({ rows }: LaidOut, { done, moved }: CalendarInput, dayZero: Day): readonly DatedStep[] {
-  if (done.length === 0 && moved.length === 0) return rows.map((row) => asForecast(row, dayZero));
+/**
+ * Gives every laid-out row its civil days. A step done stands on its day; one moved by the person is expected there; one
+ * that was dropped keeps its days and says so.
+ */
+export function dateSteps({ rows }: LaidOut, input: CalendarInput, dayZero: Day): readonly DatedStep[] {
+  const { done, moved, dropped = [] } = input;
+  if (done.length + moved.length + dropped.length === 0) return rows.map((row) => asForecast(row, dayZero));
   const steps = rows.map((row) => {
     const doneOn = done.find((one) => one.step === row.row.step)?.on;
     if (doneOn !== undefined) return asDone(row, doneOn, dayZero);
     const movedTo = moved.find((one) => one.step === row.row.step)?.to;
-    const dated = asForecast(row, dayZero);
+    const droppedOn = dropped.find((one) => one.step === row.row.step)?.on ?? null;
+    const dated = { ...asForecast(row, dayZero), droppedOn };
     return movedTo === undefined ? dated : asMoved(dated, movedTo, dayZero);
   });
   return steps.toSorted((a, b) => a.expected - b.expected || orderOf(a) - orderOf(b));
@@ -30,6 +35,7 @@ function asForecast({ row, earliest, expected, latest }: LaidOutRow, dayZero: Da
     hardness: row.hardness,
     daysAfterLarvae: expected,
     doneOn: null,
+    droppedOn: null,
     minutes: row.minutes,
     materials: row.materials,
     source: row.source,

@@ -5,6 +5,7 @@ import { checkInput } from './check-input.ts';
 import { compilePlan } from './compile-plan.ts';
 import { findDayZero } from './day-zero.ts';
 import type { LaidOut } from './lay-out.ts';
+import { isOpen, isOpenJob } from './open-steps.ts';
 import { planTimetable } from './plan-timetable.ts';
 import { usualLayOut } from './usual-lay-out.ts';
 
@@ -73,8 +74,8 @@ interface Expanded {
   readonly dayZero: number;
 }
 
-const isPlain = ({ seen, done, moved, changes, weather }: CalendarInput): boolean =>
-  [seen, done, moved, changes ?? [], weather ?? []].every((facts) => facts.length === 0);
+const isPlain = ({ seen, done, moved, dropped, changes, weather }: CalendarInput): boolean =>
+  [seen, done, moved, dropped ?? [], changes ?? [], weather ?? []].every((facts) => facts.length === 0);
 
 function expand(input: CalendarInput): Expanded {
   if (checkInput(input) !== null) return NO_STEPS;
@@ -103,7 +104,7 @@ function expandSingly(input: CalendarInput): Expanded {
   if (!planned.ok) return NO_STEPS;
   const { steps } = planned.value;
   return {
-    names: { rows: steps.map(({ step, kind, doneOn }) => ({ step, isOpenJob: kind === 'job' && doneOn === null })) },
+    names: { rows: steps.map((step) => ({ step: step.step, isOpenJob: isOpenJob(step) })) },
     days: Int32Array.from(steps.flatMap(({ earliest, expected, latest }) => [earliest, expected, latest])),
     dayZero: 0,
   };
@@ -125,7 +126,7 @@ export function findDueSteps(batches: readonly BatchInput[], from: Day, to: Day)
     const planned = planTimetable(input);
     if (!planned.ok) return [];
     return planned.value.steps
-      .filter((step) => step.doneOn === null && step.earliest <= to && (step.latest >= from || step.kind === 'job'))
+      .filter((step) => isOpen(step) && step.earliest <= to && (step.latest >= from || step.kind === 'job'))
       .map((step) => ({ batchId: id, step }));
   });
 }

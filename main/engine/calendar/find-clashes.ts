@@ -5,6 +5,7 @@ import type { DatedStep, Step } from '../../../shared/model/step.ts';
 import type { Timetable } from '../../../shared/model/timetable.ts';
 import { dayTrouble, suitingDays } from './day-suits.ts';
 import { jobsInHandsOff } from './jobs-in-hands-off.ts';
+import { isOpen, isOpenJob } from './open-steps.ts';
 
 /**
  * Everything in a set of running and planned batches that cannot go as planned. Each clash names its dates and what
@@ -61,7 +62,7 @@ const crowdedBuilders: Check = (batches, _boxes, rules) => {
 const missingBoxes: Check = (batches, boxes) => {
   const placing = batches.flatMap((batch) => {
     const step = stepOf(batch.timetable, 'place-cells');
-    return step && step.doneOn === null && batch.cells !== null ? [{ ...batch, cells: batch.cells, step }] : [];
+    return step && isOpen(step) && batch.cells !== null ? [{ ...batch, cells: batch.cells, step }] : [];
   });
   const days = [...new Set(placing.map(({ step }) => step.expected))].toSorted((a, b) => a - b);
   return days.flatMap((on): readonly Clash[] => {
@@ -137,8 +138,7 @@ const CHECKS: readonly Check[] = [
 export const firstFlights = (timetable: Timetable): Day =>
   addDays(timetable.emergence.expected, MATING_DAYS.flightsFrom.value);
 
-export const isOpenMust = (step: DatedStep): boolean =>
-  step.kind === 'job' && step.hardness === 'must' && step.doneOn === null;
+export const isOpenMust = (step: DatedStep): boolean => isOpenJob(step) && step.hardness === 'must';
 
 const freeOn = (boxes: readonly PlannedBox[], day: Day): number =>
   boxes.filter(({ freeFrom }) => freeFrom !== null && freeFrom <= day).length;

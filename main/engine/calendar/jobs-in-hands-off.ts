@@ -1,5 +1,6 @@
 import type { Clash, PlannedBatch } from '../../../shared/model/clash.ts';
 import { findForbiddenDay, type HandsOffOf, mergeHandsOff } from './merge-hands-off.ts';
+import { isOpenJob } from './open-steps.ts';
 
 /**
  * Open jobs on a breeder on days on which that hive must be left alone, because it builds cells for another batch. Where
@@ -10,7 +11,7 @@ export function jobsInHandsOff(batches: readonly PlannedBatch[]): readonly Clash
     if (breederId === null) return [];
     const shut = mergeHandsOff(batches.filter((other) => other.id !== id).flatMap(builderSpans));
     return timetable.steps
-      .filter((step) => step.kind === 'job' && step.place === 'breeder' && step.doneOn === null)
+      .filter((step) => isOpenJob(step) && step.place === 'breeder')
       .flatMap((step): readonly Clash[] => {
         const found = findForbiddenDay(shut, breederId, step.expected);
         const reason = found?.span.reasons.find(({ from, to }) => from <= step.expected && step.expected <= to);

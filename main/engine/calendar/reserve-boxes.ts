@@ -1,6 +1,7 @@
 import { addDays, type Day } from '../../../shared/kernel/day.ts';
 import type { PlannedBatch, PlannedBox } from '../../../shared/model/clash.ts';
 import type { Timetable } from '../../../shared/model/timetable.ts';
+import { isOpen } from './open-steps.ts';
 
 /**
  * The boxes as the next batch finds them: each batch that still has cells to place takes as many boxes as it has cells,
@@ -11,7 +12,7 @@ export function reserveBoxes(boxes: readonly PlannedBox[], batches: readonly Pla
   const placing = batches
     .flatMap(({ timetable, cells }) => {
       const step = timetable.steps.find((one) => one.step === 'place-cells');
-      return step && step.doneOn === null && cells !== null ? [{ on: step.expected, timetable, cells }] : [];
+      return step && isOpen(step) && cells !== null ? [{ on: step.expected, timetable, cells }] : [];
     })
     .toSorted((a, b) => a.on - b.on);
   return placing.reduce((left, { on, timetable, cells }) => {

@@ -3,6 +3,7 @@ import { addDays, earlierOf, laterOf } from '../../../shared/kernel/day.ts';
 import type { Step } from '../../../shared/model/step.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import type { Timetable } from '../../../shared/model/timetable.ts';
+import { isOpen } from './open-steps.ts';
 
 export type LifeStage = 'egg' | 'larva' | 'sealed' | 'ready' | 'virgin' | 'laying';
 
@@ -121,5 +122,5 @@ function setAsideBefore(stage: LifeStage, { taken, enteredSealing, sealed, place
 
 const flagsOf = (timetable: Timetable): StreamDays['flags'] =>
   timetable.steps
-    .filter((step) => FLAG_STEPS.includes(step.step))
+    .filter((step) => FLAG_STEPS.includes(step.step) && (step.doneOn !== null || isOpen(step)))
     .map((step) => ({ step: step.step, on: step.doneOn ?? step.expected, done: step.doneOn !== null }));

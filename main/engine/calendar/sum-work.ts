@@ -1,5 +1,6 @@
 import type { Day } from '../../../shared/kernel/day.ts';
 import type { DatedStep, Step } from '../../../shared/model/step.ts';
+import { isOpenJob } from './open-steps.ts';
 
 export interface WorkOfDay {
   readonly on: Day;
@@ -12,9 +13,7 @@ export interface WorkOfDay {
 
 /** Minutes and materials of the open jobs expected on each day from `from` to `to`; days without jobs are left out. */
 export function sumWork(steps: readonly DatedStep[], from: Day, to: Day): readonly WorkOfDay[] {
-  const open = steps.filter(
-    (step) => step.kind === 'job' && step.doneOn === null && step.expected >= from && step.expected <= to,
-  );
+  const open = steps.filter((step) => isOpenJob(step) && step.expected >= from && step.expected <= to);
   const days = [...new Set(open.map((step) => step.expected))].toSorted((a, b) => a - b);
   return days.map((on) =>
     workOf(

@@ -17,6 +17,8 @@ export function markStep(desk: Desk, input: z.infer<typeof MarkStep>): Result<Ba
     const known = tables.stepsDone.where({ batchId: batch.id, step: input.step })[0];
     if (known) tables.stepsDone.update(input);
     else tables.stepsDone.insert(input);
+    for (const drop of tables.stepDrops.where({ batchId: batch.id, step: input.step }))
+      tables.stepDrops.remove(drop.id);
     const unreadable = stillReadable(tables, batch);
     if (unreadable) return refuse(unreadable);
     const future = dayOfIso(input.doneOn) > desk.today;

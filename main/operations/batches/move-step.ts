@@ -15,6 +15,8 @@ export function moveStep(desk: Desk, input: z.infer<typeof MoveStep>): Result<Ba
     const wholeBatch = movesWholeBatch(tables, batch, input.step);
     for (const move of tables.stepMoves.where({ batchId: batch.id, step: input.step }))
       tables.stepMoves.remove(move.id);
+    for (const drop of tables.stepDrops.where({ batchId: batch.id, step: input.step }))
+      tables.stepDrops.remove(drop.id);
     if (wholeBatch) tables.batches.update({ ...batch, anchorOn: input.movedTo });
     else tables.stepMoves.insert(input);
     const unreadable = stillReadable(tables, tables.batches.get(batch.id) ?? batch);

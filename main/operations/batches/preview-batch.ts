@@ -24,6 +24,7 @@ export function previewBatch(
   const view = timetableView(planned.value, {
     today,
     moves: new Map(),
+    drops: new Map(),
     copy: copyOf(workbook.tables, input),
     dronesMatureFrom: planningRules(workbook.tables).dronesMatureFrom,
   });

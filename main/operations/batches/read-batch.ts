@@ -11,6 +11,7 @@ import { planningRules } from '../planning-rules.ts';
 /** Everything the page of one batch shows. */
 export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch: Batch): BatchDetail {
   const moves = new Map(tables.stepMoves.where({ batchId: batch.id }).map((move) => [move.step, move.reason]));
+  const drops = new Map(tables.stepDrops.where({ batchId: batch.id }).map((drop) => [drop.step, drop.reason]));
   const timetable = timetableOf(tables, batch);
   const placements = tables.placements.where({ batchId: batch.id });
   return {
@@ -19,6 +20,7 @@ export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch:
     timetable: timetableView(timetable, {
       today,
       moves,
+      drops,
       copy: copyOf(tables, batch),
       dronesMatureFrom: planningRules(tables).dronesMatureFrom,
     }),

@@ -5,6 +5,7 @@ import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { DatedStep, Step } from '../../../shared/model/step.ts';
+import { canBeDropped } from '../../engine/calendar/open-steps.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { planBatch, timetableOf } from '../batch-calendar.ts';
 import { LOOK_STEPS } from '../look-answers.ts';
@@ -48,6 +49,14 @@ export function moveRefusal(tables: Tables, batch: Batch, input: z.infer<typeof 
   const to = dayOfIso(input.movedTo);
   if (to >= earliest && to <= latest) return null;
   return { kind: 'move-past-window', field: 'movedTo', earliest: isoOfDay(earliest), latest: isoOfDay(latest) };
+}
+
+/** Why a step cannot be dropped; null when it can. A job that biology needs is done, or its batch ends without it. */
+export function dropRefusal(tables: Tables, batch: Batch, step: Step): Refusal | null {
+  const dated = stepOf(tables, batch, step);
+  if (!dated.ok) return dated.refusal;
+  if (dated.value.doneOn !== null) return { kind: 'step-already-done', field: 'step', step };
+  return canBeDropped({ ...dated.value, droppedOn: null }) ? null : { kind: 'step-needed', field: 'step', step };
 }
 
 /** While nothing was done yet, the first day of a batch is the person's own choice, and all others follow it. */

@@ -85,5 +85,6 @@ function addBatch(part: Tables, home: Tables, batchId: string): void {
   for (const bar of home.bars.where({ batchId })) part.bars.insert(bar);
   for (const done of home.stepsDone.where({ batchId })) part.stepsDone.insert(done);
   for (const move of home.stepMoves.where({ batchId })) part.stepMoves.insert(move);
+  for (const drop of home.stepDrops.where({ batchId })) part.stepDrops.insert(drop);
   for (const seen of home.observations.where({ batchId })) part.observations.insert(seen);
 }

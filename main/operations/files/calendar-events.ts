@@ -95,7 +95,7 @@ function eventsOf(
   { order, words }: Say,
 ): readonly PlannedEvent[] {
   return timetable.steps
-    .filter((step) => isWorthAnEvent(step) && stepState(step, timetable.steps, today) !== 'passed')
+    .filter((step) => isWorthAnEvent(step) && !['passed', 'dropped'].includes(stepState(step, timetable.steps, today)))
     .map((step) => {
       const { title, what, caution } = stepWords(words, step.step, batch.method, batch.builderType);
       const { from, to } = eventDays(step);

@@ -10,6 +10,7 @@ import type { ColumnsOfAll } from './sheet-columns.ts';
 export const RECORD_COLUMNS: Pick<
   ColumnsOfAll,
   | 'steps-done'
+  | 'steps-dropped'
   | 'sightings'
   | 'queen-moves'
   | 'queen-feedback'
@@ -26,6 +27,13 @@ export const RECORD_COLUMNS: Pick<
     step: choice(STEPS, (done) => done.step),
     done_on: day((done) => done.doneOn),
     note: text((done) => done.note),
+  },
+  'steps-dropped': {
+    id: text((drop) => drop.id),
+    batch: text((drop, tables) => batchCode(tables, drop.batchId)),
+    step: choice(STEPS, (drop) => drop.step),
+    dropped_on: day((drop) => drop.droppedOn),
+    reason: text((drop) => drop.reason),
   },
   sightings: {
     id: text((seen) => seen.id),

@@ -1,5 +1,5 @@
 import { isoOfDay } from '../../../shared/kernel/day.ts';
-import { type Batch, COUNTED_STAGES, type Count, type StepDone } from '../../../shared/model/batch.ts';
+import { type Batch, COUNTED_STAGES, type Count, type StepDone, type StepDrop } from '../../../shared/model/batch.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
 import type { Feeding } from '../../../shared/model/feeding.ts';
 import type { ColonyMove, Treatment } from '../../../shared/model/hive-record.ts';
@@ -45,6 +45,7 @@ interface RowOf {
   readonly queens: Queen;
   readonly tallies: BatchTally;
   readonly 'steps-done': StepDone;
+  readonly 'steps-dropped': StepDrop;
   readonly sightings: Observation;
   readonly 'queen-moves': QueenMove;
   readonly 'queen-feedback': QueenFeedback;

@@ -17,6 +17,7 @@ export function sheetOf(tables: Tables, key: TableKey, words: Words): Sheet {
     queens: tables.queens.all,
     tallies: tables.tallies.all,
     'steps-done': tables.stepsDone.all,
+    'steps-dropped': tables.stepDrops.all,
     sightings: tables.observations.all,
     'queen-moves': tables.queenMoves.all,
     'queen-feedback': tables.queenFeedback.all,

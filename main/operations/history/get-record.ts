@@ -34,6 +34,7 @@ const TELLING: Readonly<Record<string, readonly string[]>> = {
   count: ['bar_id', 'stage'],
   step_done: ['step'],
   step_move: ['step'],
+  step_drop: ['step'],
   observation: ['what'],
   placement: ['box_id'],
   box_look: ['looked_on'],

@@ -3,6 +3,7 @@ import type { HiveDetail, HiveId, SeasonFigures } from '../../../shared/contract
 import { addDays, type Day, isoOfDay } from '../../../shared/kernel/day.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { Colony, Role } from '../../../shared/model/colony.ts';
+import { isOpenJob } from '../../engine/calendar/open-steps.ts';
 import { stageRate } from '../../engine/yield/stage-rate.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { batchLine, tallyOf } from '../batch-lines.ts';
@@ -77,7 +78,7 @@ function dayLine(
     );
     const jobs = own.flatMap(({ batch, timetable }) =>
       timetable.steps
-        .filter((step) => step.kind === 'job' && step.doneOn === null && step.expected === day && day >= today)
+        .filter((step) => isOpenJob(step) && step.expected === day && day >= today)
         .filter((step) => (step.place === 'builder' ? batch.builderId : batch.breederId) === colony.id)
         .filter((step) => step.place !== 'boxes')
         .map((step) => step.step),

@@ -45,6 +45,9 @@ function batchNotes(tables: Tables): readonly NoteLine[] {
     ...tables.stepMoves
       .all()
       .map((one) => note('moved-step', batchNamed(tables, one.batchId), one.movedTo, one.reason)),
+    ...tables.stepDrops
+      .all()
+      .map((one) => note('dropped-step', batchNamed(tables, one.batchId), one.droppedOn, one.reason)),
     ...tables.observations.all().map((one) => note('sighting', batchNamed(tables, one.batchId), one.seenOn, one.note)),
   ];
 }

@@ -9,6 +9,7 @@ import {
   yearOfDay,
 } from '../../../shared/kernel/day.ts';
 import { type InUse, mostAtOnce } from '../../engine/calendar/most-at-once.ts';
+import { isOpen } from '../../engine/calendar/open-steps.ts';
 import { streamDays } from '../../engine/calendar/stream-picture.ts';
 import { handedOverBy } from '../../engine/queens/hand-over.ts';
 import type { Tables } from '../../workbook/workbook.ts';
@@ -121,7 +122,7 @@ function cellsAhead(tables: Tables, running: readonly RunningBatch[], today: Day
   return running.flatMap((one) => {
     const { id, cells, timetable } = plannedBatch(tables, one);
     const placing = timetable.steps.find(({ step }) => step === 'place-cells');
-    if (cells === null || !placing || placing.doneOn !== null || placing.latest < today) return [];
+    if (cells === null || !placing || !isOpen(placing) || placing.latest < today) return [];
     const proved = timetable.steps.find(({ step }) => step === 'sealed-brood-look')?.expected ?? null;
     return Array.from({ length: cells }, (_, cell) => ({ id: `${id} ${cell}`, from: placing.expected, to: proved }));
   });

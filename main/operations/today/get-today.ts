@@ -3,6 +3,7 @@ import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { addDays, type Day, isoOfDay, laterOf } from '../../../shared/kernel/day.ts';
 import { ownWords } from '../../../shared/model/method-copy.ts';
 import type { DatedStep } from '../../../shared/model/step.ts';
+import { canBeDropped, isOpenJob } from '../../engine/calendar/open-steps.ts';
 import { isLateWorthNaming, stepState } from '../../engine/calendar/step-state.ts';
 import { sumMaterials, sumWork } from '../../engine/calendar/sum-work.ts';
 import type { Tables } from '../../workbook/workbook.ts';
@@ -68,7 +69,7 @@ function jobsOf(
   { batch, timetable }: RunningBatch,
   today: Day,
 ): readonly StatedJob[] {
-  const open = timetable.steps.filter((step) => step.kind === 'job' && step.doneOn === null);
+  const open = timetable.steps.filter(isOpenJob);
   return open.flatMap((step) => {
     const state = stepState(step, timetable.steps, today);
     if (state === 'late' && !isLateWorthNaming(step, today)) return [];
@@ -92,6 +93,7 @@ function jobOf(step: DatedStep): Omit<Job, 'batchId' | 'batch' | 'ownTitle' | 'w
     hardness: step.hardness,
     minutes: step.minutes,
     materials: step.materials,
+    canBeDropped: canBeDropped(step),
     opens: opensWith(step),
   };
 }

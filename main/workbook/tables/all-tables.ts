@@ -25,6 +25,7 @@ import { queenTable } from './queen-table.ts';
 import { seasonSumTable } from './season-sum-table.ts';
 import { settingTable } from './setting-table.ts';
 import { stepDoneTable } from './step-done-table.ts';
+import { stepDropTable } from './step-drop-table.ts';
 import { stepMoveTable } from './step-move-table.ts';
 import { stockScoreTable } from './stock-score-table.ts';
 import { stockTestTable } from './stock-test-table.ts';
@@ -47,6 +48,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     counts: table(countTable),
     stepsDone: table(stepDoneTable),
     stepMoves: table(stepMoveTable),
+    stepDrops: table(stepDropTable),
     observations: table(observationTable),
     boxes: table(matingBoxTable),
     placements: table(placementTable),

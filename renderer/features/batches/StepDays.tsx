@@ -6,6 +6,7 @@ import type { TimetableLine } from '../../../shared/contract/timetable.ts';
 import { addDays, dayOfIso, earlierOf, type IsoDay, isoOfDay } from '../../../shared/kernel/day.ts';
 import { newId } from '../../client/hooks.ts';
 import { DayField } from '../../components/DayField.tsx';
+import { DropForm } from '../../components/DropForm.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useToday, useWords } from '../../components/words.ts';
 
@@ -15,13 +16,16 @@ interface StepDaysProps {
   /** The person came to put the job off: the day is where typing begins. */
   readonly focus: boolean;
   readonly onSlip: (slip: SlipChange) => void;
+  readonly onDrop: (reason: string) => void;
+  readonly dropping: boolean;
   /** The sentence about one of its fields, when the last change was refused for it. */
   readonly problem: (...fields: readonly string[]) => string | null;
 }
 
-/** An open job was done on another day, or is put on another day of its window. */
-export function StepDays({ batch, line, focus, onSlip, problem }: StepDaysProps) {
-  const { one } = useWords().batches;
+/** An open job was done on another day, is put on another day of its window, or will not be done. */
+export function StepDays({ batch, line, focus, onSlip, onDrop, dropping, problem }: StepDaysProps) {
+  const words = useWords();
+  const { one } = words.batches;
   const today = useToday();
   const [doneOn, setDoneOn] = useState<IsoDay | null>(isoOfDay(earlierOf(dayOfIso(line.expected), dayOfIso(today))));
   const tomorrow = isoOfDay(addDays(dayOfIso(today), 1));
@@ -68,6 +72,13 @@ export function StepDays({ batch, line, focus, onSlip, problem }: StepDaysProps)
           </Button>
         </div>
       </form>
+      {line.canBeDropped ? (
+        <DropForm busy={dropping} onDrop={onDrop} />
+      ) : (
+        <p className="soft small" style={{ flex: '1 1 220px' }}>
+          {words.today.dropNeeded}
+        </p>
+      )}
     </div>
   );
 }

@@ -2,7 +2,8 @@ import { Button } from '@mui/material';
 import { Fragment, type ReactNode, useState } from 'react';
 import type { BatchDetail } from '../../../shared/contract/batches.ts';
 import type { TimetableLine } from '../../../shared/contract/timetable.ts';
-import { newId } from '../../client/hooks.ts';
+import { ask } from '../../client/client.ts';
+import { newId, useChange } from '../../client/hooks.ts';
 import { useSlip } from '../../client/use-slip.ts';
 import { AskedSlipDialog } from '../../components/AskedSlipDialog.tsx';
 import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
@@ -21,6 +22,8 @@ interface TimetableProps {
 export function Timetable({ batch, open }: TimetableProps) {
   const { batches: words } = useWords();
   const slip = useSlip();
+  const drop = useChange(ask.batches.dropStep.mutate);
+  const takeUp = useChange(ask.batches.takeUpStep.mutate);
   const problem = useProblemOf(slip.state.refusal);
   const [told, setTold] = useState(open);
   const { columns } = words.one;
@@ -54,16 +57,27 @@ export function Timetable({ batch, open }: TimetableProps) {
                       change: { id: newId(), batchId: batch.id, step: line.step, doneOn: days.today, note: null },
                     })
                   }
+                  onTakeUp={() => void takeUp.run({ batchId: batch.id, step: line.step })}
                   onUnmark={() => void slip.propose({ kind: 'unmark', change: { batchId: batch.id, step: line.step } })}
                 />
                 {told === line.step ? (
                   <Telling line={line} batch={batch}>
-                    {line.kind === 'job' && line.state !== 'done' ? (
+                    {line.kind === 'job' && line.state !== 'done' && line.state !== 'dropped' ? (
                       <StepDays
                         batch={batch}
                         line={line}
                         focus={line.step === open}
                         onSlip={(change) => void slip.propose(change)}
+                        dropping={drop.state.busy}
+                        onDrop={(reason) =>
+                          void drop.run({
+                            id: newId(),
+                            batchId: batch.id,
+                            step: line.step,
+                            droppedOn: days.today,
+                            reason,
+                          })
+                        }
                         problem={problem}
                       />
                     ) : null}
@@ -75,6 +89,8 @@ export function Timetable({ batch, open }: TimetableProps) {
         </table>
       </div>
       <ChangeLines {...slip.state} ownFields={told === null ? [] : OWN_FIELDS} />
+      <ChangeLines {...drop.state} />
+      <ChangeLines {...takeUp.state} />
       <AskedSlipDialog batch={batch.code} slip={slip} />
     </Section>
   );
@@ -89,10 +105,11 @@ interface LineRowProps {
   readonly told: boolean;
   readonly onTell: () => void;
   readonly onMark: () => void;
+  readonly onTakeUp: () => void;
   readonly onUnmark: () => void;
 }
 
-function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) {
+function LineRow({ line, batch, told, onTell, onMark, onTakeUp, onUnmark }: LineRowProps) {
   const say = useSentences();
   const { batches: words } = useWords();
   const days = useDays();
@@ -100,7 +117,11 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
   const handsOff = line.kind === 'hands-off';
   const markable = line.kind === 'job' && ['due', 'late', 'can-be-done'].includes(line.state);
   return (
-    <tr className={[line.state === 'passed' ? 'quiet' : '', handsOff ? 'hatch' : ''].join(' ')}>
+    <tr
+      className={[line.state === 'passed' || line.state === 'dropped' ? 'quiet' : '', handsOff ? 'hatch' : ''].join(
+        ' ',
+      )}
+    >
       <td className="nowrap">{days.short(line.doneOn ?? line.expected)}</td>
       <th scope="row">
         <button type="button" className="as-text" aria-expanded={told} onClick={onTell}>
@@ -112,6 +133,9 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
             title
           )}
         </button>
+        {line.droppedOn ? (
+          <div className="soft small">{words.one.dropped(days.short(line.droppedOn), line.dropReason)}</div>
+        ) : null}
         {line.movedByPerson ? <div className="soft small">{words.one.putHere(line.moveReason)}</div> : null}
       </th>
       <td className="soft nowrap">
@@ -125,6 +149,10 @@ function LineRow({ line, batch, told, onTell, onMark, onUnmark }: LineRowProps) 
         {line.state === 'done' ? (
           <Button size="small" onClick={onUnmark} aria-label={`${words.one.takeBack}: ${title}`}>
             {words.one.takeBack}
+          </Button>
+        ) : line.state === 'dropped' ? (
+          <Button size="small" onClick={onTakeUp} aria-label={`${words.one.takeUp}: ${title}`}>
+            {words.one.takeUp}
           </Button>
         ) : markable ? (
           <>

@@ -1,12 +1,7 @@
 import { Button } from '@mui/material';
 import type { Job, LeaveAlone, TodayView } from '../../../shared/contract/today.ts';
-import { shortCodes } from '../../../shared/kernel/box-codes.ts';
-import type { IsoDay } from '../../../shared/kernel/day.ts';
-import type { Step } from '../../../shared/model/step.ts';
 import { ask } from '../../client/client.ts';
-import { newId, useAnswer, useOtherWorkbook } from '../../client/hooks.ts';
-import { useSlip } from '../../client/use-slip.ts';
-import { AskedSlipDialog } from '../../components/AskedSlipDialog.tsx';
+import { useAnswer, useOtherWorkbook } from '../../client/hooks.ts';
 import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ClashLines } from '../../components/ClashLines.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
@@ -18,6 +13,7 @@ import { Section } from '../../components/Section.tsx';
 import { StaleCalendar } from '../../components/StaleCalendar.tsx';
 import { useDays, useFirstWords } from '../../components/words.ts';
 import { FollowUps } from './FollowUps.tsx';
+import { type JobKind, JobRow } from './JobRow.tsx';
 import { QuietHives } from './QuietHives.tsx';
 import { TodayWeather } from './TodayWeather.tsx';
 import { Week } from './Week.tsx';
@@ -125,8 +121,6 @@ function ClashesAhead() {
   );
 }
 
-type JobKind = 'due' | 'late' | 'early' | 'tomorrow';
-
 function Jobs({ jobs, kind, empty }: { jobs: readonly Job[]; kind: JobKind; empty: string }) {
   if (jobs.length === 0) return <p className="soft">{empty}</p>;
   return (
@@ -136,94 +130,6 @@ function Jobs({ jobs, kind, empty }: { jobs: readonly Job[]; kind: JobKind; empt
       ))}
     </ul>
   );
-}
-
-function JobRow({ job, kind }: { job: Job; kind: JobKind }) {
-  const { today: words, stepTitles } = useFirstWords();
-  const days = useDays();
-  const slip = useSlip();
-  const when = {
-    due: words.dueUntil(days.short(job.latest)),
-    late: words.wasDue(days.short(job.latest)),
-    early: words.anyDay(days.short(job.latest)),
-    tomorrow: '',
-  }[kind];
-  const time = words.times[job.timeOfDay];
-  const title = job.ownTitle ?? stepTitles[job.step];
-  const isLateMark = kind === 'late' && job.opens === 'mark';
-  const mark = (doneOn: IsoDay) => {
-    const change = { id: newId(), batchId: job.batchId, step: job.step, doneOn, note: null };
-    void slip.propose({ kind: 'mark', change });
-  };
-  return (
-    <li>
-      <div className="where">
-        {job.where.kind === 'hive' ? (
-          <a href={`#/hives/${job.where.id}`}>{job.where.code}</a>
-        ) : job.where.kind === 'boxes' ? (
-          shortCodes(job.where.codes)
-        ) : (
-          <span className="soft small">{words.notChosen}</span>
-        )}
-      </div>
-      <div className="what">
-        <strong>{title}</strong>{' '}
-        <a className="nowrap" href={`#/batches/${job.batchId}`}>
-          {job.batch}
-        </a>
-        <div className="soft small">
-          {[job.yard, words.dayN(job.daysAfterLarvae), time, when].filter(Boolean).join(' · ')}
-        </div>
-        {job.clash ? (
-          <p className="line-notice">
-            {words.clash(job.clash.batch)}
-            {job.clash.alternatives.length > 0
-              ? ` ${words.clashRemedy(job.clash.alternatives.map((day) => days.short(day)).join(', '))}`
-              : ''}
-          </p>
-        ) : null}
-        <ChangeLines {...slip.state} />
-        <AskedSlipDialog batch={job.batch} slip={slip} />
-      </div>
-      {kind === 'tomorrow' ? null : (
-        <div className="job-acts">
-          <Button
-            variant={kind === 'early' ? 'text' : 'outlined'}
-            onClick={() => (job.opens === 'mark' ? mark(days.today) : goTo(addressOf(job)))}
-          >
-            {isLateMark ? words.doneToday : words.open[job.opens]}
-          </Button>
-          {isLateMark ? (
-            <Button variant="text" onClick={() => mark(job.expected)}>
-              {words.doneThen(days.short(job.expected))}
-            </Button>
-          ) : null}
-          {kind === 'due' && job.latest > days.today ? (
-            <Button
-              variant="text"
-              size="small"
-              aria-label={words.putOffRead(title, job.batch)}
-              onClick={() => goTo(`/batches/${job.batchId}?open=day-${job.step}`)}
-            >
-              {words.putOff}
-            </Button>
-          ) : null}
-        </div>
-      )}
-    </li>
-  );
-}
-
-/** The column a counting job is about. */
-const COUNTED_BY: { readonly [Name in Step]?: string } = {
-  'give-larvae': 'given',
-  'count-taken': 'taken',
-  'count-sealed': 'sealed',
-};
-
-function addressOf(job: Job): string {
-  if (job.opens === 'looks') return `/boxes/looks?batch=${job.batchId}&step=${job.step}`;
-  return `/batches/${job.batchId}?open=${job.opens === 'counts' ? `counts-${COUNTED_BY[job.step] ?? 'given'}` : 'place'}`;
 }
 
 function LeaveAloneList({ list, quiet }: { list: readonly LeaveAlone[]; quiet: TodayView['quietHives'] }) {

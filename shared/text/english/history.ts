@@ -43,6 +43,8 @@ export const CHANGES: Sentences = {
   'mark-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” done`,
   'unmark-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” open again`,
   'move-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” moved`,
+  'drop-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” will not be done`,
+  'take-up-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” taken up again`,
   'record-observation': ({ batch, what }) => `${batch}, ${sighting(what)}`,
   'remove-observation': ({ batch, what }) => `${batch}, not seen after all: ${sighting(what)}`,
   'set-warmth': ({ batch, celsius }) =>
@@ -129,6 +131,10 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
   step_move: {
     name: 'Step moved',
     fields: { batch_id: 'Batch', step: 'Step', moved_to: 'Moved to', reason: 'Reason' },
+  },
+  step_drop: {
+    name: 'Step that will not be done',
+    fields: { batch_id: 'Batch', step: 'Step', dropped_on: 'Said on', reason: 'Reason' },
   },
   observation: {
     name: 'Seen',

@@ -15,6 +15,7 @@ export const notes = {
     lesson: 'lesson',
     step: 'step done',
     'moved-step': 'day moved',
+    'dropped-step': 'step not done',
     sighting: 'seen',
     box: 'box',
     'box-look': 'look into the box',

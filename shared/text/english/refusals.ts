@@ -186,6 +186,8 @@ export const REFUSALS: Sentences<Own> = {
   'step-not-in-timetable': ({ step }) =>
     `${title(step)} is not part of this batch’s timetable. Choose one of the steps listed there.`,
   'step-already-done': ({ step }) => `${title(step)} is marked as done already. Take the mark back first.`,
+  'step-needed': ({ step }) =>
+    `${title(step)} cannot be dropped: the bees leave no choice. Mark it as done on its day, or close the batch.`,
   'move-past-window': ({ earliest, latest }, text) =>
     `New day: the bees leave only ${text(earliest)} to ${text(latest)} for this. Choose a day in between.`,
   'observation-not-found': () => 'This sighting is no longer in the batch. Reload the page of the batch.',

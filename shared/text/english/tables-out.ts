@@ -124,6 +124,16 @@ export const tableWords = {
       note: 'Note.',
     },
   },
+  'steps-dropped': {
+    title: 'Steps that will not be done',
+    columns: {
+      id: ID,
+      batch: 'Batch.',
+      step: 'Step of its timetable.',
+      dropped_on: 'Day on which it was said.',
+      reason: 'Why; empty when no reason was given.',
+    },
+  },
   sightings: {
     title: 'Sightings',
     columns: {

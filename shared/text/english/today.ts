@@ -38,6 +38,14 @@ export const today = {
   doneToday: 'Done today',
   putOff: 'Put off',
   putOffRead: (job: string, batch: string) => `Put off: ${job}, ${batch}`,
+  drop: 'Will not be done',
+  dropRead: (job: string, batch: string) => `Will not be done: ${job}, ${batch}`,
+  /** Above the reason: what dropping does and does not say. */
+  dropTold: 'It is not called done, and no other day moves. You can take it up again on the page of the batch.',
+  dropReason: 'Why, if you like',
+  dropSave: 'Leave this job out',
+  dropBack: 'Back',
+  dropNeeded: 'It cannot be left out: the bees leave no choice. Mark it as done on its day, or close the batch.',
   yardSheet: 'Print the yard sheet',
   typeSteps: 'Type what was done',
   steps: {

@@ -74,6 +74,7 @@ export const batches: Translation<typeof english> = {
     columns: { day: 'Tag', step: 'Schritt', window: 'Spanne', state: '' },
     state: {
       done: 'erledigt',
+      dropped: 'entfällt',
       late: 'überfällig',
       due: 'fällig',
       'can-be-done': 'geht schon',
@@ -88,6 +89,9 @@ export const batches: Translation<typeof english> = {
     moveReason: 'Warum, wenn Sie mögen',
     move: 'Auf diesen Tag verlegen',
     putHere: (reason: string | null) => (reason ? `von Ihnen hierher verlegt: ${reason}` : 'von Ihnen hierher verlegt'),
+    dropped: (day: string, reason: string | null) =>
+      reason ? `entfällt, gesagt ${day}: ${reason}` : `entfällt, gesagt ${day}`,
+    takeUp: 'Doch tun',
     takeBack: 'Zurücknehmen',
     window: (from: string, to: string) => (from === to ? from : `${from} bis ${to}`),
     what: 'Was',

@@ -37,6 +37,8 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'mark-step': ({ batch, step }) => `${batch}, ${title(step)} erledigt`,
   'unmark-step': ({ batch, step }) => `${batch}, ${title(step)} wieder offen`,
   'move-step': ({ batch, step }) => `${batch}, ${title(step)} verlegt`,
+  'drop-step': ({ batch, step }) => `${batch}, ${title(step)} entfällt`,
+  'take-up-step': ({ batch, step }) => `${batch}, ${title(step)} wieder aufgenommen`,
   'record-observation': ({ batch, what }) => `${batch}, ${sighting(what)}`,
   'remove-observation': ({ batch, what }) => `${batch}, doch nicht gesehen: ${sighting(what)}`,
   'set-warmth': ({ batch, celsius }) =>
@@ -118,6 +120,10 @@ export const ROW_WORDS: Translation<typeof EnglishRows> = {
   step_move: {
     name: 'Schritt verlegt',
     fields: { batch_id: 'Serie', step: 'Schritt', moved_to: 'Verlegt auf', reason: 'Grund' },
+  },
+  step_drop: {
+    name: 'Schritt, der entfällt',
+    fields: { batch_id: 'Serie', step: 'Schritt', dropped_on: 'Gesagt am', reason: 'Grund' },
   },
   observation: {
     name: 'Gesehen',

@@ -15,6 +15,7 @@ export const notes: Translation<typeof english> = {
     lesson: 'Lehre',
     step: 'Schritt erledigt',
     'moved-step': 'Tag verlegt',
+    'dropped-step': 'Schritt entfällt',
     sighting: 'gesehen',
     box: 'Kästchen',
     'box-look': 'Kontrolle des Kästchens',

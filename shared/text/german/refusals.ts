@@ -194,6 +194,8 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `${title(step)} gehört nicht zum Zeitplan dieser Serie. Wählen Sie einen der Schritte, die dort stehen.`,
   'step-already-done': ({ step }) =>
     `${title(step)} ist schon als erledigt vermerkt. Nehmen Sie den Vermerk zuerst zurück.`,
+  'step-needed': ({ step }) =>
+    `${title(step)} kann nicht entfallen: Die Bienen lassen keine Wahl. Vermerken Sie den Schritt mit seinem Tag als erledigt, oder schließen Sie die Serie ab.`,
   'move-past-window': ({ earliest, latest }, text) =>
     `Neuer Tag: Die Bienen lassen dafür nur ${text(earliest)} bis ${text(latest)}. Wählen Sie einen Tag dazwischen.`,
   'observation-not-found': () => 'Diese Beobachtung gehört nicht mehr zur Serie. Laden Sie die Seite der Serie neu.',

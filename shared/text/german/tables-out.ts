@@ -24,6 +24,7 @@ export const tableTitles: Translation<typeof EnglishTitles> = {
   'hive-scores': 'Bewertungen der Völker',
   'hive-tests': 'Tests der Völker',
   'steps-done': 'Erledigte Schritte',
+  'steps-dropped': 'Schritte, die entfallen',
   sightings: 'Was zu sehen war',
   'queen-moves': 'Wohin Königinnen gingen',
 };

@@ -61,6 +61,16 @@ export const tableWords: Translation<typeof english> = {
     title: tableTitles['steps-done'] ?? '',
     columns: { ...ROW, batch: 'Serie.', step: 'Schritt ihres Zeitplans.', done_on: 'Tag, an dem er erledigt wurde.' },
   },
+  'steps-dropped': {
+    title: tableTitles['steps-dropped'] ?? '',
+    columns: {
+      ...ROW,
+      batch: 'Serie.',
+      step: 'Schritt ihres Zeitplans.',
+      dropped_on: 'Tag, an dem es gesagt wurde.',
+      reason: 'Warum; leer, wenn kein Grund genannt wurde.',
+    },
+  },
   sightings: {
     title: tableTitles.sightings ?? '',
     columns: {

@@ -45,6 +45,15 @@ export const today: Translation<typeof english> = {
   doneToday: 'Heute erledigt',
   putOff: 'Verschieben',
   putOffRead: (job: string, batch: string) => `Verschieben: ${job}, ${batch}`,
+  drop: 'Entfällt',
+  dropRead: (job: string, batch: string) => `Entfällt: ${job}, ${batch}`,
+  dropTold:
+    'Sie gilt nicht als erledigt, und kein anderer Tag verschiebt sich. Auf der Seite der Serie lässt sich das zurücknehmen.',
+  dropReason: 'Warum, wenn Sie mögen',
+  dropSave: 'Diese Arbeit weglassen',
+  dropBack: 'Zurück',
+  dropNeeded:
+    'Sie kann nicht entfallen: Die Bienen lassen keine Wahl. Vermerken Sie sie an ihrem Tag als erledigt, oder schließen Sie die Serie ab.',
   yardSheet: 'Standzettel drucken',
   typeSteps: 'Erledigtes eintragen',
   steps: {

@@ -16,6 +16,7 @@ const aJob = (step: Job['step'], codes: readonly string[] = ['K01']): Job => ({
   hardness: 'should',
   minutes: null,
   materials: [],
+  canBeDropped: true,
   opens: 'looks',
   clash: null,
   ownTitle: null,

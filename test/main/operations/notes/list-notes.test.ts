@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { editBatch } from '../../../../main/operations/batches/edit-batch.ts';
 import { listNotes } from '../../../../main/operations/notes/list-notes.ts';
 import { NOTE_KINDS } from '../../../../shared/contract/notes.ts';
-import { anObservation, aStepDone, aStepMove } from '../../../builders/batch.ts';
+import { anObservation, aStepDone, aStepDrop, aStepMove } from '../../../builders/batch.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { fill, mustOk } from '../../../builders/desk.ts';
 import { aFeeding } from '../../../builders/feeding.ts';
@@ -21,6 +21,7 @@ function aDeskFullOfAnts() {
   fill(desk, (tables) => {
     tables.stepsDone.insert(aStepDone({ id: 'sd', step: 'stock-boxes', note }));
     tables.stepMoves.insert(aStepMove({ id: 'sm', step: 'set-out', reason: note }));
+    tables.stepDrops.insert(aStepDrop({ id: 'sx', step: 'count-sealed', reason: note }));
     tables.observations.insert(anObservation({ note }));
     tables.boxes.insert(aBox({ id: 'noted', code: 'K99', note }));
     tables.boxLooks.insert(aLook({ note }));

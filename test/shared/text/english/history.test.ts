@@ -21,6 +21,11 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'mark-step': [{ did: 'mark-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” done'],
   'unmark-step': [{ did: 'unmark-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” open again'],
   'move-step': [{ did: 'move-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” moved'],
+  'drop-step': [{ did: 'drop-step', batch, step: 'count-sealed' }, '26-07, “Count the sealed cells” will not be done'],
+  'take-up-step': [
+    { did: 'take-up-step', batch, step: 'count-sealed' },
+    '26-07, “Count the sealed cells” taken up again',
+  ],
   'set-warmth': [{ did: 'set-warmth', batch, celsius: 33.5 }, 'Sealed cells of 26-07 at 33.5 °C'],
   'save-weather': [{ did: 'save-weather', on: '2026-05-14' }, 'Weather of Thu 14 May'],
   'give-as-planned': [{ did: 'give-as-planned', batch }, 'Cells of 26-07 given as planned'],
