@@ -6,7 +6,7 @@ import { useLongRows, WHOLE_LIST_ROWS } from './use-long-rows.ts';
 const ROW_HEIGHT = 41;
 
 /** A plain table of which, where it is long, only what is in the window is drawn. */
-export function DataTable<Row>({ caption, columns, rows, rowKey, quiet }: TableProps<Row>) {
+export function DataTable<Row>({ caption, columns, rows, rowKey, quiet, chosen }: TableProps<Row>) {
   const head = useRef<HTMLTableSectionElement>(null);
   const body = useRef<HTMLTableSectionElement>(null);
   const long = useLongRows(rows.length, ROW_HEIGHT, body);
@@ -18,6 +18,7 @@ export function DataTable<Row>({ caption, columns, rows, rowKey, quiet }: TableP
       rows={rows}
       rowKey={rowKey}
       quiet={quiet}
+      chosen={chosen}
       part={long}
       widths={widths}
       head={head}

@@ -15,6 +15,8 @@ export interface TableProps<Row> {
   readonly rows: readonly Row[];
   readonly rowKey: (row: Row) => string;
   readonly quiet?: ((row: Row) => boolean) | undefined;
+  /** Said where several rows can be chosen: whether this one is. */
+  readonly chosen?: ((row: Row) => boolean) | undefined;
 }
 
 /** Which rows of a long list are drawn, and the room of the others. */
@@ -35,6 +37,9 @@ interface PartTableProps<Row> extends TableProps<Row> {
   readonly body?: Ref<HTMLTableSectionElement>;
 }
 
+/** A table whose rows can be chosen is a grid; else `aria-selected` would mean nothing. */
+const GRID = { role: 'grid', 'aria-multiselectable': true } as const;
+
 /** A plain table that scrolls sideways inside itself when it must. */
 export function PlainTable<Row>({
   caption,
@@ -42,6 +47,7 @@ export function PlainTable<Row>({
   rows,
   rowKey,
   quiet,
+  chosen,
   part,
   widths,
   head,
@@ -53,6 +59,7 @@ export function PlainTable<Row>({
     <div role="group" className="table-scroll" tabIndex={0} aria-label={caption}>
       <table
         className="plain"
+        {...(chosen ? GRID : {})}
         aria-rowcount={drawn.drawn.length < rows.length ? rows.length + 1 : undefined}
         style={widths ? { tableLayout: 'fixed' } : undefined}
       >
@@ -76,7 +83,7 @@ export function PlainTable<Row>({
           </tr>
         </thead>
         <tbody ref={body}>
-          <Rows part={drawn} columns={columns} rows={rows} rowKey={rowKey} quiet={quiet} />
+          <Rows part={drawn} columns={columns} rows={rows} rowKey={rowKey} quiet={quiet} chosen={chosen} />
         </tbody>
       </table>
     </div>
@@ -87,7 +94,7 @@ interface RowsProps<Row> extends Omit<TableProps<Row>, 'caption'> {
   readonly part: DrawnRows;
 }
 
-function Rows<Row>({ part, columns, rows, rowKey, quiet }: RowsProps<Row>) {
+function Rows<Row>({ part, columns, rows, rowKey, quiet, chosen }: RowsProps<Row>) {
   return (
     <>
       <Room height={part.before} />
@@ -101,6 +108,7 @@ function Rows<Row>({ part, columns, rows, rowKey, quiet }: RowsProps<Row>) {
             ref={part.measure}
             data-index={part.measure ? index : undefined}
             aria-rowindex={part.measure ? index + 2 : undefined}
+            aria-selected={chosen?.(row)}
           >
             {columns.map((column) =>
               column.head ? (

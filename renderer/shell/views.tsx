@@ -42,7 +42,8 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
       if (id === 'stock') return <Stock />;
       return id ? <HivePage key={id} colonyId={id} /> : <Hives />;
     case 'boxes':
-      if (id === 'feeding') return <FeedingSheet opensWith="boxes" />;
+      if (id === 'feeding')
+        return <FeedingSheet key={query.toString()} opensWith="boxes" several={query.get('boxes')} />;
       return id === 'looks' ? (
         <LookSheet key={query.toString()} batchId={query.get('batch')} step={query.get('step')} />
       ) : (

@@ -46,6 +46,21 @@ export interface SeasonFigures {
   readonly mating: RateFigure | null;
 }
 
+/** Kin of a hive by the queens that head it and others today, as far as the register says. */
+export interface HiveRelatives {
+  readonly queen: { readonly id: string; readonly number: string } | null;
+  /** The mother of its queen: a queen with a number, or the hive the larva came from. */
+  readonly mother: { readonly kind: 'queen' | 'hive'; readonly id: string; readonly name: string } | null;
+  readonly hives: readonly {
+    readonly id: string;
+    readonly code: string;
+    readonly name: string | null;
+    readonly how: HiveRelation;
+  }[];
+}
+export const HIVE_RELATIONS = ['mother', 'sister', 'daughter', 'same-line'] as const;
+export type HiveRelation = (typeof HIVE_RELATIONS)[number];
+
 export interface HiveDetail extends HiveLine {
   readonly colony: Colony;
   readonly rolesBySeason: readonly { readonly season: number; readonly roles: readonly Role[] }[];
@@ -64,6 +79,7 @@ export interface HiveDetail extends HiveLine {
     readonly looked: boolean;
     readonly fed: boolean;
   }[];
+  readonly relatives: HiveRelatives;
   readonly freeFrom: IsoDay | null;
 }
 

@@ -47,7 +47,7 @@ test('a thousand boxes are one board and one list: the end is reached, counted, 
   }
   await page.getByLabel('Shown', { exact: true }).selectOption('list');
   await page.getByRole('button', { name: 'A001', exact: true }).waitFor();
-  const table = page.getByRole('table', { name: 'Mating boxes' });
+  const table = page.getByRole('grid', { name: 'Mating boxes' });
   await expect.poll(() => table.getAttribute('aria-rowcount')).toBe('1001');
   expect(await rowsDrawn(page)).toBeLessThan(40);
   const before = await table.boundingBox();

@@ -1,7 +1,7 @@
 // What a hive is worth as stock: typed on its page, read in the table from which a breeder is chosen.
 import { expect, test } from 'vitest';
 import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
-import { turnTo } from './pages.ts';
+import { show, turnTo } from './pages.ts';
 
 const house = prepareHouse(DEMO_DAY, openDemo);
 
@@ -23,6 +23,24 @@ test('a score too few becomes enough with one more, and the table is ordered by 
   const rows = async () => (await page.getByRole('rowheader').allInnerTexts()).map((text) => text.split('\n')[0]);
   await expect.poll(rows).toEqual(['H03 Anna', 'H07 Berta', 'H15 Clara', 'H12', 'H02', 'H04', 'H09', 'H18 Dora']);
   await page.getByRole('row', { name: /^H18 Dora.*raises drones herself: H18/ }).waitFor();
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
+test('the page of a hive names its queen, her mother and the hives that are kin to it, and leads to each', async () => {
+  const { page } = house();
+  await show(page, '/hives/demo-hive-H12');
+  const kin = page.getByRole('region', { name: 'Relatives' });
+  await kin.getByRole('link', { name: '25-010' }).waitFor();
+  await expect.poll(() => kin.innerText()).toMatch(/Sisters\s+H09\s+same mother H07/);
+  await kin.getByRole('link', { name: 'H07 Berta' }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'H07 Berta' }).waitFor();
+  await expect.poll(() => kin.innerText()).toMatch(/Daughters\s+H09\s+H12/);
+  await kin.getByRole('link', { name: 'H09' }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'H09' }).waitFor();
+  await kin.getByRole('link', { name: '25-008' }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Queen 25-008' }).waitFor();
+  await turnTo(page, 3);
+  await page.getByRole('button', { name: 'Choose a breeder' }).press('Enter');
   expect(house().problems).toEqual([]);
 }, 60_000);
 

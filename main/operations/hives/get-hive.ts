@@ -11,6 +11,7 @@ import { builderHolds } from '../builder-holds.ts';
 import { type RunningBatch, runningBatches } from '../hands-off.ts';
 import { hiveLine } from '../hive-lines.ts';
 import type { Desk } from '../operation.ts';
+import { relativesOf } from './hive-kin.ts';
 
 /** How far the line of days on a hive's page looks back and ahead. */
 const DAYS_BACK = 7;
@@ -40,6 +41,7 @@ export function getHive(
       .toSorted((a, b) => (a.larvaeGivenOn < b.larvaeGivenOn ? 1 : -1)),
     looks: tables.hiveLooks.where({ colonyId }).toSorted((a, b) => (a.lookedOn < b.lookedOn ? 1 : -1)),
     dayLine: dayLine(tables, running, colony, { today, newQueen: line.newQueen }),
+    relatives: relativesOf(tables, colony, today),
     freeFrom: held.length === 0 ? null : isoOfDay(Math.max(...held.map((hold) => hold.until)) as Day),
   };
 }

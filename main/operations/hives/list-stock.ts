@@ -5,14 +5,13 @@ import { compareCodes } from '../../../shared/kernel/box-codes.ts';
 import { type Day, yearOfDay } from '../../../shared/kernel/day.ts';
 import type { Colony } from '../../../shared/model/colony.ts';
 import type { StockTest, StockTestKind } from '../../../shared/model/stock.ts';
-import { headOn } from '../../engine/pedigree/hive-stays.ts';
 import { type KinHive, kinshipOf } from '../../engine/pedigree/kinship.ts';
-import { motherOf } from '../../engine/pedigree/mother-lines.ts';
 import { honeyStanding, isStrictlyHygienic, testFigure } from '../../engine/stock/test-figures.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
 import { type Pedigree, readPedigree } from '../queen-pedigree.ts';
 import { traitFigures } from './get-hive-records.ts';
+import { asKin } from './hive-kin.ts';
 
 /** Every living hive with its scores and tests of the last seasons, by code; the table from which a breeder is chosen. */
 export function listStock(
@@ -75,12 +74,6 @@ function droneHives(tables: Tables, pedigree: Pedigree, today: Day): readonly Dr
     .flatMap(({ colonyId }) => tables.colonies.get(colonyId) ?? [])
     .filter((colony) => colony.endedOn === null)
     .map((colony) => ({ code: colony.code, kin: asKin(colony, pedigree, today) }));
-}
-
-function asKin({ id, motherLine }: Colony, { byId, stays }: Pedigree, today: Day): KinHive {
-  const queenId = headOn(stays, id, today);
-  const queen = queenId === null ? undefined : byId.get(queenId);
-  return { colonyId: id, queenId, mother: queen ? motherOf(queen, stays) : null, line: motherLine };
 }
 
 function meanOf(tests: readonly StockTest[], kind: StockTestKind, fewest: number): TraitFigure {

@@ -2,15 +2,30 @@ import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import { DataTable } from '../../components/DataTable.tsx';
 import type { Column } from '../../components/PlainTable.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { ChosenMark } from './BoxTile.tsx';
+import type { BoxWalk } from './box-walk.ts';
 import { StateSign } from './StateSign.tsx';
+import { type Choosing, keepSpace } from './use-choosing.ts';
 
 /** The boxes as a list, in walking order. */
-export function BoxTable({ boxes, onChoose }: { boxes: readonly BoxLine[]; onChoose: (boxId: string) => void }) {
+export function BoxTable({ boxes, choosing }: { boxes: readonly BoxLine[]; choosing: Choosing }) {
   const { boxes: words } = useWords();
-  return <DataTable caption={words.title} rows={boxes} rowKey={(box) => box.id} columns={useBoxColumns(onChoose)} />;
+  const walk: BoxWalk = { run: 'across', lines: boxes.map((box) => [box.id]) };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the codes have the focus, their keys are heard here
+    <div onKeyDown={(event) => choosing.onKeyDown(walk, event)} onKeyUp={keepSpace}>
+      <DataTable
+        caption={words.title}
+        rows={boxes}
+        rowKey={(box) => box.id}
+        columns={useBoxColumns(choosing, walk)}
+        chosen={(box) => choosing.ids.has(box.id)}
+      />
+    </div>
+  );
 }
 
-function useBoxColumns(onChoose: (boxId: string) => void): readonly Column<BoxLine>[] {
+function useBoxColumns(choosing: Choosing, walk: BoxWalk): readonly Column<BoxLine>[] {
   const { boxes: words, looks } = useWords();
   const days = useDays();
   const { columns } = words;
@@ -21,9 +36,17 @@ function useBoxColumns(onChoose: (boxId: string) => void): readonly Column<BoxLi
       title: columns.box,
       head: true,
       cell: (box) => (
-        <button type="button" className="as-text" onClick={() => onChoose(box.id)}>
-          {box.code}
-        </button>
+        <>
+          <button
+            type="button"
+            className="as-text"
+            data-box={box.id}
+            onClick={(event) => choosing.onClick(walk, box.id, event)}
+          >
+            {box.code}
+          </button>
+          {choosing.ids.has(box.id) ? <ChosenMark /> : null}
+        </>
       ),
     },
     { key: 'row', title: columns.row, cell: (box) => [box.yard, box.row].filter(Boolean).join(', ') },

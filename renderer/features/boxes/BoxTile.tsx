@@ -1,17 +1,36 @@
+import type { MouseEvent } from 'react';
 import type { BoxLine } from '../../../shared/contract/boxes.ts';
 import { useDays, useWords } from '../../components/words.ts';
 import { StateSign } from './StateSign.tsx';
 
-/** One box on the board: code, state in words, day and what comes next. */
-export function BoxTile({ box, sayState, onChoose }: { box: BoxLine; sayState: boolean; onChoose: () => void }) {
+interface BoxTileProps {
+  readonly box: BoxLine;
+  readonly sayState: boolean;
+  readonly chosen: boolean;
+  /** Where it stands among those of its list, of which not all may be drawn. */
+  readonly place?: { readonly 'aria-posinset': number; readonly 'aria-setsize': number };
+  readonly onClick: (event: MouseEvent) => void;
+}
+
+/** One box on the board: code, state in words, day and what comes next. Enter opens it. */
+export function BoxTile({ box, sayState, chosen, place, onClick }: BoxTileProps) {
   const { boxes: words } = useWords();
   const days = useDays();
   const since = box.daysSinceEmergence === null || box.state === 'free' ? null : words.day(box.daysSinceEmergence);
   return (
-    <button type="button" className={`tile${box.handsOffUntil ? ' hatch' : ''}`} onClick={onChoose}>
+    <button
+      type="button"
+      role="option"
+      aria-selected={chosen}
+      {...place}
+      data-box={box.id}
+      className={`tile${box.handsOffUntil ? ' hatch' : ''}`}
+      onClick={onClick}
+    >
       <span className="code-large">
         <StateSign state={box.state} />
         {box.code}
+        {chosen ? <ChosenMark /> : null}
       </span>
       {sayState ? <span>{words.states[box.state]}</span> : null}
       <span className="soft small">{[box.batch, since].filter(Boolean).join(', ')}</span>
@@ -28,7 +47,7 @@ export function BoxTile({ box, sayState, onChoose }: { box: BoxLine; sayState: b
   );
 }
 
-/** Of a free box only what is news today: still resting, or its bees too long without a queen. */
+/** Only what is news today: its bees too long without brood, or, of a free box, that it still rests. */
 function FreeText({ box }: { box: BoxLine }) {
   const { boxes: words } = useWords();
   const { today, short } = useDays();
@@ -40,3 +59,10 @@ function FreeText({ box }: { box: BoxLine }) {
     return <span className="small">{words.ownCells(short(box.ownCellsOn))}</span>;
   return null;
 }
+
+/** Shown besides the frame, since colour alone says nothing to some; read aloud as the state of the option. */
+export const ChosenMark = () => (
+  <span className="chosen-mark" aria-hidden="true">
+    ✓
+  </span>
+);

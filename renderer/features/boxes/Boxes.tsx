@@ -12,8 +12,10 @@ import { AddBoxes } from './AddBoxes.tsx';
 import { PlaceBoard, StateBoard } from './Boards.tsx';
 import { BoxCard } from './BoxCard.tsx';
 import { BoxTable } from './BoxTable.tsx';
+import { ChosenActs } from './ChosenActs.tsx';
 import { Errands } from './Errands.tsx';
 import { Proposals } from './Proposals.tsx';
+import { useChoosing } from './use-choosing.ts';
 
 type Shown = 'state' | 'place' | 'list';
 
@@ -25,6 +27,8 @@ export function Boxes({ chosenBox }: { chosenBox: string | null }) {
   const { boxes: words } = useWords();
   const [shown, setShown] = useState<Shown>('state');
   const [chosen, setChosen] = useState(chosenBox);
+  const choosing = useChoosing(setChosen);
+  const [handOut, setHandOut] = useState({ codes: '', times: 0 });
   const list = useAnswer(['boxes'], () => ask.boxes.listBoxes.query());
   if (!list.data) return <Page title={words.title}>{null}</Page>;
   const boxes = list.data;
@@ -45,13 +49,18 @@ export function Boxes({ chosenBox }: { chosenBox: string | null }) {
       <Proposals boxes={boxes} />
       {any ? (
         <Section title={words.board} acts={<ShownChoice shown={shown} setShown={setShown} />}>
-          {shown === 'state' ? <StateBoard boxes={boxes} onChoose={setChosen} /> : null}
-          {shown === 'place' ? <PlaceBoard boxes={boxes} onChoose={setChosen} /> : null}
-          {shown === 'list' ? <BoxTable boxes={boxes} onChoose={setChosen} /> : null}
+          <ChosenActs
+            boxes={boxes.filter((one) => choosing.ids.has(one.id))}
+            onHandOut={(codes) => setHandOut(({ times }) => ({ codes, times: times + 1 }))}
+            onClear={choosing.clear}
+          />
+          {shown === 'state' ? <StateBoard boxes={boxes} choosing={choosing} /> : null}
+          {shown === 'place' ? <PlaceBoard boxes={boxes} choosing={choosing} /> : null}
+          {shown === 'list' ? <BoxTable boxes={boxes} choosing={choosing} /> : null}
         </Section>
       ) : null}
       <AddBoxes />
-      <Errands />
+      <Errands handOut={handOut} />
     </Page>
   );
 }

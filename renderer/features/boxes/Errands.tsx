@@ -12,8 +12,11 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 
-/** Boxes handed out to someone else's eyes, and their looks taken in. */
-export function Errands() {
+/**
+ * Boxes handed out to someone else's eyes, and their looks taken in.
+ * @param handOut codes of boxes that were chosen for it, empty where none were, and how often they were.
+ */
+export function Errands({ handOut }: { handOut: { readonly codes: string; readonly times: number } }) {
   const { errand: words } = useWords();
   return (
     <Section title={words.title}>
@@ -21,16 +24,16 @@ export function Errands() {
         {words.line}
       </p>
       <div className="columns">
-        <HandOut />
+        <HandOut key={handOut.times} codes={handOut.codes} />
         <TakeIn />
       </div>
     </Section>
   );
 }
 
-function HandOut() {
+function HandOut({ codes }: { codes: string }) {
   const { errand: words } = useWords();
-  const [boxes, setBoxes] = useState('');
+  const [boxes, setBoxes] = useState(codes);
   const [outcome, setOutcome] = useState<string | null>(null);
   const made = useChange(ask.boxes.makeErrand.mutate);
   const problem = useProblemOf(made.state.refusal);
@@ -47,6 +50,7 @@ function HandOut() {
         onChange={setBoxes}
         hint={words.boxesHint}
         problem={problem('boxes')}
+        autoFocus={codes !== ''}
       />
       <div className="acts">
         <Button variant="outlined" disabled={boxes.trim() === '' || made.state.busy} onClick={() => void save()}>

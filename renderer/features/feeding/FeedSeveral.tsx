@@ -12,6 +12,8 @@ import { TextField } from '../../components/TextField.tsx';
 import { useFeedAmounts, useWords } from '../../components/words.ts';
 
 interface FeedSeveralProps {
+  /** Codes it opens with; null = it stays folded. */
+  readonly chosen: string | null;
   readonly day: IsoDay;
   readonly feed: Feed;
   readonly ownFeed: string | null;
@@ -19,10 +21,10 @@ interface FeedSeveralProps {
 }
 
 /** The same amount for a whole set of boxes or hives, said by their codes. */
-export function FeedSeveral({ day, feed, ownFeed, measure }: FeedSeveralProps) {
+export function FeedSeveral({ chosen, day, feed, ownFeed, measure }: FeedSeveralProps) {
   const { feeding: words } = useWords();
   const { unit } = useFeedAmounts();
-  const [codes, setCodes] = useState('');
+  const [codes, setCodes] = useState(chosen ?? '');
   const [amount, setAmount] = useState('');
   const { value: note, set: setNote, found, forget: forgetNote } = useDraft('feed-several-note', '');
   const [given, setGiven] = useState<number | null>(null);
@@ -40,7 +42,7 @@ export function FeedSeveral({ day, feed, ownFeed, measure }: FeedSeveralProps) {
     forgetNote();
   };
   return (
-    <details style={{ margin: '14px 0' }}>
+    <details style={{ margin: '14px 0' }} open={chosen !== null}>
       <summary>{words.several}</summary>
       <form className="stack" onSubmit={(event) => void submit(event)}>
         <div className="row">

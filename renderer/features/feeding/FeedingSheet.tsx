@@ -18,8 +18,14 @@ import { feedingSheet, readFeedingSheet, type SheetFeed } from './typed-feeding.
 
 type Places = SheetFeed['places'];
 
+interface FeedingSheetProps {
+  readonly opensWith: Places;
+  /** Codes of boxes that were chosen to be fed the same; null = none were. */
+  readonly several?: string | null;
+}
+
 /** The evening's typing of what was fed: one feed and one day, a row for each hive or mating box. */
-export function FeedingSheet({ opensWith }: { opensWith: Places }) {
+export function FeedingSheet({ opensWith, several = null }: FeedingSheetProps) {
   const { feeding: words, hives: hiveWords, boxes } = useWords();
   const days = useDays();
   const { typed, day, set } = useSheetDay();
@@ -72,7 +78,7 @@ export function FeedingSheet({ opensWith }: { opensWith: Places }) {
         onShow={show}
       />
       <FeedCaution feed={feed} />
-      <FeedSeveral day={day} feed={feed} ownFeed={ownFeed} measure={feedMeasure(feed)} />
+      <FeedSeveral chosen={several} day={day} feed={feed} ownFeed={ownFeed} measure={feedMeasure(feed)} />
       {named ? null : <p>{words.nameFirst}</p>}
       {ready?.rows.length === 0 ? <p>{words.nobody}</p> : null}
       {ready && ready.rows.length > 0 ? <FeedingGrid key={JSON.stringify(asked)} view={ready} sheet={sheet} /> : null}

@@ -17,6 +17,7 @@ import { HiveFeeding } from './HiveFeeding.tsx';
 import { HiveLooks } from './HiveLooks.tsx';
 import { HivePaper } from './HivePaper.tsx';
 import { HiveRecords } from './HiveRecords.tsx';
+import { HiveRelativesList } from './HiveRelativesList.tsx';
 import { HiveRoles } from './HiveRoles.tsx';
 import { HiveStandingTable } from './HiveStandingTable.tsx';
 
@@ -42,7 +43,10 @@ export function HivePage({ colonyId }: { colonyId: string }) {
       <div className="columns">
         <Figures title={words.one.asBuilder} figures={hive.asBuilder} standing={standing.data?.asBuilder ?? []} />
         <Figures title={words.one.asMother} figures={hive.asBreeder} standing={standing.data?.asMother ?? []} />
-        <HiveLooks hive={hive} />
+        <div>
+          <HiveLooks hive={hive} />
+          <HiveRelativesList hive={hive} />
+        </div>
         <div>
           <HiveFeeding colonyId={colonyId} />
           <HiveRoles hive={hive} />

@@ -49,6 +49,13 @@ export const boxes = {
   },
   unknown: (code: string) => `There is no mating box ${code} in the workbook.`,
   allBoxes: 'To all mating boxes',
+  chosen: {
+    keys: 'Enter opens a box. Shift with the arrow keys, or with a click, chooses several; Space or Ctrl with a click one more or one less; Ctrl+A all that are shown, Esc none.',
+    count: (n: number, codes: string) => `${n === 1 ? '1 box' : `${n} boxes`} chosen: ${codes}`,
+    feed: 'Type feeding for them',
+    handOut: 'Hand them out',
+    none: 'Choose none',
+  },
   retire: 'Take out of use',
   particulars: 'Change its particulars',
   walk: 'Place in the walk',

@@ -1,3 +1,4 @@
+import type { HiveRelation } from '../../contract/hives.ts';
 import type { Role } from '../../model/colony.ts';
 
 export const hives = {
@@ -45,6 +46,22 @@ export const hives = {
     progress: (done: number, all: number) => `${done} of ${all}`,
     keys: 'Enter goes to the next hive, Tab to the next field, Up corrects, F4 goes to what I saw, Ctrl+Enter is done. 1 hardly any, 5 plenty; an empty field is not said.',
     summary: (n: number) => `${n === 1 ? '1 look' : `${n} looks`} saved.`,
+  },
+  relatives: {
+    title: 'Relatives',
+    queen: 'Queen',
+    noQueen: 'Which queen heads this hive is not written down, so little can be said of its relatives.',
+    motherUnknown: 'The mother of its queen is not written down.',
+    none: 'No other hive is known to be kin.',
+    groups: {
+      mother: 'Her mother’s hive',
+      sister: 'Sisters',
+      daughter: 'Daughters',
+      'same-line': 'Same mother line',
+    } satisfies Record<HiveRelation, string>,
+    mother: 'Her mother',
+    hiveMother: (code: string) => `queen of ${code} without a number`,
+    sameMother: (mother: string) => `same mother ${mother}`,
   },
   one: {
     gone: 'This hive is not in the workbook.',

@@ -53,6 +53,13 @@ export const boxes: Translation<typeof english> = {
   },
   unknown: (code: string) => `Im Arbeitsbuch steht kein Kästchen ${code}.`,
   allBoxes: 'Zu allen Kästchen',
+  chosen: {
+    keys: 'Eingabe öffnet ein Kästchen. Umschalt mit den Pfeiltasten oder mit einem Klick wählt mehrere; die Leertaste oder Strg mit einem Klick eines mehr oder weniger; Strg+A alle gezeigten, Esc keines.',
+    count: (n: number, codes: string) => `${n === 1 ? '1 Kästchen' : `${n} Kästchen`} gewählt: ${codes}`,
+    feed: 'Fütterung für sie eintragen',
+    handOut: 'Ausgeben',
+    none: 'Keines wählen',
+  },
   retire: 'Außer Gebrauch nehmen',
   columns: {
     box: 'Kästchen',

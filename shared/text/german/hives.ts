@@ -42,6 +42,23 @@ export const hives: Translation<typeof english> = {
     keys: 'Eingabe geht zum nächsten Volk, Tab zum nächsten Feld, Pfeil auf berichtigt, F4 geht zu dem, was ich sah, Strg+Eingabe ist fertig. 1 kaum etwas, 5 reichlich; ein leeres Feld heißt: nicht gesagt.',
     summary: (n: number) => `${n === 1 ? '1 Kontrolle' : `${n} Kontrollen`} gespeichert.`,
   },
+  relatives: {
+    title: 'Verwandte',
+    queen: 'Königin',
+    noQueen:
+      'Welche Königin in diesem Volk ist, steht nicht im Arbeitsbuch; darum lässt sich über Verwandte wenig sagen.',
+    motherUnknown: 'Die Mutter seiner Königin steht nicht im Arbeitsbuch.',
+    none: 'Von keinem anderen Volk ist bekannt, dass es verwandt ist.',
+    groups: {
+      mother: 'Volk ihrer Mutter',
+      sister: 'Schwestern',
+      daughter: 'Töchter',
+      'same-line': 'Dieselbe Mutterlinie',
+    },
+    mother: 'Ihre Mutter',
+    hiveMother: (code: string) => `Königin von ${code} ohne Nummer`,
+    sameMother: (mother: string) => `dieselbe Mutter ${mother}`,
+  },
   one: {
     gone: 'Dieses Volk steht nicht im Arbeitsbuch.',
     dayLine: 'Die vergangene Woche und die kommenden vier',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { type KinHive, kinshipOf } from '../../../../main/engine/pedigree/kinship.ts';
+import { type KinHive, kinshipOf, relationOf } from '../../../../main/engine/pedigree/kinship.ts';
 
 const hive = (colonyId: string, changes: Partial<KinHive> = {}): KinHive => ({
   colonyId,
@@ -24,4 +24,21 @@ test.each([
   ['no line at all', hive('a', { line: '' }), hive('b', { line: '' }), null],
 ] as const)('%s', (_what, breeder, drones, kinship) => {
   expect(kinshipOf(breeder, drones)).toBe(kinship);
+});
+
+test.each([
+  ['her mother', hive('a', daughterOf('m')), hive('b', { queenId: 'm' }), 'mother', 'daughter'],
+  ['a sister', hive('a', daughterOf('m')), hive('b', daughterOf('m')), 'sister', 'sister'],
+  ['one line in words', hive('a', { line: 'Anna' }), hive('b', { line: 'anna' }), 'same-line', 'same-line'],
+  ['the hive itself', hive('a', { line: 'Anna' }), hive('a', { line: 'Anna' }), null, null],
+  ['nothing known', hive('a'), hive('b'), null, null],
+  [
+    'a mother of the same line',
+    hive('a', { ...daughterOf('m'), line: 'x' }),
+    hive('b', { queenId: 'm', line: 'x' }),
+    'mother',
+    'daughter',
+  ],
+] as const)('relations read from either side: %s', (_what, one, other, there, back) => {
+  expect([relationOf(one, other), relationOf(other, one)]).toEqual([there, back]);
 });

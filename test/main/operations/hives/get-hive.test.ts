@@ -105,3 +105,51 @@ test('newest batches and looks come first; a builder is free on the day its cell
 test('answers null for a hive that is not there', () => {
   expect(getHive(aDeskWithBoxes(), { colonyId: 'gone' })).toBeNull();
 });
+
+test('names the queen of a hive, her mother, and the hives that are kin to it', () => {
+  const desk = aDesk({ today: '2026-06-01' });
+  fill(desk, ({ colonies, queens }) => {
+    for (const code of ['H10', 'H02', 'H03', 'H04', 'H05'])
+      colonies.insert(aColony({ id: code, code, name: null, motherLine: code === 'H05' ? 'Anna' : null }));
+    colonies.insert(aColony({ id: 'gone', code: 'H01', endedOn: '2025-11-01' }));
+    queens.insert(aQueen({ id: 'old', number: '24-001', bornIn: 2024 }));
+    for (const id of ['one', 'two', 'three', 'ended'])
+      queens.insert(aQueen({ id, number: `25-00${id.length}${id[0]}`, bornIn: 2025, motherId: 'old' }));
+    queens.insert(aQueen({ id: 'grand', number: '26-001', motherId: 'one' }));
+  });
+  const rest = { place: 'in-hive', way: null, goneTo: null, price: null, note: null } as const;
+  for (const [queenId, colonyId] of [
+    ['old', 'H03'],
+    ['one', 'H02'],
+    ['two', 'H10'],
+    ['three', 'H04'],
+    ['grand', 'H05'],
+    ['ended', 'gone'],
+  ] as const)
+    mustOk(moveQueen(desk, { id: `to-${queenId}`, queenId, colonyId, movedOn: '2026-05-20', ...rest }));
+  expect(getHive(desk, { colonyId: 'H02' })?.relatives).toEqual({
+    queen: { id: 'one', number: '25-003o' },
+    mother: { kind: 'queen', id: 'old', name: '24-001' },
+    hives: [
+      { id: 'H03', code: 'H03', name: null, how: 'mother' },
+      { id: 'H04', code: 'H04', name: null, how: 'sister' },
+      { id: 'H05', code: 'H05', name: null, how: 'daughter' },
+      { id: 'H10', code: 'H10', name: null, how: 'sister' },
+    ],
+  });
+});
+
+test('a hive whose queen is not known has a line at most', () => {
+  const desk = aDesk();
+  fill(desk, ({ colonies }) => {
+    colonies.insert(aColony({ id: 'a', code: 'H01', motherLine: 'Anna' }));
+    colonies.insert(aColony({ id: 'b', code: 'H02', name: 'Berta', motherLine: 'anna ' }));
+    colonies.insert(aColony({ id: 'c', code: 'H03', motherLine: null }));
+  });
+  const { relatives } = getHive(desk, { colonyId: 'a' }) ?? {};
+  expect(relatives).toEqual({
+    queen: null,
+    mother: null,
+    hives: [{ id: 'b', code: 'H02', name: 'Berta', how: 'same-line' }],
+  });
+});
