@@ -56,7 +56,7 @@ export function viewOf({ parts: [place, id], query }: Route): ReactNode {
     case 'season':
       return <Season tab={query.get('tab')} />;
     case 'print':
-      return <Labels key={query.toString()} batchId={query.get('batch')} />;
+      return <Labels key={query.toString()} batchId={query.get('batch')} toSheet={query.has('sheet')} />;
     case 'files':
       return <Files />;
     case 'class':

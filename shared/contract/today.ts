@@ -32,6 +32,11 @@ export interface Job {
 
 export interface LeaveAlone {
   readonly what: string;
+  /** The hive; null where it is boxes. */
+  readonly hiveId: string | null;
+  /** Codes of the boxes; none where it is a hive. */
+  readonly boxes: readonly string[];
+  readonly batchId: string;
   readonly yard: string | null;
   readonly step: Step;
   readonly batch: string;

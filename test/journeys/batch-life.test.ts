@@ -64,6 +64,70 @@ test('a late job that will not be done says why, is not called done, and is take
   expect(house().problems).toEqual([]);
 }, 60_000);
 
+test('the job that has the focus is opened, marked, put off and printed by single keys, but not while a reason is typed', async () => {
+  const { page } = house();
+  const press = (key: string) => page.keyboard.press(key);
+  const row = (name: RegExp) => page.locator('.jobs > li').filter({ hasText: name });
+  const focused = (name: RegExp) => row(name).and(page.locator(':focus')).waitFor();
+  await show(page, '/today');
+  await row(/^boxes not chosen\s*Fill the mating boxes/).focus();
+  await press('ArrowDown');
+  await focused(/Put the cells in the boxes/);
+  expect(await row(/First look for eggs/).getAttribute('aria-keyshortcuts')).toBe('Enter Space S P');
+  // No later day is left for the ripe cells, so S does nothing there; the next job can be put off.
+  await press('s');
+  await focused(/Put the cells in the boxes/);
+  await row(/First look for eggs/).focus();
+  await press('s');
+  await page.getByRole('heading', { level: 1, name: /^26-01/ }).waitFor();
+  await page.getByLabel('Put it on').and(page.locator(':focus')).waitFor();
+  await page.keyboard.type('sp ');
+  await expect.poll(() => page.getByLabel('Put it on').inputValue()).toContain('sp');
+  await show(page, '/today');
+  await row(/First look for eggs/).focus();
+  await press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Type looks' }).waitFor();
+  await show(page, '/today');
+  await row(/First look for eggs/).focus();
+  await press('p');
+  await page.getByLabel('Lines on it').or(page.locator('main select')).and(page.locator(':focus')).waitFor();
+  await page.getByRole('heading', { name: 'Yard sheet' }).waitFor();
+  await show(page, '/today');
+  // Done today by Space; the focus goes to the neighbour, and the mark is taken back.
+  await row(/Fill the mating boxes/)
+    .first()
+    .focus();
+  await press(' ');
+  await focused(/Put the cells in the boxes/);
+  await press('Control+z');
+  await page.getByRole('status').filter({ hasText: 'Undone: 26-03, “Fill the mating boxes with bees” done' }).waitFor();
+  await row(/Look for the builder’s own cells/)
+    .first()
+    .getByRole('button', { name: /^Will not be done/ })
+    .press('Enter');
+  await page.getByLabel('Why, if you like').and(page.locator(':focus')).waitFor();
+  await page.keyboard.type('s p');
+  await expect.poll(() => page.getByLabel('Why, if you like').inputValue()).toBe('s p');
+  await expect.poll(() => page.getByRole('heading', { level: 1 }).innerText()).toBe('Today');
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
+test('what is to be left alone leads to its hive, its boxes and its batch', async () => {
+  const { page } = house();
+  for (const [name, heading] of [
+    ['H02', /^H02/],
+    ['26-04', /^26-04/],
+    ['K14', /^Mating boxes/],
+    ['H12', /^H12/],
+  ] as const) {
+    await show(page, '/today');
+    const leave = page.getByRole('region', { name: 'Leave alone', exact: true });
+    await leave.getByRole('link', { name, exact: true }).press('Enter');
+    await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+  }
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
 test('a batch with nothing open is closed with its lesson, stands among the closed ones, and is opened again', async () => {
   const { page } = house();
   await show(page, '/batches');

@@ -138,17 +138,19 @@ const FLIGHT_HOURS = { from: 11, to: 16 };
 
 function leaveAlone(tables: Tables, running: readonly RunningBatch[], today: Day): readonly LeaveAlone[] {
   return handsOffOn(running, today).flatMap(({ batch, span, colonyId }): readonly LeaveAlone[] => {
-    const rest = { step: span.step, batch: batch.code, until: isoOfDay(span.to) };
+    const rest = { step: span.step, batchId: batch.id, batch: batch.code, until: isoOfDay(span.to) };
     if (colonyId !== null) {
       const colony = tables.colonies.get(colonyId);
       const yard = colony?.yardId ? (tables.yards.get(colony.yardId)?.name ?? null) : null;
-      return colony ? [{ what: colony.code, yard, hours: null, ...rest }] : [];
+      return colony ? [{ what: colony.code, hiveId: colony.id, boxes: [], yard, hours: null, ...rest }] : [];
     }
     const boxes = tables.placements
       .where({ batchId: batch.id, endedOn: null })
       .flatMap((placement) => tables.boxes.get(placement.boxId) ?? []);
     return [...Map.groupBy(boxes, (box) => box.yardId)].map(([yardId, ofYard]) => ({
       what: shortCodes(ofYard.map((box) => box.code)),
+      hiveId: null,
+      boxes: ofYard.map((box) => box.code),
       yard: yardId === null ? null : (tables.yards.get(yardId)?.name ?? null),
       hours: FLIGHT_HOURS,
       ...rest,

@@ -24,8 +24,11 @@ import { Printers } from './Printers.tsx';
 import { SheetPicture } from './SheetPicture.tsx';
 import { YardSheet } from './YardSheet.tsx';
 
-/** Labels for the boxes of a batch: which sheet, from which label on, and what they show. */
-export function Labels({ batchId }: { batchId: string | null }) {
+/**
+ * Labels for the boxes of a batch: which sheet, from which label on, and what they show; below them all other papers.
+ * @param toSheet the person came for the sheet of the walk.
+ */
+export function Labels({ batchId, toSheet }: { batchId: string | null; toSheet: boolean }) {
   const { print: words } = useWords();
   const [key, setKey] = useState<string>(LABEL_SHEETS[0].key);
   const setup = useAnswer(['print-setup'], () => ask.print.getPrintSetup.query());
@@ -54,7 +57,7 @@ export function Labels({ batchId }: { batchId: string | null }) {
         )}
       </Section>
       <PlainLabels sheet={sheet} sheets={sheets} printers={setup.data.printers} setSheet={setKey} />
-      <YardSheet />
+      <YardSheet focus={toSheet} />
       <KeyCard />
       <InspectorPages />
       <OwnSheets sheets={setup.data.sheets} />

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { YardSheetLines } from '../../../shared/contract/print.ts';
 import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import { ask } from '../../client/client.ts';
@@ -25,16 +25,24 @@ const LINES: readonly YardSheetLines[] = ['walk', 'hives', 'blank'];
 const FIRST: Chosen = { ...FIRST_PAPER, yardId: '', lines: 'walk', columns: 1, week: true, squaredBack: false };
 
 /** The sheet for a walk along hives and mating boxes, to be filled in by pencil. */
-export function YardSheet() {
+export function YardSheet({ focus }: { focus: boolean }) {
   const { yardSheet } = useWords();
   const [chosen, setChosen] = useState(FIRST);
   const input: Input = { ...chosen, yardId: chosen.yardId || null, walkOn: null };
   const paper = useYardSheet(input);
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!focus) return;
+    place.current?.scrollIntoView({ block: 'start' });
+    place.current?.querySelector('select')?.focus({ preventScroll: true });
+  }, [focus]);
   const choose = (change: Partial<Chosen>) => setChosen({ ...chosen, ...change });
   return (
     <Section title={yardSheet.title}>
       <p className="soft">{yardSheet.explain[chosen.lines]}</p>
-      <Choices chosen={chosen} choose={choose} />
+      <div ref={place}>
+        <Choices chosen={chosen} choose={choose} />
+      </div>
       <div className="row acts">
         {chosen.lines === 'blank' ? null : (
           <Check text={yardSheet.weekWish} checked={chosen.week} onChange={(week) => choose({ week })} />

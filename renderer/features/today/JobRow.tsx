@@ -1,7 +1,6 @@
 import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { Job } from '../../../shared/contract/today.ts';
-import { shortCodes } from '../../../shared/kernel/box-codes.ts';
 import type { IsoDay } from '../../../shared/kernel/day.ts';
 import type { Step } from '../../../shared/model/step.ts';
 import { ask } from '../../client/client.ts';
@@ -12,6 +11,8 @@ import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { DropForm } from '../../components/DropForm.tsx';
 import { goTo } from '../../components/routes.ts';
 import { useDays, useFirstWords } from '../../components/words.ts';
+import { BoxCodes } from './BoxCodes.tsx';
+import { useJobKeys } from './use-job-keys.ts';
 
 export type JobKind = 'due' | 'late' | 'early' | 'tomorrow';
 
@@ -28,8 +29,15 @@ export function JobRow({ job, kind }: JobRowProps) {
   const days = useDays();
   const about = { id: newId(), batchId: job.batchId, step: job.step };
   const mark = (doneOn: IsoDay) => void slip.propose({ kind: 'mark', change: { ...about, doneOn, note: null } });
+  const keys = useJobKeys({
+    onOpen: () => (job.opens === 'mark' ? mark(days.today) : goTo(addressOf(job))),
+    onDone: () => mark(days.today),
+    onPutOff: canBePutOff(job, kind, days.today) ? () => goTo(putOffAddress(job)) : null,
+    onPrint: () => goTo(paperOf(job)),
+  });
+  const takesKeys = kind !== 'tomorrow';
   return (
-    <li>
+    <li {...(takesKeys ? { ...keys, tabIndex: 0 } : {})}>
       <Where job={job} />
       <div className="what">
         <What job={job} kind={kind} />
@@ -58,7 +66,7 @@ function Where({ job: { where } }: { job: Job }) {
       {where.kind === 'hive' ? (
         <a href={`#/hives/${where.id}`}>{where.code}</a>
       ) : where.kind === 'boxes' ? (
-        shortCodes(where.codes)
+        <BoxCodes codes={where.codes} />
       ) : (
         <span className="soft small">{words.notChosen}</span>
       )}
@@ -112,6 +120,7 @@ function Acts({ job, kind, onMark, onDrop }: ActsProps) {
     <div className="job-acts">
       <Button
         variant={kind === 'early' ? 'text' : 'outlined'}
+        title={job.opens === 'mark' ? words.keyOf.done : words.keyOf.open}
         onClick={() => (job.opens === 'mark' ? onMark(days.today) : goTo(addressOf(job)))}
       >
         {isLateMark ? words.doneToday : words.open[job.opens]}
@@ -131,6 +140,7 @@ function Acts({ job, kind, onMark, onDrop }: ActsProps) {
           variant="text"
           size="small"
           aria-label={words.putOffRead(title, job.batch)}
+          title={words.keyOf.putOff}
           onClick={() => goTo(putOffAddress(job))}
         >
           {words.putOff}
@@ -143,6 +153,10 @@ function Acts({ job, kind, onMark, onDrop }: ActsProps) {
 const canBePutOff = (job: Job, kind: JobKind, today: IsoDay): boolean => kind === 'due' && job.latest > today;
 
 const putOffAddress = (job: Job): string => `/batches/${job.batchId}?open=day-${job.step}`;
+
+/** Labels where the boxes are known and are not looked into yet; else the sheet for the walk. */
+const paperOf = (job: Job): string =>
+  job.where.kind === 'boxes' && job.opens !== 'looks' ? `/print?batch=${job.batchId}` : '/print?sheet=walk';
 
 /** The column a counting job is about. */
 const COUNTED_BY: { readonly [Name in Step]?: string } = {

@@ -9,7 +9,7 @@ export function QuietHives({ quiet }: { quiet: TodayView['quietHives'] }) {
   return quiet.map((one) => (
     <li key={one.id} className="hatch">
       <div className="what hands-off">
-        <HandsOffSign /> {one.code}
+        <HandsOffSign /> <a href={`#/hives/${one.id}`}>{one.code}</a>
       </div>
       <div>{`${words.until(days.short(one.until))}, ${words.allDay}`}</div>
       <div className="soft small">

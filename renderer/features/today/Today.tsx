@@ -11,7 +11,8 @@ import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { StaleCalendar } from '../../components/StaleCalendar.tsx';
-import { useDays, useFirstWords } from '../../components/words.ts';
+import { useDays, useFirstWords, useLetterKeys } from '../../components/words.ts';
+import { BoxCodes } from './BoxCodes.tsx';
 import { FollowUps } from './FollowUps.tsx';
 import { type JobKind, JobRow } from './JobRow.tsx';
 import { QuietHives } from './QuietHives.tsx';
@@ -65,6 +66,7 @@ function Empty() {
 
 function Days({ view }: { view: TodayView }) {
   const { today: words, materials } = useFirstWords();
+  const letterKeys = useLetterKeys();
   return (
     <>
       <div className="columns today">
@@ -74,6 +76,7 @@ function Days({ view }: { view: TodayView }) {
             acts={view.due.length > 0 ? <span className="soft small">{words.minutes(view.minutesToday)}</span> : null}
           >
             <Jobs jobs={view.due} kind="due" empty={words.nothingToDo} />
+            {view.due.length > 0 ? <p className="soft small no-print">{words.keys(letterKeys)}</p> : null}
           </Section>
           <FollowUps />
           {view.late.length > 0 ? (
@@ -141,14 +144,15 @@ function LeaveAloneList({ list, quiet }: { list: readonly LeaveAlone[]; quiet: T
       {list.map((one) => (
         <li key={`${one.what} ${one.batch}`} className="hatch">
           <div className="what hands-off">
-            <HandsOffSign /> {one.what}
+            <HandsOffSign />{' '}
+            {one.hiveId ? <a href={`#/hives/${one.hiveId}`}>{one.what}</a> : <BoxCodes codes={one.boxes} />}
           </div>
           <div>
             {words.until(days.short(one.until))}
             {one.hours ? `, ${words.hours(one.hours.from, one.hours.to)}` : `, ${words.allDay}`}
           </div>
           <div className="soft small">
-            {stepTitles[one.step]} · {one.batch}
+            {stepTitles[one.step]} · <a href={`#/batches/${one.batchId}`}>{one.batch}</a>
             {one.yard ? ` · ${one.yard}` : ''}
           </div>
         </li>

@@ -68,6 +68,10 @@ export const help = {
     ['Ctrl+Z', 'take the last change back; in a field, the letters just typed'],
     ['Ctrl+Y, Ctrl+Shift+Z', 'do it again'],
     ['G, S, H, C, D, L', 'on a queen’s page: give, sell, into a hive, cage, dead, lost; Settings can switch them off'],
+    [
+      'Enter, Space, S, P',
+      'on a job of Today (Tab goes there): open, done today, put off, print what belongs to it; Up and Down go to the next job; Settings can switch the letters off',
+    ],
     ['Alt+Left, Alt+Right', 'back and forward'],
     ['F1', 'this page'],
   ],

@@ -46,6 +46,12 @@ export const today = {
   dropSave: 'Leave this job out',
   dropBack: 'Back',
   dropNeeded: 'It cannot be left out: the bees leave no choice. Mark it as done on its day, or close the batch.',
+  /** `letters` are off where the person switched them off. */
+  keys: (letters: boolean) =>
+    letters
+      ? 'Tab goes to a job, Up and Down to the next. There Enter opens what is typed, Space says done, S puts it off, P prints what belongs to it.'
+      : 'Tab goes to a job, Up and Down to the next. There Enter opens what is typed, Space says done.',
+  keyOf: { open: 'Key: Enter', done: 'Key: Space', putOff: 'Key: S' },
   yardSheet: 'Print the yard sheet',
   typeSteps: 'Type what was done',
   steps: {

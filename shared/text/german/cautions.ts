@@ -82,6 +82,10 @@ export const help: Translation<typeof EnglishHelp> = {
       'G, S, H, C, D, L',
       'auf der Seite einer Königin: weggeben, verkaufen, in ein Volk, Käfig, tot, verloren; in den Einstellungen abzuschalten',
     ],
+    [
+      'Eingabe, Leertaste, S, P',
+      'auf einer Arbeit von Heute (Tab geht dorthin): öffnen, heute erledigt, verschieben, drucken, was dazugehört; Pfeil auf und ab gehen zur nächsten; die Buchstaben sind in den Einstellungen abzuschalten',
+    ],
     ['Alt+Links, Alt+Rechts', 'zurück und vor'],
     ['F1', 'diese Seite'],
   ],

@@ -54,6 +54,11 @@ export const today: Translation<typeof english> = {
   dropBack: 'Zurück',
   dropNeeded:
     'Sie kann nicht entfallen: Die Bienen lassen keine Wahl. Vermerken Sie sie an ihrem Tag als erledigt, oder schließen Sie die Serie ab.',
+  keys: (letters: boolean) =>
+    letters
+      ? 'Tab geht zu einer Arbeit, Pfeil auf und ab zur nächsten. Dort öffnet die Eingabetaste das Eintragen, die Leertaste heißt erledigt, S verschiebt, P druckt, was dazugehört.'
+      : 'Tab geht zu einer Arbeit, Pfeil auf und ab zur nächsten. Dort öffnet die Eingabetaste das Eintragen, die Leertaste heißt erledigt.',
+  keyOf: { open: 'Taste: Eingabe', done: 'Taste: Leertaste', putOff: 'Taste: S' },
   yardSheet: 'Standzettel drucken',
   typeSteps: 'Erledigtes eintragen',
   steps: {

@@ -23,6 +23,9 @@ const aJob = (step: Job['step'], codes: readonly string[] = ['K01']): Job => ({
 });
 const shut = (what: string): LeaveAlone => ({
   what,
+  hiveId: null,
+  boxes: [],
+  batchId: 'batch-1',
   yard: null,
   step: 'hands-off-mating',
   batch: '26-01',

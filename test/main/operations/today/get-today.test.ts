@@ -33,9 +33,19 @@ describe('the day', () => {
       hours: { from: 11, to: 16 },
       until: '2026-05-26',
       step: 'hands-off-mating',
+      hiveId: null,
+      boxes: ['K01', 'K02', 'K03', 'K04', 'K05', 'K06'],
+      batchId: 'batch-1',
     });
     const [builder] = getToday(onDay(aDeskWithBatch(), '2026-05-11')).leaveAlone;
-    expect(builder).toMatchObject({ what: 'H12', hours: null, until: '2026-05-12', step: 'hands-off-cells' });
+    expect(builder).toMatchObject({
+      what: 'H12',
+      hiveId: 'h12',
+      boxes: [],
+      hours: null,
+      until: '2026-05-12',
+      step: 'hands-off-cells',
+    });
   });
 
   test('a job without a named hive, and one on boxes without a yard, are done nobody knows where', () => {
