@@ -76,7 +76,14 @@ import {
   SaveLabelSheet,
   SavePrinter,
 } from '../../shared/contract/print.ts';
-import { MoveQueen, QueenId, RecordFeedback, SaveQueen } from '../../shared/contract/queens.ts';
+import {
+  MoveQueen,
+  PromiseQueen,
+  QueenId,
+  RecordFeedback,
+  SaveQueen,
+  TakeBackPromise,
+} from '../../shared/contract/queens.ts';
 import { CompareSeason, CompareStage, ExportFigures, PrintSeasonReport } from '../../shared/contract/season.ts';
 import { RemoveWish, SaveWish } from '../../shared/contract/season-plan.ts';
 import { SaveSettings } from '../../shared/contract/settings.ts';
@@ -168,8 +175,10 @@ import { getQueen } from '../operations/queens/get-queen.ts';
 import { listMotherLines } from '../operations/queens/list-mother-lines.ts';
 import { listQueens } from '../operations/queens/list-queens.ts';
 import { moveQueen } from '../operations/queens/move-queen.ts';
+import { promiseQueen } from '../operations/queens/promise-queen.ts';
 import { recordFeedback } from '../operations/queens/record-feedback.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
+import { takeBackPromise } from '../operations/queens/take-back-promise.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
 import { compareStage } from '../operations/season/compare-stage.ts';
 import { getBatchExpectation } from '../operations/season/get-batch-expectation.ts';
@@ -282,6 +291,8 @@ export const appRouter = group({
     getQueen: query(QueenId, getQueen),
     moveQueen: command(MoveQueen, moveQueen),
     recordFeedback: command(RecordFeedback, recordFeedback),
+    promiseQueen: command(PromiseQueen, promiseQueen),
+    takeBackPromise: command(TakeBackPromise, takeBackPromise),
     saveQueen: command(SaveQueen, saveQueen),
     printQueenCard: command(PrintQueenCard, fetched.printQueenCard),
   }),

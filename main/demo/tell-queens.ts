@@ -3,6 +3,7 @@ import type { Queen } from '../../shared/model/queen.ts';
 import type { FeedbackOutcome, IntroductionWay } from '../../shared/model/queen-story.ts';
 import type { Desk } from '../operations/operation.ts';
 import { moveQueen } from '../operations/queens/move-queen.ts';
+import { promiseQueen } from '../operations/queens/promise-queen.ts';
 import { recordFeedback } from '../operations/queens/record-feedback.ts';
 import { answerFollowUp } from '../operations/today/answer-follow-up.ts';
 import { HELD_DAY } from './story.ts';
@@ -46,6 +47,21 @@ export function tellQueens(desk: Desk): void {
     bringIn({ ...desk, today: dayOfIso(HELD_DAY) }, queen, hive, on, way);
   }
   tellFeedback(desk);
+  tellPromise(desk);
+}
+
+/** A queen that wintered well is kept for the club, who asked for some by a day. */
+function tellPromise(desk: Desk): void {
+  const { queens } = desk.workbook.tables;
+  const queen = queens.where({ bornIn: 2025, place: 'in-hive' }).find(({ note }) => note === 'Wintered on five combs.');
+  if (!queen) throw new Error('no queen of last year to promise');
+  const promise = {
+    promisedOn: '2026-05-17',
+    promisedTo: 'Club apiary',
+    wantedOn: null,
+    note: 'Wintered well, very calm.',
+  };
+  need(promiseQueen(desk, { id: 'demo-promise-club', queenId: queen.id, ...promise }));
 }
 
 function pick({ workbook }: Desk, season: number, breeder: string, taken: ReadonlySet<string>): Queen {

@@ -25,6 +25,7 @@ import type { MatingBox, Placement } from '../../shared/model/mating-box.ts';
 import type { MethodCopy } from '../../shared/model/method-copy.ts';
 import type { Observation } from '../../shared/model/observation.ts';
 import type { Queen } from '../../shared/model/queen.ts';
+import type { QueenPromise } from '../../shared/model/queen-promise.ts';
 import type { QueenFeedback, QueenMove } from '../../shared/model/queen-story.ts';
 import type { StockScore, StockTest } from '../../shared/model/stock.ts';
 import type { BatchTally } from '../../shared/model/tally.ts';
@@ -147,6 +148,7 @@ export interface Tables {
   readonly seasonSums: SeasonSumTable;
   readonly weather: WeatherTable;
   readonly wishes: Table<Wish>;
+  readonly queenPromises: Table<QueenPromise>;
   readonly settings: SettingTable;
 }
 

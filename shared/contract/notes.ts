@@ -20,6 +20,7 @@ export const NOTE_KINDS = [
   'queen',
   'queen-move',
   'feedback',
+  'promise',
   'check',
   'score',
   'test',

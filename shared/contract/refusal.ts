@@ -64,6 +64,7 @@ export type Notice =
   | { readonly kind: 'early-result'; readonly box: string; readonly result: string; readonly daysSincePlaced: number }
   | { readonly kind: 'box-just-emptied'; readonly box: string; readonly from: string }
   | { readonly kind: 'queen-not-proved'; readonly queen: string }
+  | { readonly kind: 'queen-promised-to-other'; readonly queen: string; readonly to: string }
   | { readonly kind: 'young-queen'; readonly queen: string; readonly days: number }
   | { readonly kind: 'hive-has-queen'; readonly hive: string; readonly queen: string }
   | { readonly kind: 'builder-resting'; readonly builder: string; readonly until: string }

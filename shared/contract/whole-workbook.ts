@@ -12,6 +12,7 @@ import { MatingBox, Placement } from '../model/mating-box.ts';
 import { MethodCopy } from '../model/method-copy.ts';
 import { Observation } from '../model/observation.ts';
 import { Queen } from '../model/queen.ts';
+import { QueenPromise } from '../model/queen-promise.ts';
 import { QueenFeedback, QueenMove } from '../model/queen-story.ts';
 import { StockScore, StockTest } from '../model/stock.ts';
 import { BatchTally } from '../model/tally.ts';
@@ -49,6 +50,7 @@ export const WHOLE_TABLES = {
   calendarExports: CalendarExport,
   weather: WeatherDay,
   wishes: Wish,
+  queenPromises: QueenPromise,
 } as const;
 
 export const WHOLE_FORMAT = 'ripecell-workbook';
@@ -101,6 +103,7 @@ export const WholeWorkbook = z.object({
     calendarExports: rowsOf(CalendarExport),
     weather: rowsOf(WeatherDay),
     wishes: rowsOf(Wish),
+    queenPromises: rowsOf(QueenPromise),
     tallies: rowsOf(BatchTally),
   } satisfies { readonly [Key in keyof typeof WHOLE_TABLES | 'tallies']: z.ZodType }),
   /** Settings by name, as the workbook keeps them. */

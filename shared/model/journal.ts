@@ -55,6 +55,7 @@ export type ChangeWords =
   | { readonly did: 'set-roles'; readonly hive: string; readonly season: number }
   | { readonly did: 'record-hive-look' | 'remove-hive-look'; readonly hive: string; readonly on: IsoDay }
   | { readonly did: 'record-feeding' | 'remove-feeding'; readonly places: string; readonly on: IsoDay }
+  | { readonly did: 'promise-queen' | 'take-back-promise'; readonly queen: string; readonly to: string }
   | { readonly did: 'save-queen' | 'record-feedback'; readonly queen: string }
   | { readonly did: 'move-queen'; readonly queen: string; readonly place: QueenPlace }
   | { readonly did: 'plan-look' | 'save-box'; readonly box: string }

@@ -12,6 +12,7 @@ export const TABLE_KEYS = [
   'queens',
   'queen-moves',
   'queen-feedback',
+  'queen-promises',
   'tallies',
   'hive-looks',
   'hive-moves',

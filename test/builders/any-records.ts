@@ -16,6 +16,7 @@ import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../shared/model/met
 import { MethodCopy } from '../../shared/model/method-copy.ts';
 import { Observation } from '../../shared/model/observation.ts';
 import { QUEEN_PLACES, Queen } from '../../shared/model/queen.ts';
+import { QueenPromise } from '../../shared/model/queen-promise.ts';
 import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS, QueenFeedback, QueenMove } from '../../shared/model/queen-story.ts';
 import { OBSERVATION_KINDS, STEPS } from '../../shared/model/step.ts';
 import { STOCK_TESTS, STOCK_TRAITS, StockScore, StockTest } from '../../shared/model/stock.ts';
@@ -254,6 +255,17 @@ export const RECORDS = {
       goneTo: maybe(name),
       way: maybe(fc.constantFrom(...INTRODUCTION_WAYS)),
       price: maybe(text(30)),
+      note,
+    }),
+  ],
+  queenPromises: [
+    QueenPromise,
+    fc.record({
+      id,
+      queenId: given('queen-1'),
+      promisedOn: isoDay,
+      promisedTo: name,
+      wantedOn: maybe(isoDay),
       note,
     }),
   ],

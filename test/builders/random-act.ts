@@ -1,4 +1,3 @@
-import { Chance } from '../../main/demo/chance.ts';
 import { addBar } from '../../main/operations/batches/add-bar.ts';
 import { closeBatch } from '../../main/operations/batches/close-batch.ts';
 import { dropStep } from '../../main/operations/batches/drop-step.ts';
@@ -32,14 +31,16 @@ import { setRoles } from '../../main/operations/hives/set-roles.ts';
 import { saveMethodCopy } from '../../main/operations/methods/save-method-copy.ts';
 import type { Desk } from '../../main/operations/operation.ts';
 import { moveQueen } from '../../main/operations/queens/move-queen.ts';
+import { promiseQueen } from '../../main/operations/queens/promise-queen.ts';
 import { recordFeedback } from '../../main/operations/queens/record-feedback.ts';
 import { saveQueen } from '../../main/operations/queens/save-queen.ts';
+import { takeBackPromise } from '../../main/operations/queens/take-back-promise.ts';
 import { removeWish } from '../../main/operations/season/remove-wish.ts';
 import { saveWish } from '../../main/operations/season/save-wish.ts';
 import { saveSettings } from '../../main/operations/settings/save-settings.ts';
 import { answerFollowUp } from '../../main/operations/today/answer-follow-up.ts';
 import { saveWeather } from '../../main/operations/weather/save-weather.ts';
-import { addDays, dayOfIso, isoOfDay } from '../../shared/kernel/day.ts';
+import { isoOfDay } from '../../shared/kernel/day.ts';
 import { ok } from '../../shared/kernel/result.ts';
 import { ROLES } from '../../shared/model/colony.ts';
 import { FEEDS } from '../../shared/model/feeding.ts';
@@ -50,44 +51,11 @@ import { QUEEN_PLACES } from '../../shared/model/queen.ts';
 import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS } from '../../shared/model/queen-story.ts';
 import { aColony } from './colony.ts';
 import { mustOk } from './desk.ts';
+import type { Draw } from './draw.ts';
 import { aQueen } from './queen.ts';
 import { aStart } from './running-batch.ts';
 
 type Act = (desk: Desk, draw: Draw) => { readonly ok: boolean };
-
-/** Chance with the draws a person's typing needs, and without the pattern that a walk of many short draws would show. */
-export class Draw extends Chance {
-  #bits: number;
-
-  constructor(seed: number) {
-    super(seed);
-    this.#bits = Math.imul(seed + 1, 2_654_435_761) || 1;
-  }
-
-  /** Shifts of 13, 17 and 5 (Marsaglia 2003, Xorshift RNGs, J. Stat. Softw. 8(14)). */
-  override next(): number {
-    this.#bits ^= this.#bits << 13;
-    this.#bits ^= this.#bits >>> 17;
-    this.#bits ^= this.#bits << 5;
-    return (this.#bits >>> 0) / 4_294_967_296;
-  }
-
-  below(most: number): number {
-    return Math.floor(this.next() * most);
-  }
-  from<Value>(values: readonly Value[]): Value | null {
-    return values[this.below(values.length)] ?? null;
-  }
-  count(most: number): number | null {
-    return this.happens(0.2) ? null : this.below(most);
-  }
-  day(first: string, span: number): string {
-    return isoOfDay(addDays(dayOfIso(first), this.below(span)));
-  }
-  note(): string | null {
-    return this.happens(0.5) ? null : `note ${this.below(5)} “ä” \\ '`;
-  }
-}
 
 const batchId = ({ workbook }: Desk, draw: Draw) => draw.from(workbook.tables.batches.all())?.id ?? 'none';
 const boxId = ({ workbook }: Desk, draw: Draw) => draw.from(workbook.tables.boxes.all())?.id ?? 'none';
@@ -192,6 +160,17 @@ export const ACTS: Readonly<Record<string, Act>> = {
   observe,
   queen,
   'move a queen': moveHer,
+  'promise a queen': (desk, draw) =>
+    promiseQueen(desk, {
+      id: desk.ids.next(),
+      queenId: draw.from(desk.workbook.tables.queens.all())?.id ?? 'none',
+      promisedOn: draw.day('2026-06-10', 9),
+      promisedTo: draw.note() ?? 'the club',
+      wantedOn: draw.happens(0.5) ? draw.day('2026-06-15', 20) : null,
+      note: null,
+    }),
+  'take a promise back': (desk, draw) =>
+    takeBackPromise(desk, { promiseId: draw.from(desk.workbook.tables.queenPromises.all())?.id ?? 'none' }),
   'hear of a queen': (desk, draw) =>
     recordFeedback(desk, {
       id: draw.from(desk.workbook.tables.queenFeedback.all())?.id ?? desk.ids.next(),
@@ -233,7 +212,10 @@ export const ACTS: Readonly<Record<string, Act>> = {
   'add a bar': (desk, draw) => addBar(desk, { batchId: batchId(desk, draw), barId: desk.ids.next() }),
   'close a batch': (desk, draw) =>
     closeBatch(desk, { batchId: batchId(desk, draw), closedOn: draw.day('2026-07-01', 5), lesson: draw.note() }),
-  'open a batch again': (desk, draw) => reopenBatch(desk, { batchId: batchId(desk, draw) }),
+  'open a batch again': (desk, draw) => {
+    const closed = desk.workbook.tables.batches.all().filter(({ closedOn }) => closedOn !== null);
+    return reopenBatch(desk, { batchId: draw.from(closed)?.id ?? batchId(desk, draw) });
+  },
   'edit a batch': (desk, draw) =>
     editBatch(desk, { batchId: batchId(desk, draw), note: draw.note(), lesson: null, practice: draw.happens(0.5) }),
   'mark a step': (desk, draw) =>

@@ -6,8 +6,9 @@ import { keepSeasonSums } from '../../main/operations/season/keep-season-sums.ts
 import { countTally } from '../../main/operations/tally-keeping.ts';
 import type { GroupSum } from '../../main/workbook/workbook.ts';
 import { COMPARE_FACTORS, RATE_STAGES } from '../../shared/contract/season.ts';
+import { Draw } from '../builders/draw.ts';
 import { aTableChoice } from '../builders/handed-table.ts';
-import { Draw, randomAct } from '../builders/random-act.ts';
+import { randomAct } from '../builders/random-act.ts';
 import { aWatchedDesk } from '../builders/watched-workbook.ts';
 import type { FaultReport } from './fault-report.ts';
 

@@ -10,7 +10,8 @@ import { openWorkbookFile } from '../../main/workbook/open-workbook.ts';
 import type { Workbook } from '../../main/workbook/workbook.ts';
 import { dayOfIso } from '../../shared/kernel/day.ts';
 import { countedIds, MIGRATIONS_FOLDER } from '../builders/desk.ts';
-import { Draw, layGround, randomAct } from '../builders/random-act.ts';
+import { Draw } from '../builders/draw.ts';
+import { layGround, randomAct } from '../builders/random-act.ts';
 import { aWatchedDesk, dataDigest } from '../builders/watched-workbook.ts';
 import type { FaultReport } from './fault-report.ts';
 

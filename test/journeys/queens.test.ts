@@ -27,6 +27,34 @@ test('a queen is sold with 19 keys, from anywhere', async () => {
   expect(house().problems).toEqual([]);
 }, 60_000);
 
+test('a queen is promised, found among the promised, given to that name, and the promise is kept', async () => {
+  const { page } = house();
+  await press(page, ['Control+k', ...'25-008']);
+  await page.getByRole('option', { name: /^25-008/ }).waitFor();
+  await press(page, ['Enter']);
+  const promised = page.getByRole('region', { name: 'Promised' });
+  await promised.getByRole('button', { name: 'Promise her' }).press('Enter');
+  await promised.getByLabel('Promised to').waitFor();
+  await page.keyboard.type('Nora Lind');
+  await promised.getByLabel('Wanted by, if a day was said').fill('12 Jun');
+  await page.keyboard.press('Enter');
+  await promised.getByText('promised to Nora Lind, by Fri 12 Jun').waitFor();
+  await turnTo(page, 5);
+  await page.getByLabel('Show', { exact: true }).selectOption('promised');
+  await page.getByRole('row', { name: /^25-008.*promised to Nora Lind, by Fri 12 Jun/ }).waitFor();
+  await page.getByRole('link', { name: '25-008' }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: 'Queen 25-008' }).waitFor();
+  await press(page, ['g']);
+  await expect.poll(() => page.getByLabel('To whom').inputValue()).toBe('Nora Lind');
+  await page.getByRole('button', { name: 'Write it down' }).first().press('Enter');
+  await promised.getByText(/^Nora Lind, said on .*: kept$/).waitFor();
+  await press(page, ['Control+z']);
+  await promised.getByText('promised to Nora Lind, by Fri 12 Jun').waitFor();
+  await promised.getByRole('button', { name: 'Take the promise back' }).press('Enter');
+  await promised.getByText('She is promised to nobody.').waitFor();
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
 test('a proposal is accepted with one key; the box is free and the next one is at hand', async () => {
   const { page } = house();
   await turnTo(page, 4);

@@ -1,4 +1,5 @@
 import type { IsoDay } from '../../../shared/kernel/day.ts';
+import { comparedName } from './same-name.ts';
 
 /** A wish as far as handing over is concerned. */
 export interface Wanted {
@@ -40,6 +41,4 @@ export function handedOverBy(wishes: readonly Wanted[], queens: readonly HandedO
 
 const YEAR_LETTERS = 4;
 
-/** Names that differ only in capitals or blanks are one. */
-const accountOf = (name: string, day: IsoDay): string =>
-  `${day.slice(0, YEAR_LETTERS)} ${name.trim().replaceAll(/\s+/g, ' ').toLocaleLowerCase('en')}`;
+const accountOf = (name: string, day: IsoDay): string => `${day.slice(0, YEAR_LETTERS)} ${comparedName(name)}`;

@@ -31,6 +31,7 @@ export const POINTERS: Readonly<Partial<Record<Key, Readonly<Record<string, Key>
   },
   queenMoves: { queenId: 'queens', colonyId: 'colonies' },
   queenFeedback: { queenId: 'queens' },
+  queenPromises: { queenId: 'queens' },
   followUps: { queenId: 'queens', boxId: 'boxes', colonyId: 'colonies' },
   stockScores: { colonyId: 'colonies' },
   stockTests: { colonyId: 'colonies' },

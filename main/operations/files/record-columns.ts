@@ -14,6 +14,7 @@ export const RECORD_COLUMNS: Pick<
   | 'sightings'
   | 'queen-moves'
   | 'queen-feedback'
+  | 'queen-promises'
   | 'hive-looks'
   | 'hive-moves'
   | 'feedings'
@@ -54,6 +55,14 @@ export const RECORD_COLUMNS: Pick<
     way: choice(INTRODUCTION_WAYS, (move) => move.way),
     price: text((move) => move.price),
     note: text((move) => move.note),
+  },
+  'queen-promises': {
+    id: text((promise) => promise.id),
+    queen: text((promise, tables) => queenNumber(tables, promise.queenId)),
+    promised_on: day((promise) => promise.promisedOn),
+    promised_to: text((promise) => promise.promisedTo),
+    wanted_on: day((promise) => promise.wantedOn),
+    note: text((promise) => promise.note),
   },
   'queen-feedback': {
     id: text((told) => told.id),

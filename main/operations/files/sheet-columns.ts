@@ -8,6 +8,7 @@ import { type MatingBox, PLACEMENT_ENDS, type Placement } from '../../../shared/
 import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../../shared/model/method.ts';
 import type { Observation } from '../../../shared/model/observation.ts';
 import { QUEEN_PLACES, type Queen } from '../../../shared/model/queen.ts';
+import type { QueenPromise } from '../../../shared/model/queen-promise.ts';
 import type { QueenFeedback, QueenMove } from '../../../shared/model/queen-story.ts';
 import { STEPS } from '../../../shared/model/step.ts';
 import type { StockScore, StockTest } from '../../../shared/model/stock.ts';
@@ -49,6 +50,7 @@ interface RowOf {
   readonly sightings: Observation;
   readonly 'queen-moves': QueenMove;
   readonly 'queen-feedback': QueenFeedback;
+  readonly 'queen-promises': QueenPromise;
   readonly 'hive-looks': HiveLook;
   readonly 'hive-moves': ColonyMove;
   readonly feedings: Feeding;

@@ -21,6 +21,7 @@ export function sheetOf(tables: Tables, key: TableKey, words: Words): Sheet {
     sightings: tables.observations.all,
     'queen-moves': tables.queenMoves.all,
     'queen-feedback': tables.queenFeedback.all,
+    'queen-promises': tables.queenPromises.all,
     'hive-looks': tables.hiveLooks.all,
     'hive-moves': tables.colonyMoves.all,
     feedings: tables.feedings.all,

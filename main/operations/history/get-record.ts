@@ -44,6 +44,7 @@ const TELLING: Readonly<Record<string, readonly string[]>> = {
   queen: ['number'],
   queen_move: ['moved_on'],
   queen_feedback: ['told_on'],
+  queen_promise: ['promised_on'],
   follow_up: ['what'],
 };
 

@@ -97,6 +97,9 @@ function queenNotes(tables: Tables): readonly NoteLine[] {
     ...tables.queenMoves
       .all()
       .map((one) => note('queen-move', of(one.queenId), one.movedOn, joined(one.goneTo, one.price, one.note))),
+    ...tables.queenPromises
+      .all()
+      .map((one) => note('promise', of(one.queenId), one.promisedOn, joined(one.promisedTo, one.note))),
     ...tables.queenFeedback
       .all()
       .map((one) => note('feedback', of(one.queenId), one.toldOn, joined(one.toldBy, one.note))),

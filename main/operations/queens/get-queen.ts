@@ -8,6 +8,7 @@ import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import { followUpLine } from '../follow-up-lines.ts';
 import type { Desk } from '../operation.ts';
+import { promiseLines } from './promise-lines.ts';
 import { QueenReader } from './queen-lines.ts';
 
 /** One queen with her whole story; null when unknown. */
@@ -26,6 +27,8 @@ export function getQueen(
       hive: move.colonyId === null ? null : (tables.colonies.get(move.colonyId)?.code ?? null),
     })),
     feedback: tables.queenFeedback.where({ queenId }).toSorted((a, b) => (a.toldOn < b.toldOn ? 1 : -1)),
+    promises: promiseLines(tables, queen),
+    wishers: wishersIn(tables),
     followUps: tables.followUps
       .where({ queenId })
       .toSorted((a, b) => Number(a.doneOn !== null) - Number(b.doneOn !== null) || (a.dueOn < b.dueOn ? -1 : 1))
@@ -72,6 +75,15 @@ function batchesOf(tables: Tables, { pedigree }: QueenReader, queenId: string): 
     )
     .map(({ id, code }) => ({ id, code }));
 }
+
+const wishersIn = (tables: Tables): readonly string[] => [
+  ...new Set(
+    tables.wishes
+      .where({ settledOn: null })
+      .toSorted((a, b) => (a.wantedOn < b.wantedOn ? -1 : 1))
+      .flatMap(({ forWhom }) => forWhom ?? []),
+  ),
+];
 
 const receiversIn = (tables: Tables): readonly string[] =>
   [...new Set(tables.queenMoves.all().flatMap((move) => move.goneTo ?? []))].toSorted((a, b) => a.localeCompare(b));

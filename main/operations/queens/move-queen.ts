@@ -6,11 +6,13 @@ import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Queen } from '../../../shared/model/queen.ts';
 import { headOn } from '../../engine/pedigree/hive-stays.ts';
+import { comparedName } from '../../engine/queens/same-name.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
 import { freeHerBox, writeQueenMove } from '../queen-moves.ts';
 import { staysOf } from '../queen-pedigree.ts';
+import { openPromise } from './promise-lines.ts';
 import { QueenReader } from './queen-lines.ts';
 
 type Move = z.infer<typeof MoveQueen>;
@@ -54,7 +56,7 @@ function moveNotices(
   desk: Desk,
   tables: Tables,
   queen: Queen,
-  { place, colonyId, movedOn }: Move,
+  { place, colonyId, movedOn, goneTo }: Move,
   bornOn: string | null,
 ): readonly Notice[] {
   const notices: Notice[] = [];
@@ -62,6 +64,9 @@ function moveNotices(
   if (on > desk.today) notices.push({ kind: 'day-in-future', field: 'movedOn', day: movedOn });
   if (!LEAVES_YOUNG.includes(place)) return notices;
   const age = bornOn === null ? null : on - dayOfIso(bornOn);
+  const promise = place === 'in-hive' ? null : openPromise(tables, queen);
+  if (promise && goneTo !== null && comparedName(goneTo) !== comparedName(promise.promisedTo))
+    notices.push({ kind: 'queen-promised-to-other', queen: queen.number, to: promise.promisedTo });
   if (queen.provedOn === null && age !== null) notices.push({ kind: 'queen-not-proved', queen: queen.number });
   if (age !== null && age < BOX_TURNAROUND.ageToTake.value)
     notices.push({ kind: 'young-queen', queen: queen.number, days: age });

@@ -23,6 +23,10 @@ export async function printQueenCard(
   const order = storedSettings(desk.workbook.tables.settings).dateOrder;
   const day = (on: string | null) => (on === null ? words.none : fullDay(on, order, language));
   const card = flowingPaper({ ...paperFoot(desk), title: words.title(queen.number), paper, large });
+  const promised = line.promises.find(({ standing }) => standing !== 'not-kept');
+  const promisedRow = promised
+    ? [[words.promised, words.promisedTo(promised.promisedTo, promised.byWhen && day(promised.byWhen))]]
+    : [];
   card.heading(words.title(queen.number), 'H1');
   card.table({
     columns: [{ title: words.fact }, { title: words.word }],
@@ -33,6 +37,7 @@ export async function printQueenCard(
       [queenWords.line, queen.motherLine ?? mother?.line ?? words.none],
       [queenWords.columns.eggs, day(queen.firstEggsOn)],
       [queenWords.columns.proved, queen.provedOn === null ? queenWords.notProved : day(queen.provedOn)],
+      ...promisedRow,
       [words.raised, desk.workbook.name],
     ],
   });

@@ -4,6 +4,7 @@ import type { Queen } from '../../../shared/model/queen.ts';
 import { type Mother, motherOf } from '../../engine/pedigree/mother-lines.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { type Pedigree, readPedigree } from '../queen-pedigree.ts';
+import { openPromise } from './promise-lines.ts';
 
 /** Reads lines of the register with what many queens share, mothers and the days of each batch, read once. */
 export class QueenReader {
@@ -29,6 +30,7 @@ export class QueenReader {
       hive: colony(queen.colonyId),
       bornOn: queen.batchId === null ? null : (this.pedigree.bornOn.get(queen.batchId) ?? null),
       mother: mother && this.ref(mother),
+      promise: openPromise(tables, queen),
     };
   }
 

@@ -21,6 +21,7 @@ import { observationTable } from './observation-table.ts';
 import { placementTable } from './placement-table.ts';
 import { queenFeedbackTable } from './queen-feedback-table.ts';
 import { queenMoveTable } from './queen-move-table.ts';
+import { queenPromiseTable } from './queen-promise-table.ts';
 import { queenTable } from './queen-table.ts';
 import { seasonSumTable } from './season-sum-table.ts';
 import { settingTable } from './setting-table.ts';
@@ -69,6 +70,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     seasonSums: seasonSumTable(db),
     weather: weatherTable(db, guardWrite),
     wishes: table(wishTable),
+    queenPromises: table(queenPromiseTable),
     settings: settingTable(db, guardWrite),
   };
 }

@@ -55,7 +55,7 @@ function MoveFields({ line, place, onDone }: MoveFieldsProps) {
   const [day, setDay] = useState<string | null>(today);
   const [colonyId, setColonyId] = useState('');
   const [way, setWay] = useState<IntroductionWay>('candy-cage');
-  const [goneTo, setGoneTo] = useState('');
+  const [goneTo, setGoneTo] = useState(line.promise?.promisedTo ?? '');
   const [price, setPrice] = useState('');
   const { value: note, set: setNote, found, forget: forgetNote } = useDraft(`queen-move-note:${line.queen.id}`, '');
   const move = useChange(ask.queens.moveQueen.mutate);
@@ -65,7 +65,11 @@ function MoveFields({ line, place, onDone }: MoveFieldsProps) {
     event.preventDefault();
     if (day === null) return;
     const toHive = place === 'in-hive' ? { colonyId: colonyId || null, way } : { colonyId: null, way: null };
-    const toOther = { goneTo: goneTo.trim() || null, price: price.trim() || null, note: note.trim() || null };
+    const toOther = {
+      goneTo: (toPerson && goneTo.trim()) || null,
+      price: price.trim() || null,
+      note: note.trim() || null,
+    };
     const done = await move.run({ id: newId(), queenId: line.queen.id, movedOn: day, place, ...toHive, ...toOther });
     if (!done) return;
     forgetNote();

@@ -12,6 +12,7 @@ import { YearColourMark } from '../../components/YearColourMark.tsx';
 import { Feedback } from './Feedback.tsx';
 import { HandOverCard } from './HandOverCard.tsx';
 import { MoveForm } from './MoveForm.tsx';
+import { Promises } from './Promises.tsx';
 import { QueenChecks } from './QueenChecks.tsx';
 import { QueenForm } from './QueenForm.tsx';
 import { MotherLink } from './QueenTable.tsx';
@@ -33,6 +34,7 @@ export function QueenPage({ queenId }: { queenId: string }) {
       <div className="columns">
         <Standing line={queen} />
         <MoveForm line={queen} />
+        <Promises line={queen} />
         <Story line={queen} />
         <QueenChecks line={queen} />
         <Family line={queen} />

@@ -47,8 +47,18 @@ function useColumns(): readonly Column<QueenLine>[] {
     {
       key: 'place',
       title: columns.place,
-      cell: ({ queen, box, hive }) =>
-        [words.places[queen.place], box ?? hive ?? queen.goneTo].filter(Boolean).join(': '),
+      cell: ({ queen, box, hive, promise }) => (
+        <>
+          {[words.places[queen.place], box ?? hive ?? queen.goneTo].filter(Boolean).join(': ')}
+          {promise ? (
+            <div className="small">
+              {promise.byWhen
+                ? words.promise.toBy(promise.promisedTo, days.dated(promise.byWhen))
+                : words.promise.to(promise.promisedTo)}
+            </div>
+          ) : null}
+        </>
+      ),
     },
     { key: 'note', title: columns.note, cell: ({ queen }) => queen.note ?? '' },
   ];

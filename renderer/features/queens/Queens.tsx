@@ -11,7 +11,7 @@ import { useWords } from '../../components/words.ts';
 import { MotherLines } from './MotherLines.tsx';
 import { QueenForm } from './QueenForm.tsx';
 import { QueenTable } from './QueenTable.tsx';
-import { type QueenFilter, queensShown } from './queens-shown.ts';
+import { QUEEN_CHOICES, type QueenFilter, queensShown } from './queens-shown.ts';
 
 /** The register of queens with a number, or the same queens under their mothers. */
 export function Queens() {
@@ -61,7 +61,7 @@ function Register({ lines, choice }: { lines: readonly QueenLine[]; choice: Reac
       <ChoiceField
         label={words.filter}
         value={filter.place}
-        choices={(['all', 'here', 'gone'] as const).map((value) => ({ value, text: words[value] }))}
+        choices={QUEEN_CHOICES.map((value) => ({ value, text: words[value] }))}
         onChange={(place) => setFilter({ ...filter, place })}
       />
       <ChoiceField

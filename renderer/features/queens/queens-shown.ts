@@ -1,8 +1,13 @@
 import type { QueenLine } from '../../../shared/contract/queens.ts';
+import { unreachable } from '../../../shared/kernel/unreachable.ts';
 import type { QueenPlace } from '../../../shared/model/queen.ts';
 
+/** Of those still here, some are promised; the others are free to give. */
+export const QUEEN_CHOICES = ['all', 'here', 'free', 'promised', 'gone'] as const;
+export type QueenChoice = (typeof QUEEN_CHOICES)[number];
+
 export interface QueenFilter {
-  readonly place: 'all' | 'here' | 'gone';
+  readonly place: QueenChoice;
   /** A mother line, or empty for every line. */
   readonly line: string;
 }
@@ -14,7 +19,22 @@ export const isHere = (place: QueenPlace): boolean => HERE.includes(place);
 
 /** The queens that a filter of the register leaves. */
 export function queensShown(lines: readonly QueenLine[], { place, line }: QueenFilter): readonly QueenLine[] {
-  return lines
-    .filter(({ queen }) => place === 'all' || (place === 'here' ? HERE : WITH_OTHERS).includes(queen.place))
-    .filter(({ queen }) => line === '' || queen.motherLine === line);
+  return lines.filter((one) => isChosen(one, place)).filter(({ queen }) => line === '' || queen.motherLine === line);
+}
+
+function isChosen({ queen, promise }: QueenLine, choice: QueenChoice): boolean {
+  switch (choice) {
+    case 'all':
+      return true;
+    case 'here':
+      return isHere(queen.place);
+    case 'free':
+      return isHere(queen.place) && promise === null;
+    case 'promised':
+      return promise !== null;
+    case 'gone':
+      return WITH_OTHERS.includes(queen.place);
+    default:
+      return unreachable(choice);
+  }
 }

@@ -5,6 +5,8 @@ export const handOver = {
   save: 'Save the hand-over card',
   fact: 'About her',
   word: '',
+  promised: 'Promised to',
+  promisedTo: (name: string, day: string | null) => (day === null ? name : `${name}, by ${day}`),
   raised: 'Raised in the workbook',
   none: 'not known',
   yearColour: (colour: string, year: number) => `${colour}, for ${year}`,

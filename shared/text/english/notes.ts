@@ -25,6 +25,7 @@ export const notes = {
     queen: 'queen',
     'queen-move': 'where she went',
     feedback: 'told of her',
+    promise: 'promised to',
     check: 'check',
     score: 'score',
     test: 'test',

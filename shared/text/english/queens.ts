@@ -1,5 +1,6 @@
 import type { YearColour } from '../../biology/year-colour.ts';
 import type { QueenPlace } from '../../model/queen.ts';
+import type { PromiseStanding } from '../../model/queen-promise.ts';
 import type { FeedbackOutcome, IntroductionWay } from '../../model/queen-story.ts';
 import { QUEEN_PLACES } from './queen-places.ts';
 
@@ -44,6 +45,8 @@ export const queens = {
   all: 'all',
   here: 'still with me',
   gone: 'given or sold',
+  free: 'free to give',
+  promised: 'promised',
   shown: 'As',
   shows: { register: 'register', tree: 'mother lines' },
   lineFilter: 'Mother line',
@@ -104,6 +107,22 @@ export const queens = {
     done: 'Write it down',
     caution:
       'Giving or selling queens may need a register, a permit, an inspection or a paper. Ask your local bee authority.',
+  },
+  promise: {
+    title: 'Promised',
+    to: (name: string) => `promised to ${name}`,
+    toBy: (name: string, day: string) => `promised to ${name}, by ${day}`,
+    none: 'She is promised to nobody.',
+    name: 'Promised to',
+    wishersHint: (names: string) => `Open wishes under Season: ${names}`,
+    wantedOn: 'Wanted by, if a day was said',
+    note: 'Note',
+    make: 'Promise her',
+    change: 'Change the promise',
+    save: 'Save the promise',
+    takeBack: 'Take the promise back',
+    standings: { open: 'open', kept: 'kept', 'not-kept': 'not kept' } satisfies Record<PromiseStanding, string>,
+    told: (name: string, on: string) => `${name}, said on ${on}`,
   },
   feedback: {
     title: 'What her keeper told',

@@ -223,6 +223,13 @@ export const REFUSALS: Sentences<Own> = {
     `Proved on: sealed brood on ${text(provedOn)} cannot lie before the first eggs on ${text(firstEggsOn)}. Correct one of the two.`,
   'no-cells-planned': () => 'No number of cells was planned for this batch. Type the cells given on each bar.',
   'wish-missing': () => 'This wish is no longer in the workbook. Open the plan again.',
+  'queen-promised': ({ queen, to }) =>
+    `Promised to: ${queen} is promised to ${to} already. Take that promise back first, or choose another queen.`,
+  'queen-not-here': ({ queen }) =>
+    `Queen ${queen} is not with you any more, so she cannot be promised. Choose a queen that is still with you.`,
+  'promise-days-turned-round': ({ promisedOn }, text) =>
+    `Wanted by: that day lies before the promise of ${text(promisedOn)}. Correct it, or leave it empty.`,
+  'promise-missing': () => 'This promise is no longer in the workbook. Go back to the queen and look again.',
   'queen-missing': () => 'This queen is no longer in the workbook. Go back to the list of queens.',
   'queen-own-ancestor': ({ number }) =>
     `Mother: ${number} descends from this queen, so she cannot be her mother. Choose another one, or leave it open.`,
@@ -289,6 +296,7 @@ export const NOTICES: Sentences<Notice> = {
   'box-just-emptied': ({ box, from }, text) =>
     `${box}: its queen was taken out only just now; the bees take a cell better from ${text(from)} on. Destroy their own cells first.`,
   'queen-not-proved': ({ queen }) => `${queen}: no sealed worker brood of hers was seen yet, so she is not proved.`,
+  'queen-promised-to-other': ({ queen, to }) => `${queen} was promised to ${to}. Have you another queen for them?`,
   'young-queen': ({ queen, days }) =>
     `${queen} is ${days} days out of her cell. Queens that leave their box before day 21 live less often to the next season.`,
   'hive-has-queen': ({ hive, queen }) =>

@@ -160,6 +160,17 @@ export const tableWords = {
       note: 'Note.',
     },
   },
+  'queen-promises': {
+    title: 'Queens promised',
+    columns: {
+      id: ID,
+      queen: 'Number of the queen.',
+      promised_on: 'Day on which she was promised.',
+      promised_to: 'To whom she is promised.',
+      wanted_on: 'Day by which she is wanted; empty = none was said for her.',
+      note: 'Note.',
+    },
+  },
   'queen-feedback': {
     title: 'What was told of queens',
     columns: {

@@ -7,6 +7,8 @@ export const handOver: Translation<typeof english> = {
   save: 'Begleitkarte speichern',
   fact: 'Über sie',
   word: '',
+  promised: 'Versprochen an',
+  promisedTo: (name: string, day: string | null) => (day === null ? name : `${name}, bis ${day}`),
   raised: 'Gezogen nach dem Arbeitsbuch',
   none: 'nicht bekannt',
   yearColour: (colour: string, year: number) => `${colour}, für ${year}`,

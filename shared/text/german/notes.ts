@@ -25,6 +25,7 @@ export const notes: Translation<typeof english> = {
     queen: 'Königin',
     'queen-move': 'wohin sie ging',
     feedback: 'von ihr erzählt',
+    promise: 'versprochen an',
     check: 'Prüfung',
     score: 'Bewertung',
     test: 'Test',

@@ -234,6 +234,14 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
   'no-cells-planned': () =>
     'Für diese Serie war keine Zahl von Zellen geplant. Tragen Sie die gegebenen Zellen je Leiste ein.',
   'wish-missing': () => 'Dieser Wunsch steht nicht mehr im Arbeitsbuch. Öffnen Sie den Plan noch einmal.',
+  'queen-promised': ({ queen, to }) =>
+    `Versprochen an: ${queen} ist schon an ${to} versprochen. Nehmen Sie erst dieses Versprechen zurück, oder wählen Sie eine andere Königin.`,
+  'queen-not-here': ({ queen }) =>
+    `Königin ${queen} ist nicht mehr bei Ihnen und kann nicht versprochen werden. Wählen Sie eine Königin, die noch bei Ihnen ist.`,
+  'promise-days-turned-round': ({ promisedOn }, text) =>
+    `Gewünscht bis: Der Tag liegt vor dem Versprechen vom ${text(promisedOn)}. Berichtigen Sie ihn, oder lassen Sie ihn leer.`,
+  'promise-missing': () =>
+    'Dieses Versprechen steht nicht mehr im Arbeitsbuch. Gehen Sie zurück zur Königin und sehen Sie nach.',
   'queen-missing': () => 'Diese Königin steht nicht mehr im Arbeitsbuch. Gehen Sie zurück zur Liste der Königinnen.',
   'queen-own-ancestor': ({ number }) =>
     `Mutter: ${number} stammt von dieser Königin ab, also kann sie nicht ihre Mutter sein. Wählen Sie eine andere, oder lassen Sie es offen.`,
@@ -307,6 +315,8 @@ export const NOTICES: Translation<typeof EnglishNotices> = {
     `${box}: Die Königin wurde eben erst entnommen; die Bienen nehmen eine Zelle ab ${text(from)} besser an. Zerstören Sie zuerst ihre eigenen Zellen.`,
   'queen-not-proved': ({ queen }) =>
     `${queen}: Von ihr war noch keine verdeckelte Arbeiterinnenbrut zu sehen, sie ist also nicht erwiesen.`,
+  'queen-promised-to-other': ({ queen, to }) =>
+    `${queen} war an ${to} versprochen. Haben Sie dafür eine andere Königin?`,
   'young-queen': ({ queen, days }) =>
     `${queen} ist vor ${days} Tagen geschlüpft. Königinnen, die ihr Kästchen vor Tag 21 verlassen, leben seltener bis zur nächsten Saison.`,
   'hive-has-queen': ({ hive, queen }) =>

@@ -18,6 +18,7 @@ export const tableTitles: Translation<typeof EnglishTitles> = {
   feedings: 'Fütterung',
   wishes: 'Gewünschte Königinnen',
   treatments: 'Behandlungen',
+  'queen-promises': 'Versprochene Königinnen',
   'queen-feedback': 'Was von Königinnen erzählt wurde',
   'hive-looks': 'Kontrollen der Völker',
   'hive-moves': 'Versetzte Völker',

@@ -152,6 +152,16 @@ export const tableWords: Translation<typeof english> = {
       price: 'Preis, wie er aufgeschrieben wurde.',
     },
   },
+  'queen-promises': {
+    title: tableTitles['queen-promises'] ?? '',
+    columns: {
+      ...ROW,
+      queen: 'Nummer der Königin.',
+      promised_on: 'Tag, an dem sie versprochen wurde.',
+      promised_to: 'An wen sie versprochen ist.',
+      wanted_on: 'Tag, bis zu dem sie gewünscht ist; leer = für sie keiner gesagt.',
+    },
+  },
   'queen-feedback': {
     title: tableTitles['queen-feedback'] ?? '',
     columns: {

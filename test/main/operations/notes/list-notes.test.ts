@@ -8,6 +8,7 @@ import { fill, mustOk } from '../../../builders/desk.ts';
 import { aFeeding } from '../../../builders/feeding.ts';
 import { aBox, aHiveLook, aLook } from '../../../builders/mating-box.ts';
 import { aQueen } from '../../../builders/queen.ts';
+import { aPromise } from '../../../builders/queen-promise.ts';
 import { aDeskWithBoxes } from '../../../builders/running-batch.ts';
 import { aScore, aTest, aTreatment } from '../../../builders/stock.ts';
 import { aYard } from '../../../builders/yard.ts';
@@ -39,6 +40,7 @@ function aDeskFullOfAnts() {
       outcome: 'lost',
       note,
     });
+    tables.queenPromises.insert(aPromise({ note }));
     const open = { boxId: null, colonyId: null, doneOn: null, answer: null };
     const due = { what: 'check-eggs', dueOn: '2026-06-17', latestOn: '2026-06-20' } as const;
     tables.followUps.insert({ id: 'fu', ...due, queenId: 'queen-1', ...open, note });

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { printQueenCard } from '../../../../main/operations/queens/print-queen-card.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { aQueen } from '../../../builders/queen.ts';
+import { aPromise } from '../../../builders/queen-promise.ts';
 import { expectTidyPages, readPaperFile } from '../../../builders/read-paper-file.ts';
 import { refusalOf } from '../../../builders/running-batch.ts';
 
@@ -11,6 +12,7 @@ function aDeskWithQueen() {
   fill(desk, ({ queens }) => {
     queens.insert(aQueen({ number: '24-041', bornIn: 2024, ...seen }));
     queens.insert(aQueen({ id: 'bare', number: '26-002' }));
+    queens.insert(aQueen({ id: 'lost', number: '26-003', place: 'lost' }));
   });
   return desk;
 }
@@ -24,6 +26,20 @@ test('says number, year colour in a word, line, first eggs and proved, how to in
   for (const part of ['no queen and no queen cells', 'severe allergy', 'no health certificate', 'local bee authority'])
     expect(card.text).toContain(part);
   expect(card.spoken.map(([role]) => role)).toContain('TH');
+});
+
+test('says to whom she is promised and by when, while it binds or was kept', async () => {
+  const desk = aDeskWithQueen();
+  fill(desk, ({ queenPromises }) => {
+    queenPromises.insert(aPromise({ wantedOn: '2026-06-12' }));
+    queenPromises.insert(aPromise({ id: 'p2', queenId: 'bare', promisedTo: 'Ole' }));
+    queenPromises.insert(aPromise({ id: 'p3', queenId: 'lost', promisedTo: 'Nils' }));
+  });
+  const textOf = async (queenId: string) =>
+    (await readPaperFile(mustOk(await printQueenCard(desk, { ...wish, queenId })))).text;
+  expect(await textOf('queen-1')).toContain('Promised to Ines Berg, by Friday 12 June 2026');
+  expect(await textOf('bare')).toContain('Promised to Ole');
+  expect(await textOf('lost')).not.toContain('Nils');
 });
 
 test('what is not known is said to be so', async () => {

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Desk } from '../../../../main/operations/operation.ts';
 import { countTally } from '../../../../main/operations/tally-keeping.ts';
-import { ACTS, Draw, layGround, randomAct } from '../../../builders/random-act.ts';
+import { Draw } from '../../../builders/draw.ts';
+import { ACTS, layGround, randomAct } from '../../../builders/random-act.ts';
 import { aWatchedDesk, dataDigest } from '../../../builders/watched-workbook.ts';
 
 /** Kept tallies, and the same counted anew: one for each batch, none for one that is gone. */
@@ -51,7 +52,7 @@ test('a walk of operations, undos and redos always stands where a stack of diges
       }
       desk.workbook.close();
     }),
-    { numRuns: 20, seed: 20_260_501 },
+    { numRuns: 30, seed: 20_260_501 },
   );
   // The walk is worth something only while it really does all these things.
   expect(Object.keys(ACTS).filter((what) => !made.has(what))).toEqual([]);

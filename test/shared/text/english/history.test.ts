@@ -55,6 +55,11 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'record-feeding': [{ did: 'record-feeding', places: 'K01–K08', on: '2026-05-04' }, 'Fed on Mon 4 May: K01–K08'],
   'remove-feeding': [{ did: 'remove-feeding', places: 'H12', on: '2026-05-04' }, 'Not fed on Mon 4 May after all: H12'],
   'save-queen': [{ did: 'save-queen', queen: '26-041' }, 'Queen 26-041'],
+  'promise-queen': [{ did: 'promise-queen', queen: '26-004', to: 'Ines' }, 'Queen 26-004 promised to Ines'],
+  'take-back-promise': [
+    { did: 'take-back-promise', queen: '26-004', to: 'Ines' },
+    'Promise of queen 26-004 to Ines taken back',
+  ],
   'record-feedback': [{ did: 'record-feedback', queen: '26-041' }, 'What was told of queen 26-041'],
   'move-queen': [{ did: 'move-queen', queen: '26-041', place: 'sold' }, 'Queen 26-041 sold'],
   'save-box': [{ did: 'save-box', box: 'K07' }, 'Particulars of K07'],
