@@ -90,6 +90,7 @@ import { SaveSettings } from '../../shared/contract/settings.ts';
 import { SlipChange } from '../../shared/contract/slip.ts';
 import { ListStock, MoveHive, RecordScore, RecordTest, RecordTreatment } from '../../shared/contract/stock.ts';
 import { SaveWeather } from '../../shared/contract/weather.ts';
+import { NotedPaper } from '../../shared/model/noted-paper.ts';
 import { addBar } from '../operations/batches/add-bar.ts';
 import { closeBatch } from '../operations/batches/close-batch.ts';
 import { dropStep } from '../operations/batches/drop-step.ts';
@@ -165,7 +166,9 @@ import { getMethod } from '../operations/methods/get-method.ts';
 import { saveMethodCopy } from '../operations/methods/save-method-copy.ts';
 import { listNotes } from '../operations/notes/list-notes.ts';
 import { getPrintSetup } from '../operations/print/get-print-setup.ts';
+import { listPrintedPapers } from '../operations/print/list-printed-papers.ts';
 import { listStaleSheets } from '../operations/print/list-stale-sheets.ts';
+import { notePaper } from '../operations/print/note-paper.ts';
 import { offerLabels } from '../operations/print/offer-labels.ts';
 import { removeLabelSheet } from '../operations/print/remove-label-sheet.ts';
 import { removePrinter } from '../operations/print/remove-printer.ts';
@@ -321,6 +324,8 @@ export const appRouter = group({
     offerLabels: query(OfferLabels, offerLabels),
     previewLabel: query(PreviewLabel, fetched.previewLabel),
     listStaleSheets: plainQuery(listStaleSheets),
+    listPrintedPapers: plainQuery(listPrintedPapers),
+    notePaper: command(NotedPaper, notePaper),
     printLabels: command(LabelChoice, fetched.printLabels),
     printYardSheet: command(PrintYardSheet, fetched.printYardSheet),
     printTimetable: command(PrintTimetable, fetched.printTimetable),

@@ -2,6 +2,7 @@ import type { IsoDay } from '../kernel/day.ts';
 import type { FollowUpKind } from './follow-up.ts';
 import type { LookResult } from './look.ts';
 import type { PlacementEnd } from './mating-box.ts';
+import type { PaperName } from './noted-paper.ts';
 import type { QueenPlace } from './queen.ts';
 import type { ObservationKind, Step } from './step.ts';
 
@@ -33,6 +34,7 @@ export type ChangeWords =
   | { readonly did: 'give-as-planned'; readonly batch: string }
   | { readonly did: 'set-warmth'; readonly batch: string; readonly celsius: number | null }
   | { readonly did: 'save-weather' | 'print-yard-sheet'; readonly on: IsoDay }
+  | ({ readonly did: 'print-paper' } & PaperName)
   | { readonly did: 'save-wish' | 'remove-wish'; readonly forWhom: string | null }
   | { readonly did: 'add-boxes'; readonly boxes: string }
   | { readonly did: 'place-cells'; readonly batch: string; readonly boxes: string }

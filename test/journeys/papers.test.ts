@@ -69,3 +69,27 @@ test('a corrected result marks the printed yard sheet out of date, until it is p
   await expect.poll(() => stale.count()).toBe(0);
   expect(problems).toEqual([]);
 });
+
+test('a printed report says so, is called out of date after a correction, and holds again when that is taken back', async () => {
+  const { page, problems } = house();
+  await page.reload();
+  await show(page, '/season?tab=report');
+  const report = page.locator('section', { has: page.getByRole('heading', { name: 'Season report' }) });
+  await house().saveFile(() => report.getByRole('button', { name: 'Save the report' }).click());
+  await report.getByText(/^Printed on .+ It still says what the workbook says\.$/).waitFor();
+  const batches = (await ask(page, 'query', 'batches.listBatches')) as { id: string; code: string; season: number }[];
+  const batch = batches.find(({ season }) => season === 2026);
+  await ask(page, 'mutation', 'batches.setWarmth', { batchId: batch?.id, sealedCelsius: 33 });
+  await page.reload();
+  await show(page, '/season?tab=report');
+  await report.getByText(/^Printed on .+ Something it says was changed since then: print it again\.$/).waitFor();
+  await show(page, '/print');
+  const stale = page.getByRole('link', { name: /^Report of the season 2026, printed on .+, is out of date\./ });
+  await stale.click();
+  await expect.poll(() => page.url()).toMatch(/season\?tab=report$/);
+  await page.keyboard.press('Control+z');
+  await report.getByText(/^Printed on .+ It still says/).waitFor();
+  await show(page, '/print');
+  await expect.poll(() => stale.count()).toBe(0);
+  expect(problems).toEqual([]);
+});

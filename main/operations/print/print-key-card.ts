@@ -31,9 +31,17 @@ export async function printKeyCard(
   card.paragraph(words.shift);
   card.fold(words.fold);
   card.heading(words.shortcuts, 'H2');
-  card.table({
-    columns: [{ title: columns.key }, { title: columns.does }],
-    rows: help.keys.map(([key, does]) => [key, does]),
-  });
+  const ofProgram = [{ title: columns.key }, { title: columns.does }];
+  card.table(
+    large
+      ? { columns: ofProgram, rows: help.keys.map(([key, does]) => [key, does]) }
+      : { columns: [...ofProgram, ...ofProgram], rows: sideBySide(help.keys) },
+  );
   return ok(paperFile(words.file, await card.finish()));
+}
+
+/** The first half beside the second, so that they stay below the fold of one page. */
+function sideBySide(keys: readonly (readonly [string, string])[]): readonly (readonly string[])[] {
+  const half = Math.ceil(keys.length / 2);
+  return keys.slice(0, half).map((left, index) => [...left, ...(keys[half + index] ?? ['', ''])]);
 }

@@ -21,6 +21,8 @@ export interface JournalReader {
   toRedo(): JournalStep | null;
   /** Every change of a record and of the rows that belong to it, newest first. */
   changesOf(owner: Owner): readonly JournalChange[];
+  /** Those of its changes that came after a step, oldest first. */
+  changesSince(step: number, owner: Owner): readonly JournalChange[];
   /** The values a row has, or had last when it is gone. */
   lastRow(table: string, rowId: string): StoredRow | null;
 }
@@ -89,11 +91,7 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
       const id = lastTakenBack(sinceChange.all());
       return id === undefined ? null : stepOrNull(one.get(id));
     },
-    changesOf: ({ id, column }) =>
-      db
-        .prepare<{ id: string }, StoredChange>(`${CHANGE} WHERE change.${column} = @id ORDER BY change.id DESC`)
-        .all({ id })
-        .map(changeOf),
+    ...changeReader(db),
     lastRow(table, rowId) {
       const there = db.prepare<[string], StoredRow>(`SELECT * FROM "${table}" WHERE id = ?`).get(rowId);
       if (there !== undefined) return there;
@@ -106,6 +104,21 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
     },
   };
 }
+
+const changeReader = (db: BetterSqlite3.Database): Pick<JournalReader, 'changesOf' | 'changesSince'> => ({
+  changesOf: ({ id, column }) =>
+    db
+      .prepare<[string], StoredChange>(`${CHANGE} WHERE change.${column} = ? ORDER BY change.id DESC`)
+      .all(id)
+      .map(changeOf),
+  changesSince: (step, { id, column }) =>
+    db
+      .prepare<[string, number], StoredChange>(
+        `${CHANGE} WHERE change.${column} = ? AND change.step_id > ? ORDER BY change.id`,
+      )
+      .all(id, step)
+      .map(changeOf),
+});
 
 /** Undos and redos in their order: what was taken back and not done again, the latest of it. */
 function lastTakenBack(turns: readonly { readonly kind: StepKind; readonly ofStep: number }[]): number | undefined {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
-import { usePaper } from '../../client/use-paper.ts';
+import { useNotedPaper } from '../../client/use-noted-paper.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { PaperForm } from '../../components/PaperForm.tsx';
 import { useToday, useWords } from '../../components/words.ts';
@@ -16,8 +16,9 @@ export function InspectorPages() {
   const now = Number(useToday().slice(0, 4));
   const [year, setYear] = useState(String(now));
   const [yardId, setYardId] = useState('');
-  const paper = usePaper(ask.hives.printInspectorPages.mutate, print);
   const chosen = { year: Number(year), yardId: yardId || null };
+  const of = { paper: 'inspector-pages', ...chosen } as const;
+  const paper = useNotedPaper(ask.hives.printInspectorPages.mutate, print, of);
   return (
     <PaperForm
       title={words.section}

@@ -11,6 +11,7 @@ import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { EmptyState } from '../../components/EmptyState.tsx';
 import { takeFirstFocus } from '../../components/first-focus.ts';
 import { Page } from '../../components/Page.tsx';
+import { PapersOutOfDate } from '../../components/PrintedPapers.tsx';
 import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
@@ -57,6 +58,7 @@ export function Labels({ batchId, toSheet }: { batchId: string | null; toSheet: 
         )}
       </Section>
       <PlainLabels sheet={sheet} sheets={sheets} printers={setup.data.printers} setSheet={setKey} />
+      <PapersOutOfDate />
       <YardSheet focus={toSheet} />
       <KeyCard />
       <InspectorPages />

@@ -1,10 +1,11 @@
 import { useState } from 'react';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
-import { usePaper } from '../../client/use-paper.ts';
+import { useNotedPaper } from '../../client/use-noted-paper.ts';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { PaperActs } from '../../components/PaperActs.tsx';
 import { FIRST_PAPER, PaperChoice } from '../../components/PaperChoice.tsx';
+import { PrintedBefore } from '../../components/PrintedPapers.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
 
@@ -16,9 +17,10 @@ export function Report() {
   const answer = useAnswer(['compare', ALL_YEARS], () => ask.season.compareSeason.query(ALL_YEARS));
   const [chosen, setChosen] = useState<string | null>(null);
   const [wish, setWish] = useState(FIRST_PAPER);
-  const paper = usePaper(ask.season.printSeasonReport.mutate, print);
   const seasons = answer.data?.seasons ?? [];
   const season = chosen ?? String(seasons[0] ?? '');
+  const of = { paper: 'season-report', season: Number(season) } as const;
+  const paper = useNotedPaper(ask.season.printSeasonReport.mutate, print, of);
   if (!answer.data) return null;
   if (seasons.length === 0) return <p>{words.none}</p>;
   const input = { season: Number(season), ...wish };
@@ -34,6 +36,7 @@ export function Report() {
         />
         <PaperChoice wish={wish} onChange={setWish} />
       </div>
+      <PrintedBefore of={of} />
       <PaperActs save={words.save} paper={paper} input={input} making={words.making} />
     </Section>
   );

@@ -33,6 +33,7 @@ import { plainLabels } from './plain-labels.ts';
 import { practice } from './practice.ts';
 import { preview } from './preview.ts';
 import { print } from './print.ts';
+import { printedPapers } from './printed-papers.ts';
 import { queens } from './queens.ts';
 import { NOTICES, REFUSALS } from './refusals.ts';
 import { REMEDY_WORDS } from './remedies.ts';
@@ -67,6 +68,7 @@ export const english = {
   seasonReport,
   forecast,
   print,
+  printedPapers,
   plainLabels,
   calibration: calibrationWords,
   ownSheets,

@@ -4,6 +4,7 @@ import { celsiusText } from '../degrees.ts';
 import { followUps } from './follow-ups.ts';
 import { lookWords } from './looks.ts';
 import { PLACEMENT_ENDS } from './placement-ends.ts';
+import { printedPapers } from './printed-papers.ts';
 import { QUEEN_PLACES } from './queen-places.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { STEP_TITLES } from './step-titles.ts';
@@ -37,6 +38,7 @@ export const CHANGES: Sentences = {
     `Batch ${batch} taken out${hives.length === 0 ? '' : ` with ${hives.length === 1 ? 'hive' : 'hives'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 queen stays' : `, ${n} queens stay`}`,
   'print-labels': ({ batch }) => `Labels of ${batch} noted as printed`,
   'print-yard-sheet': ({ on }) => `Yard sheet for ${shortDay(on)} noted as printed`,
+  'print-paper': ({ paper, name, year }) => `${printedPapers.names[paper](name, year)} noted as printed`,
   'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
   'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,
   'give-as-planned': ({ batch }) => `Cells of ${batch} given as planned`,

@@ -32,6 +32,7 @@ import { plainLabels } from './plain-labels.ts';
 import { practice } from './practice.ts';
 import { preview } from './preview.ts';
 import { print } from './print.ts';
+import { printedPapers } from './printed-papers.ts';
 import { queens } from './queens.ts';
 import { NOTICES, REFUSALS } from './refusals.ts';
 import { REMEDY_WORDS } from './remedies.ts';
@@ -84,6 +85,7 @@ export const german: Translation<typeof english> = {
   methodEditor,
   calendarFile: calendarWords,
   print,
+  printedPapers,
   copies,
   tablesOut,
   tableTitles,

@@ -5,6 +5,7 @@ import type { Translation } from '../translation.ts';
 import { followUps } from './follow-ups.ts';
 import { lookWords } from './looks.ts';
 import { PLACEMENT_ENDS } from './placement-ends.ts';
+import { PAPER_NAMES } from './printed-papers.ts';
 import { QUEEN_PLACES } from './queen-places.ts';
 import { SIGHTING_WORDS } from './sightings.ts';
 import { STEP_TITLES } from './step-titles.ts';
@@ -31,6 +32,7 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
     `Serie ${batch} herausgenommen${hives.length === 0 ? '' : ` mit ${hives.length === 1 ? 'Volk' : 'den Völkern'} ${hives.join(', ')}`}${n === 0 ? '' : n === 1 ? ', 1 Königin bleibt' : `, ${n} Königinnen bleiben`}`,
   'print-labels': ({ batch }) => `Etiketten von ${batch} als gedruckt vermerkt`,
   'print-yard-sheet': ({ on }) => `Standzettel für ${shortDay(on, 'day-first', 'de')} als gedruckt vermerkt`,
+  'print-paper': ({ paper, name, year }) => `${PAPER_NAMES[paper](name, year)} als gedruckt vermerkt`,
   'add-bar': ({ batch, bar: number }) => `${bar(number)} zu ${batch} hinzugefügt`,
   'record-bar-counts': ({ batch, bar: number }) => `Zahlen von ${batch}, ${bar(number)}`,
   'give-as-planned': ({ batch }) => `Zellen von ${batch} wie geplant gegeben`,

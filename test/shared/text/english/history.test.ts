@@ -15,6 +15,10 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'reopen-batch': [{ did: 'reopen-batch', batch }, 'Open 26-07 again'],
   'remove-batch': [{ did: 'remove-batch', batch, queens: 0, hives: ['H12'] }, 'Batch 26-07 taken out with hive H12'],
   'print-labels': [{ did: 'print-labels', batch }, 'Labels of 26-07 noted as printed'],
+  'print-paper': [
+    { did: 'print-paper', paper: 'inspector-pages', name: null, year: 2026 },
+    'Pages for an inspector, all yards, 2026 noted as printed',
+  ],
   'print-yard-sheet': [{ did: 'print-yard-sheet', on: '2026-05-15' }, 'Yard sheet for Fri 15 May noted as printed'],
   'add-bar': [{ did: 'add-bar', batch, bar: 3 }, 'Add bar 3 to 26-07'],
   'record-bar-counts': [{ did: 'record-bar-counts', batch, bar: 2 }, 'Counts of 26-07, bar 2'],
