@@ -2,7 +2,7 @@
 import type { Page } from 'playwright';
 import { expect, test } from 'vitest';
 import { DEMO_DAY, openDemo, prepareHouse } from './doors.ts';
-import { turnTo } from './pages.ts';
+import { axeTroubles, turnTo } from './pages.ts';
 
 const house = prepareHouse(DEMO_DAY, openDemo);
 
@@ -35,6 +35,8 @@ test('a queen is promised, found among the promised, given to that name, and the
   const promised = page.getByRole('region', { name: 'Promised' });
   await promised.getByRole('button', { name: 'Promise her' }).press('Enter');
   await promised.getByLabel('Promised to').waitFor();
+  expect(await axeTroubles(page, 'promise')).toEqual([]);
+  await promised.getByLabel('Promised to').focus();
   await page.keyboard.type('Nora Lind');
   await promised.getByLabel('Wanted by, if a day was said').fill('12 Jun');
   await page.keyboard.press('Enter');

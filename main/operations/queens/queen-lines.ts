@@ -10,10 +10,12 @@ import { openPromise } from './promise-lines.ts';
 export class QueenReader {
   readonly #tables: Tables;
   readonly pedigree: Pedigree;
+  readonly #everPromised: ReadonlySet<string>;
 
   constructor(tables: Tables) {
     this.#tables = tables;
     this.pedigree = readPedigree(tables);
+    this.#everPromised = new Set(tables.queenPromises.all().map(({ queenId }) => queenId));
   }
 
   line(queen: Queen): QueenLine {
@@ -30,7 +32,7 @@ export class QueenReader {
       hive: colony(queen.colonyId),
       bornOn: queen.batchId === null ? null : (this.pedigree.bornOn.get(queen.batchId) ?? null),
       mother: mother && this.ref(mother),
-      promise: openPromise(tables, queen),
+      promise: this.#everPromised.has(queen.id) ? openPromise(tables, queen) : null,
     };
   }
 

@@ -25,7 +25,7 @@ export function HiveScores({ colonyId, records }: { colonyId: string; records: H
     records.scores
       .filter((one) => one.trait === trait)
       .slice(0, 4)
-      .map((one) => `${one.score} (${[days.dated(one.scoredOn), one.note].filter(Boolean).join(', ')})`)
+      .map((one) => words.given(one.score, [days.dated(one.scoredOn), one.note].filter(Boolean).join(', ')))
       .join(', ');
   return (
     <Section title={words.title}>

@@ -112,6 +112,7 @@ export const stock = {
     trait: 'Trait',
     score: 'Score',
     step: (score: number, text: string) => `${score}, ${text}`,
+    given: (score: number, more: string) => `${score} (${more})`,
     between: (score: number) => `${score}, in between`,
     day: 'Day',
     note: 'Note',

@@ -107,6 +107,7 @@ export const stock: Translation<typeof english> = {
     trait: 'Eigenschaft',
     score: 'Punkte',
     step: (score: number, text: string) => `${String(score).replace('.', ',')}, ${text}`,
+    given: (score: number, more: string) => `${String(score).replace('.', ',')} (${more})`,
     between: (score: number) => `${String(score).replace('.', ',')}, dazwischen`,
     day: 'Tag',
     note: 'Notiz',

@@ -78,6 +78,7 @@ describe('German', () => {
     expect(batches.drones.colonies(14, 8, 1)).toMatch(/ wäre es eines\.$/);
     expect(batches.drones.colonies(40, 8, 3)).toMatch(/ wären es 3\.$/);
     expect(stock.figure(3.94)).toBe('3,9');
+    expect(stock.scores.given(2.5, 'Mai')).toBe('2,5 (Mai)');
   });
 
   test('bends the batch that has no code yet', () => {
