@@ -10,6 +10,7 @@ import {
   GiveAsPlanned,
   MarkStep,
   MoveStep,
+  RecordLoss,
   RecordObservation,
   RemoveObservation,
   SetWarmth,
@@ -107,6 +108,7 @@ import { previewBatch } from '../operations/batches/preview-batch.ts';
 import { previewClashes } from '../operations/batches/preview-clashes.ts';
 import { previewSlip } from '../operations/batches/preview-slip.ts';
 import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
+import { recordLoss } from '../operations/batches/record-loss.ts';
 import { recordObservation } from '../operations/batches/record-observation.ts';
 import { removeBatch } from '../operations/batches/remove-batch.ts';
 import { removeObservation } from '../operations/batches/remove-observation.ts';
@@ -187,6 +189,7 @@ import { compareStage } from '../operations/season/compare-stage.ts';
 import { getBatchExpectation } from '../operations/season/get-batch-expectation.ts';
 import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.ts';
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
+import { getLosses } from '../operations/season/get-losses.ts';
 import { getPlanForm } from '../operations/season/get-plan-form.ts';
 import { getSeasonPlan } from '../operations/season/get-season-plan.ts';
 import { listComparedBatches } from '../operations/season/list-compared-batches.ts';
@@ -237,6 +240,7 @@ export const appRouter = group({
     dropStep: command(DropStep, dropStep),
     takeUpStep: command(TakeUpStep, takeUpStep),
     recordObservation: command(RecordObservation, recordObservation),
+    recordLoss: command(RecordLoss, recordLoss),
     setWarmth: command(SetWarmth, setWarmth),
     removeObservation: command(RemoveObservation, removeObservation),
     editBatch: command(EditBatch, editBatch),
@@ -311,6 +315,7 @@ export const appRouter = group({
     listComparedBatches: query(CompareSeason, listComparedBatches),
     compareStage: query(CompareStage, compareStage),
     getBatchesToSettle: query(CompareStage, getBatchesToSettle),
+    getLosses: query(CompareSeason, getLosses),
     getPlanForm: plainQuery(getPlanForm),
     getSeasonPlan: plainQuery(getSeasonPlan),
     saveWish: command(SaveWish, saveWish),

@@ -79,6 +79,8 @@ export interface BatchStory {
   readonly forgotCheck?: boolean;
   /** Why nobody looked for the builder's own cells. */
   readonly droppedCheck?: string;
+  /** Cells that a virgin tore down before they were taken. */
+  readonly tornDown?: number;
 }
 
 const grafting = (story: Omit<BatchStory, 'method' | 'comb'>): BatchStory => ({
@@ -194,6 +196,7 @@ export const PAST_BATCHES: readonly BatchStory[] = [
     note: 'Not one taken. A virgin was running in H12.',
     lesson: 'Shake every comb of the builder and look for cells before giving larvae.',
     droppedCheck: 'Not one taken, nothing to guard.',
+    tornDown: 20,
   }),
   grafting({
     larvaeOn: '2025-06-10',

@@ -7,6 +7,7 @@ import { editBatch } from '../operations/batches/edit-batch.ts';
 import { getBatch } from '../operations/batches/get-batch.ts';
 import { markStep } from '../operations/batches/mark-step.ts';
 import { recordBarCounts } from '../operations/batches/record-bar-counts.ts';
+import { recordLoss } from '../operations/batches/record-loss.ts';
 import { startBatch } from '../operations/batches/start-batch.ts';
 import { endPlacement } from '../operations/boxes/end-placement.ts';
 import { placeCells } from '../operations/boxes/place-cells.ts';
@@ -44,6 +45,7 @@ export function tellBatch(desk: Desk, chance: Chance, story: BatchStory, until: 
     need(placeCells(desk, { batchId, boxes: story.boxes, ids, placedOn: placing, barId: null }));
     lookIntoBoxes(desk, chance, batchId, story, { before, dayOf });
   }
+  if (story.tornDown !== undefined) sayTornDown(desk, batchId, story.tornDown);
   const closedOn = dayOf('give-up') ?? sealed;
   if (until !== 'to-the-end') return;
   if (story.boxes !== '') freeBoxes(desk, batchId, closedOn);
@@ -97,6 +99,10 @@ function markSteps(desk: Desk, batchId: string, steps: readonly Step[], before: 
 
 function dropCheck(desk: Desk, batchId: string, droppedOn: string, reason: string): void {
   need(dropStep(desk, { id: desk.ids.next(), batchId, step: 'check-own-cells', droppedOn, reason }));
+}
+
+function sayTornDown(desk: Desk, batchId: string, cells: number): void {
+  need(recordLoss(desk, { id: `loss of ${batchId}`, batchId, stage: 'taken', reason: 'torn-down', cells }));
 }
 
 interface CountDays<Value> {

@@ -21,6 +21,7 @@ import type { ColonyMove, Treatment } from '../../shared/model/hive-record.ts';
 import type { ChangeWords, JournalStep } from '../../shared/model/journal.ts';
 import type { LabelPrint } from '../../shared/model/label-print.ts';
 import type { BoxLook, HiveLook } from '../../shared/model/look.ts';
+import type { Loss } from '../../shared/model/loss.ts';
 import type { MatingBox, Placement } from '../../shared/model/mating-box.ts';
 import type { MethodCopy } from '../../shared/model/method-copy.ts';
 import type { Observation } from '../../shared/model/observation.ts';
@@ -128,6 +129,7 @@ export interface Tables {
   readonly stepsDone: Table<StepDone>;
   readonly stepMoves: Table<StepMove>;
   readonly stepDrops: Table<StepDrop>;
+  readonly losses: Table<Loss>;
   readonly observations: Table<Observation>;
   readonly boxes: Table<MatingBox>;
   readonly placements: Table<Placement>;

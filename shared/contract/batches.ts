@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { Batch, type CountedStage, StepDrop } from '../model/batch.ts';
 import { CellsField, IdField, IsoDayField, NoteField } from '../model/fields.ts';
+import { Loss, type LossReason, type LossStage, MOST_LOST } from '../model/loss.ts';
 import type { BuilderType, Method } from '../model/method.ts';
 import { Observation } from '../model/observation.ts';
 import { STEPS } from '../model/step.ts';
@@ -68,6 +69,8 @@ export const MoveStep = z.object({
 /** Without a reason: an empty text. */
 export const DropStep = StepDrop;
 export const TakeUpStep = z.object({ batchId: IdField, step: z.enum(STEPS) });
+/** 0 takes the reason back. */
+export const RecordLoss = Loss.extend({ cells: z.int().min(0).max(MOST_LOST) });
 export const SetWarmth = z.object({ batchId: IdField, sealedCelsius: Batch.shape.sealedCelsius });
 export const RecordObservation = Observation;
 export const RemoveObservation = z.object({ batchId: IdField, observationId: IdField });
@@ -155,12 +158,27 @@ export interface StreamPicture {
   readonly threads: readonly { readonly box: string; readonly from: IsoDay; readonly result: string | null }[];
 }
 
+/** What was lost at one stage of a batch, or of all batches compared. Always whole cells or queens. */
+export interface LossLine {
+  readonly stage: LossStage;
+  /** Of how many it is known whether they reached the stage. */
+  readonly of: number;
+  readonly lost: number;
+  readonly reasons: readonly { readonly reason: LossReason; readonly cells: number }[];
+  readonly droneLayers: number;
+  readonly unknown: number;
+  /** Reasons that are more than the losses. */
+  readonly tooMany: number;
+}
+
 export interface BatchDetail extends BatchLine {
   readonly batch: Batch;
   readonly timetable: TimetableView;
   readonly bars: readonly BarRow[];
   readonly placements: readonly PlacementRow[];
   readonly observations: readonly Observation[];
+  /** Stages at which something was lost, and why, as far as it is known. */
+  readonly losses: readonly LossLine[];
   /** Codes of the boxes that hold nothing, in walking order. */
   readonly freeBoxes: readonly string[];
   readonly labelsPrintedOn: IsoDay | null;
@@ -239,6 +257,13 @@ export type BatchesRefusal =
   | { readonly kind: 'bar-not-found' }
   | { readonly kind: 'step-not-in-timetable'; readonly field: 'step'; readonly step: string }
   | { readonly kind: 'step-already-done'; readonly field: 'step'; readonly step: string }
+  | { readonly kind: 'nothing-lost'; readonly field: 'cells'; readonly stage: LossStage }
+  | {
+      readonly kind: 'more-reasons-than-lost';
+      readonly field: 'cells';
+      readonly lost: number;
+      readonly explained: number;
+    }
   | { readonly kind: 'step-needed'; readonly field: 'step'; readonly step: string }
   | { readonly kind: 'move-past-window'; readonly field: 'movedTo'; readonly earliest: IsoDay; readonly latest: IsoDay }
   | { readonly kind: 'observation-not-found' };

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { SeasonField } from '../model/fields.ts';
+import type { LossLine } from './batches.ts';
 
 export const COMPARE_FACTORS = ['method', 'builder', 'breeder', 'season', 'month', 'boxType'] as const;
 export type CompareFactor = (typeof COMPARE_FACTORS)[number];
@@ -12,6 +13,11 @@ export const CompareSeason = z.object({
   season: z.int().nullable(),
   leaveOutPractice: z.boolean(),
 });
+
+/** What was lost in the compared batches, stage by stage. */
+export interface SeasonLosses {
+  readonly stages: readonly LossLine[];
+}
 
 /** The season on paper. */
 export const PrintSeasonReport = z.object({

@@ -8,6 +8,7 @@ import { FollowUp } from '../model/follow-up.ts';
 import { ColonyMove, Treatment } from '../model/hive-record.ts';
 import { LabelPrint } from '../model/label-print.ts';
 import { BoxLook, HiveLook } from '../model/look.ts';
+import { Loss } from '../model/loss.ts';
 import { MatingBox, Placement } from '../model/mating-box.ts';
 import { MethodCopy } from '../model/method-copy.ts';
 import { Observation } from '../model/observation.ts';
@@ -32,6 +33,7 @@ export const WHOLE_TABLES = {
   stepsDone: StepDone,
   stepMoves: StepMove,
   stepDrops: StepDrop,
+  losses: Loss,
   observations: Observation,
   boxes: MatingBox,
   placements: Placement,
@@ -85,6 +87,7 @@ export const WholeWorkbook = z.object({
     stepsDone: rowsOf(StepDone),
     stepMoves: rowsOf(StepMove),
     stepDrops: rowsOf(StepDrop),
+    losses: rowsOf(Loss),
     observations: rowsOf(Observation),
     boxes: rowsOf(MatingBox),
     placements: rowsOf(Placement),

@@ -1,6 +1,7 @@
 import type { IsoDay } from '../kernel/day.ts';
 import type { FollowUpKind } from './follow-up.ts';
 import type { LookResult } from './look.ts';
+import type { LossReason, LossStage } from './loss.ts';
 import type { PlacementEnd } from './mating-box.ts';
 import type { PaperName } from './noted-paper.ts';
 import type { QueenPlace } from './queen.ts';
@@ -30,6 +31,14 @@ export type ChangeWords =
       readonly did: 'record-observation' | 'remove-observation';
       readonly batch: string;
       readonly what: ObservationKind | null;
+    }
+  | {
+      readonly did: 'record-loss';
+      readonly batch: string;
+      readonly stage: LossStage;
+      readonly reason: LossReason;
+      /** 0 = the reason was taken back. */
+      readonly cells: number;
     }
   | { readonly did: 'give-as-planned'; readonly batch: string }
   | { readonly did: 'set-warmth'; readonly batch: string; readonly celsius: number | null }

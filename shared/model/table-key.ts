@@ -5,6 +5,7 @@ export const TABLE_KEYS = [
   'counts',
   'steps-done',
   'steps-dropped',
+  'losses',
   'sightings',
   'boxes',
   'placements',

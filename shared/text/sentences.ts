@@ -104,6 +104,8 @@ const listOf: Readonly<Record<string, (words: Words) => ListWords>> = {
   'feeding.feed': ({ feeding }) => feeding.feeds,
   'follow_up.what': ({ followUps }) => followUps.what,
   'follow_up.answer': ({ followUps }) => followUps.answered,
+  'loss.stage': ({ losses }) => losses.stages,
+  'loss.reason': ({ losses }) => losses.reasons,
   'batch.practice': ({ history }) => ({ 1: history.yes, 0: history.no }),
 };
 

@@ -11,6 +11,7 @@ import { FOLLOW_UP_ANSWERS } from '../../shared/model/follow-up-answer.ts';
 import { ColonyMove, Treatment } from '../../shared/model/hive-record.ts';
 import { LabelPrint } from '../../shared/model/label-print.ts';
 import { BoxLook, HiveLook, LOOK_RESULTS } from '../../shared/model/look.ts';
+import { LOSS_REASONS, LOSS_STAGES, Loss } from '../../shared/model/loss.ts';
 import { MatingBox, PLACEMENT_ENDS, Placement } from '../../shared/model/mating-box.ts';
 import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../shared/model/method.ts';
 import { MethodCopy } from '../../shared/model/method-copy.ts';
@@ -130,6 +131,16 @@ export const RECORDS = {
   stepDrops: [
     StepDrop,
     fc.record({ id, batchId: given('batch-1'), step: fc.constantFrom(...STEPS), droppedOn: isoDay, reason: text(200) }),
+  ],
+  losses: [
+    Loss,
+    fc.record({
+      id,
+      batchId: given('batch-1'),
+      stage: fc.constantFrom(...LOSS_STAGES),
+      reason: fc.constantFrom(...LOSS_REASONS),
+      cells: fc.integer({ min: 1, max: 500 }),
+    }),
   ],
   observations: [
     Observation,

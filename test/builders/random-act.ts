@@ -1,6 +1,5 @@
 import { addBar } from '../../main/operations/batches/add-bar.ts';
 import { closeBatch } from '../../main/operations/batches/close-batch.ts';
-import { dropStep } from '../../main/operations/batches/drop-step.ts';
 import { editBatch } from '../../main/operations/batches/edit-batch.ts';
 import { giveAsPlanned } from '../../main/operations/batches/give-as-planned.ts';
 import { markStep } from '../../main/operations/batches/mark-step.ts';
@@ -12,7 +11,6 @@ import { removeObservation } from '../../main/operations/batches/remove-observat
 import { reopenBatch } from '../../main/operations/batches/reopen-batch.ts';
 import { setWarmth } from '../../main/operations/batches/set-warmth.ts';
 import { startBatch } from '../../main/operations/batches/start-batch.ts';
-import { takeUpStep } from '../../main/operations/batches/take-up-step.ts';
 import { unmarkStep } from '../../main/operations/batches/unmark-step.ts';
 import { addBoxes } from '../../main/operations/boxes/add-boxes.ts';
 import { endPlacement } from '../../main/operations/boxes/end-placement.ts';
@@ -53,6 +51,7 @@ import { aColony } from './colony.ts';
 import { mustOk } from './desk.ts';
 import type { Draw } from './draw.ts';
 import { aQueen } from './queen.ts';
+import { BATCH_ACTS } from './random-batch-act.ts';
 import { aStart } from './running-batch.ts';
 
 type Act = (desk: Desk, draw: Draw) => { readonly ok: boolean };
@@ -232,15 +231,7 @@ export const ACTS: Readonly<Record<string, Act>> = {
     ] as const);
     return moveStep(desk, { id, batchId: batch, step, movedTo: draw.day(first, 6), reason: 'rain' });
   },
-  'drop a step': (desk, draw) => {
-    const { id, batchId: batch } = stepOf(desk, draw);
-    const step = draw.pick(['check-own-cells', 'count-sealed', 'set-out'] as const);
-    return dropStep(desk, { id, batchId: batch, step, droppedOn: draw.day('2026-05-20', 6), reason: 'rain' });
-  },
-  'take a step up again': (desk, draw) => {
-    const drop = draw.from(desk.workbook.tables.stepDrops.all());
-    return takeUpStep(desk, { batchId: drop?.batchId ?? 'none', step: drop?.step ?? 'count-sealed' });
-  },
+  ...BATCH_ACTS,
   'take a sighting back': (desk, draw) => {
     const seen = draw.from(desk.workbook.tables.observations.all());
     return removeObservation(desk, { batchId: seen?.batchId ?? 'none', observationId: seen?.id ?? 'none' });

@@ -128,6 +128,29 @@ test('what is to be left alone leads to its hive, its boxes and its batch', asyn
   expect(house().problems).toEqual([]);
 }, 60_000);
 
+test('why cells were lost is said stage by stage, never more than were lost, and the season adds it up', async () => {
+  const { page } = house();
+  await show(page, '/batches');
+  await page.getByRole('link', { name: '26-03', exact: true }).press('Enter');
+  await page.getByRole('heading', { level: 1, name: /^26-03/ }).waitFor();
+  const losses = page.getByRole('region', { name: 'Losses', exact: true });
+  await losses.getByRole('row', { name: 'not taken 6 of 20 0 of 6 no reason said' }).waitFor();
+  await losses.getByLabel('At which stage').selectOption({ label: 'not taken' });
+  await losses.getByLabel('Why').selectOption({ label: 'chilled' });
+  await losses.getByLabel('How many').fill('7');
+  await losses.getByLabel('How many').press('Enter');
+  await losses.getByText('with this the reasons would come to 7, but only 6 were lost').waitFor();
+  await losses.getByLabel('How many').fill('2');
+  await losses.getByLabel('How many').press('Enter');
+  await losses.getByRole('row', { name: 'not taken 6 of 20 2 of 6 chilled 2, reason not known 4' }).waitFor();
+  await show(page, '/season');
+  await page
+    .getByRole('region', { name: 'Why cells and queens were lost' })
+    .getByRole('row', { name: /^not taken .*torn down by a virgin or the bees 20, chilled 2, reason not known/ })
+    .waitFor();
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
 test('a batch with nothing open is closed with its lesson, stands among the closed ones, and is opened again', async () => {
   const { page } = house();
   await show(page, '/batches');

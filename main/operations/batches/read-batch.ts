@@ -1,9 +1,11 @@
 import type { BarRow, BatchDetail, PlacementRow } from '../../../shared/contract/batches.ts';
 import { compareCodes } from '../../../shared/kernel/box-codes.ts';
 import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
+import { lossesByReason } from '../../engine/yield/losses-by-reason.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { copyOf, timetableOf, timetableView } from '../batch-calendar.ts';
 import { batchLine, lastLook } from '../batch-lines.ts';
+import { lossFacts } from '../batch-losses.ts';
 import { flightView } from '../flight-view.ts';
 import type { Desk } from '../operation.ts';
 import { planningRules } from '../planning-rules.ts';
@@ -38,6 +40,7 @@ export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch:
         lastLookOn: look?.lookedOn ?? null,
       };
     }),
+    losses: lossesByReason([lossFacts(tables, batch.id)]),
     observations: tables.observations.where({ batchId: batch.id }),
     freeBoxes: freeBoxes(tables),
     labelsPrintedOn: labelsPrintedOn(

@@ -24,12 +24,13 @@ export function removeBatch({ workbook }: Desk, { batchId }: z.infer<typeof Batc
     const hives = hivesMadeWith(workbook, tables, batch);
     const queens = freeQueens(tables, batchId);
     for (const placement of tables.placements.where({ batchId })) removeCell(tables, placement);
-    const { counts, bars, stepsDone, stepMoves, stepDrops, observations } = tables;
+    const { counts, bars, stepsDone, stepMoves, stepDrops, losses, observations } = tables;
     removeAll(counts, counts.where({ batchId }));
     removeAll(bars, bars.where({ batchId }));
     removeAll(stepsDone, stepsDone.where({ batchId }));
     removeAll(stepMoves, stepMoves.where({ batchId }));
     removeAll(stepDrops, stepDrops.where({ batchId }));
+    removeAll(losses, losses.where({ batchId }));
     removeAll(observations, observations.where({ batchId }));
     tables.tallies.remove(batchId);
     tables.batches.remove(batchId);

@@ -1,4 +1,5 @@
 import { FEEDS } from '../../../shared/model/feeding.ts';
+import { LOSS_REASONS, LOSS_STAGES } from '../../../shared/model/loss.ts';
 import { QUEEN_PLACES } from '../../../shared/model/queen.ts';
 import { FEEDBACK_OUTCOMES, INTRODUCTION_WAYS } from '../../../shared/model/queen-story.ts';
 import { OBSERVATION_KINDS, STEPS } from '../../../shared/model/step.ts';
@@ -11,6 +12,7 @@ export const RECORD_COLUMNS: Pick<
   ColumnsOfAll,
   | 'steps-done'
   | 'steps-dropped'
+  | 'losses'
   | 'sightings'
   | 'queen-moves'
   | 'queen-feedback'
@@ -35,6 +37,13 @@ export const RECORD_COLUMNS: Pick<
     step: choice(STEPS, (drop) => drop.step),
     dropped_on: day((drop) => drop.droppedOn),
     reason: text((drop) => drop.reason),
+  },
+  losses: {
+    id: text((loss) => loss.id),
+    batch: text((loss, tables) => batchCode(tables, loss.batchId)),
+    stage: choice(LOSS_STAGES, (loss) => loss.stage),
+    reason: choice(LOSS_REASONS, (loss) => loss.reason),
+    cells: number((loss) => loss.cells, 'cells'),
   },
   sightings: {
     id: text((seen) => seen.id),

@@ -4,6 +4,7 @@ import type { Colony } from '../../../shared/model/colony.ts';
 import type { Feeding } from '../../../shared/model/feeding.ts';
 import type { ColonyMove, Treatment } from '../../../shared/model/hive-record.ts';
 import { type BoxLook, type HiveLook, LOOK_RESULTS } from '../../../shared/model/look.ts';
+import type { Loss } from '../../../shared/model/loss.ts';
 import { type MatingBox, PLACEMENT_ENDS, type Placement } from '../../../shared/model/mating-box.ts';
 import { BOX_TYPES, BUILDER_TYPES, COMBS, METHODS } from '../../../shared/model/method.ts';
 import type { Observation } from '../../../shared/model/observation.ts';
@@ -47,6 +48,7 @@ interface RowOf {
   readonly tallies: BatchTally;
   readonly 'steps-done': StepDone;
   readonly 'steps-dropped': StepDrop;
+  readonly losses: Loss;
   readonly sightings: Observation;
   readonly 'queen-moves': QueenMove;
   readonly 'queen-feedback': QueenFeedback;

@@ -18,6 +18,7 @@ export function sheetOf(tables: Tables, key: TableKey, words: Words): Sheet {
     tallies: tables.tallies.all,
     'steps-done': tables.stepsDone.all,
     'steps-dropped': tables.stepDrops.all,
+    losses: tables.losses.all,
     sightings: tables.observations.all,
     'queen-moves': tables.queenMoves.all,
     'queen-feedback': tables.queenFeedback.all,

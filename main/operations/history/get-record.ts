@@ -35,6 +35,7 @@ const TELLING: Readonly<Record<string, readonly string[]>> = {
   step_done: ['step'],
   step_move: ['step'],
   step_drop: ['step'],
+  loss: ['stage', 'reason'],
   observation: ['what'],
   placement: ['box_id'],
   box_look: ['looked_on'],

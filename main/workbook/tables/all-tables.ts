@@ -15,6 +15,7 @@ import { feedingTable } from './feeding-table.ts';
 import { followUpTable } from './follow-up-table.ts';
 import { hiveLookTable } from './hive-look-table.ts';
 import { labelPrintTable } from './label-print-table.ts';
+import { lossTable } from './loss-table.ts';
 import { matingBoxTable } from './mating-box-table.ts';
 import { methodCopyTable } from './method-copy-table.ts';
 import { observationTable } from './observation-table.ts';
@@ -50,6 +51,7 @@ export function tablesOf(db: BetterSqlite3.Database, guardWrite: WriteGuard): Ta
     stepsDone: table(stepDoneTable),
     stepMoves: table(stepMoveTable),
     stepDrops: table(stepDropTable),
+    losses: table(lossTable),
     observations: table(observationTable),
     boxes: table(matingBoxTable),
     placements: table(placementTable),

@@ -14,6 +14,7 @@ import { BarCounts } from './BarCounts.tsx';
 import { BatchBoxes } from './BatchBoxes.tsx';
 import { BatchClashes } from './BatchClashes.tsx';
 import { BatchExpected } from './BatchExpected.tsx';
+import { BatchLosses } from './BatchLosses.tsx';
 import { BatchNotes } from './BatchNotes.tsx';
 import { BatchSightings } from './BatchSightings.tsx';
 import { Contradictions } from './Contradictions.tsx';
@@ -50,6 +51,7 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
           <BarCounts batch={batch} focus={open?.startsWith('counts') ? open.replace(/^counts-?/, '') : null} />
           <BatchBoxes batch={batch} focus={open === 'place'} />
           <BatchExpected batch={batch} />
+          <BatchLosses batch={batch} />
           <BatchSightings batch={batch} focus={open === 'seen'} />
           <BatchNotes batch={batch} focus={open === 'close'} />
         </div>

@@ -17,6 +17,7 @@ import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { CompareControls, FIRST_ASKED } from './CompareControls.tsx';
 import { FindingText } from './FindingText.tsx';
+import { Losses } from './Losses.tsx';
 import { SaveFigures } from './SaveFigures.tsx';
 import { type Asked, useBatchesBehind, useWeighed } from './weighed.ts';
 
@@ -68,6 +69,7 @@ function Comparison({ comparison, asked, stage, chosen, onChoose }: ComparisonPr
     <>
       <FigureTable comparison={comparison} asked={asked} nameOf={nameOf} onChoose={onChoose} />
       {row ? <BatchesBehind batches={behind.filter(({ groupId }) => groupId === chosen)} name={nameOf(row)} /> : null}
+      <Losses asked={asked} />
       <Section title={title}>
         <figure>
           {dots.length > 0 ? (

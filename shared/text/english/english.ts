@@ -24,6 +24,7 @@ import { hives } from './hives.ts';
 import { keyCard } from './key-card.ts';
 import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
+import { losses } from './losses.ts';
 import { menuWords, windowWords } from './menu.ts';
 import { methodEditor } from './method-editor.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
@@ -67,6 +68,7 @@ export const english = {
   season,
   seasonReport,
   forecast,
+  losses,
   print,
   printedPapers,
   plainLabels,

@@ -3,6 +3,7 @@ import { shortDay } from '../day-text.ts';
 import { celsiusText } from '../degrees.ts';
 import { followUps } from './follow-ups.ts';
 import { lookWords } from './looks.ts';
+import { losses } from './losses.ts';
 import { PLACEMENT_ENDS } from './placement-ends.ts';
 import { printedPapers } from './printed-papers.ts';
 import { QUEEN_PLACES } from './queen-places.ts';
@@ -41,6 +42,8 @@ export const CHANGES: Sentences = {
   'print-paper': ({ paper, name, year }) => `${printedPapers.names[paper](name, year)} noted as printed`,
   'add-bar': ({ batch, bar: number }) => `Add ${bar(number)} to ${batch}`,
   'record-bar-counts': ({ batch, bar: number }) => `Counts of ${batch}, ${bar(number)}`,
+  'record-loss': ({ batch, stage, reason, cells }) =>
+    `${batch}, ${losses.stages[stage]}: ${losses.reasons[reason]} ${cells === 0 ? 'taken back' : cells}`,
   'give-as-planned': ({ batch }) => `Cells of ${batch} given as planned`,
   'mark-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” done`,
   'unmark-step': ({ batch, step }) => `${batch}, “${STEP_TITLES[step]}” open again`,
@@ -139,6 +142,10 @@ export const ROW_WORDS: Readonly<Record<string, RowWords>> = {
   step_drop: {
     name: 'Step that will not be done',
     fields: { batch_id: 'Batch', step: 'Step', dropped_on: 'Said on', reason: 'Reason' },
+  },
+  loss: {
+    name: 'Loss',
+    fields: { batch_id: 'Batch', stage: 'Stage', reason: 'Reason', cells: 'Cells' },
   },
   observation: {
     name: 'Seen',

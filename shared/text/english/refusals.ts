@@ -4,6 +4,7 @@ import type { CalendarRefusal } from '../../model/timetable.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { changeSentence } from './history.ts';
 import { lookWords } from './looks.ts';
+import { losses } from './losses.ts';
 import { STEP_TITLES } from './step-titles.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS } from './tables-in.ts';
 
@@ -186,6 +187,10 @@ export const REFUSALS: Sentences<Own> = {
   'step-not-in-timetable': ({ step }) =>
     `${title(step)} is not part of this batch’s timetable. Choose one of the steps listed there.`,
   'step-already-done': ({ step }) => `${title(step)} is marked as done already. Take the mark back first.`,
+  'nothing-lost': ({ stage }) =>
+    `How many: nothing is known to be ${losses.stages[stage]} in this batch. Type the counts or looks first.`,
+  'more-reasons-than-lost': ({ lost, explained }) =>
+    `How many: with this the reasons would come to ${explained}, but only ${lost} were lost. Type a smaller number.`,
   'step-needed': ({ step }) =>
     `${title(step)} cannot be dropped: the bees leave no choice. Mark it as done on its day, or close the batch.`,
   'move-past-window': ({ earliest, latest }, text) =>

@@ -134,6 +134,16 @@ export const tableWords = {
       reason: 'Why; empty when no reason was given.',
     },
   },
+  losses: {
+    title: 'Reasons for losses',
+    columns: {
+      id: ID,
+      batch: 'Batch.',
+      stage: 'Stage that was not reached: taken, sealed, emerged, or proved by sealed worker brood.',
+      reason: 'Why, as the person said. Losses without a row have no known reason.',
+      cells: 'Cells or queens lost for this reason.',
+    },
+  },
   sightings: {
     title: 'Sightings',
     columns: {

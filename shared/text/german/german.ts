@@ -23,6 +23,7 @@ import { hives } from './hives.ts';
 import { keyCard } from './key-card.ts';
 import { labelWords } from './labels.ts';
 import { lookWords } from './looks.ts';
+import { losses } from './losses.ts';
 import { menuWords, windowWords } from './menu.ts';
 import { methodEditor } from './method-editor.ts';
 import { BOX_TYPE_WORDS, BUILDER_TYPE_WORDS, COMB_WORDS, METHOD_WORDS } from './methods.ts';
@@ -93,6 +94,7 @@ export const german: Translation<typeof english> = {
   season,
   seasonReport,
   forecast,
+  losses,
   sources,
   stock,
   plainLabels,

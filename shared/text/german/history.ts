@@ -4,6 +4,7 @@ import type { CHANGES as EnglishChanges, ROW_WORDS as EnglishRows, history as en
 import type { Translation } from '../translation.ts';
 import { followUps } from './follow-ups.ts';
 import { lookWords } from './looks.ts';
+import { losses } from './losses.ts';
 import { PLACEMENT_ENDS } from './placement-ends.ts';
 import { PAPER_NAMES } from './printed-papers.ts';
 import { QUEEN_PLACES } from './queen-places.ts';
@@ -35,6 +36,8 @@ export const CHANGES: Translation<typeof EnglishChanges> = {
   'print-paper': ({ paper, name, year }) => `${PAPER_NAMES[paper](name, year)} als gedruckt vermerkt`,
   'add-bar': ({ batch, bar: number }) => `${bar(number)} zu ${batch} hinzugefügt`,
   'record-bar-counts': ({ batch, bar: number }) => `Zahlen von ${batch}, ${bar(number)}`,
+  'record-loss': ({ batch, stage, reason, cells }) =>
+    `${batch}, ${losses.stages[stage]}: ${losses.reasons[reason]} ${cells === 0 ? 'zurückgenommen' : cells}`,
   'give-as-planned': ({ batch }) => `Zellen von ${batch} wie geplant gegeben`,
   'mark-step': ({ batch, step }) => `${batch}, ${title(step)} erledigt`,
   'unmark-step': ({ batch, step }) => `${batch}, ${title(step)} wieder offen`,
@@ -128,6 +131,10 @@ export const ROW_WORDS: Translation<typeof EnglishRows> = {
   step_drop: {
     name: 'Schritt, der entfällt',
     fields: { batch_id: 'Serie', step: 'Schritt', dropped_on: 'Gesagt am', reason: 'Grund' },
+  },
+  loss: {
+    name: 'Verlust',
+    fields: { batch_id: 'Serie', stage: 'Stufe', reason: 'Grund', cells: 'Zellen' },
   },
   observation: {
     name: 'Gesehen',

@@ -7,6 +7,7 @@ import { laidOver } from '../translation.ts';
 import { calibrationWords, ownSheets } from './calibration.ts';
 import { CHANGES } from './history.ts';
 import { lookWords } from './looks.ts';
+import { losses } from './losses.ts';
 import { STEP_TITLES } from './step-titles.ts';
 import { FILE_TROUBLE, IMPORT_FIELD_WORDS } from './tables-in.ts';
 
@@ -194,6 +195,10 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `${title(step)} gehört nicht zum Zeitplan dieser Serie. Wählen Sie einen der Schritte, die dort stehen.`,
   'step-already-done': ({ step }) =>
     `${title(step)} ist schon als erledigt vermerkt. Nehmen Sie den Vermerk zuerst zurück.`,
+  'nothing-lost': ({ stage }) =>
+    `Wie viele: In dieser Serie ist von keinem Verlust „${losses.stages[stage]}“ etwas bekannt. Tragen Sie zuerst Zahlen oder Kontrollen ein.`,
+  'more-reasons-than-lost': ({ lost, explained }) =>
+    `Wie viele: Damit kämen die Gründe auf ${explained}, verloren gingen aber nur ${lost}. Geben Sie eine kleinere Zahl ein.`,
   'step-needed': ({ step }) =>
     `${title(step)} kann nicht entfallen: Die Bienen lassen keine Wahl. Vermerken Sie den Schritt mit seinem Tag als erledigt, oder schließen Sie die Serie ab.`,
   'move-past-window': ({ earliest, latest }, text) =>

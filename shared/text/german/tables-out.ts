@@ -26,6 +26,7 @@ export const tableTitles: Translation<typeof EnglishTitles> = {
   'hive-tests': 'Tests der Völker',
   'steps-done': 'Erledigte Schritte',
   'steps-dropped': 'Schritte, die entfallen',
+  losses: 'Gründe für Verluste',
   sightings: 'Was zu sehen war',
   'queen-moves': 'Wohin Königinnen gingen',
 };

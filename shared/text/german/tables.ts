@@ -71,6 +71,17 @@ export const tableWords: Translation<typeof english> = {
       reason: 'Warum; leer, wenn kein Grund genannt wurde.',
     },
   },
+  losses: {
+    title: tableTitles.losses ?? '',
+    columns: {
+      ...ROW,
+      batch: 'Serie.',
+      stage:
+        'Stufe, die nicht erreicht wurde: angenommen, verdeckelt, geschlüpft oder durch verdeckelte Arbeiterinnenbrut erwiesen.',
+      reason: 'Warum, wie gesagt wurde. Verluste ohne Zeile haben keinen bekannten Grund.',
+      cells: 'Aus diesem Grund verlorene Zellen oder Königinnen.',
+    },
+  },
   sightings: {
     title: tableTitles.sightings ?? '',
     columns: {

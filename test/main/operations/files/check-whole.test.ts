@@ -13,6 +13,7 @@ const NAMES: Readonly<Record<string, string>> = {
   method_copy: 'methodCopies',
   batch: 'batches',
   step_done: 'stepsDone',
+  loss: 'losses',
   mating_box: 'boxes',
   queen_feedback: 'queenFeedback',
   weather_day: 'weather',

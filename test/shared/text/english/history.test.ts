@@ -25,6 +25,10 @@ const ONE_OF_EACH: { readonly [Did in ChangeWords['did']]: readonly [ChangeWords
   'mark-step': [{ did: 'mark-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” done'],
   'unmark-step': [{ did: 'unmark-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” open again'],
   'move-step': [{ did: 'move-step', batch, step: 'give-larvae' }, '26-07, “Give the larvae” moved'],
+  'record-loss': [
+    { did: 'record-loss', batch, stage: 'emerged', reason: 'chilled', cells: 3 },
+    '26-07, not emerged: chilled 3',
+  ],
   'drop-step': [{ did: 'drop-step', batch, step: 'count-sealed' }, '26-07, “Count the sealed cells” will not be done'],
   'take-up-step': [
     { did: 'take-up-step', batch, step: 'count-sealed' },

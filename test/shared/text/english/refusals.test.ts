@@ -63,6 +63,8 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
   'bar-not-found': { kind: 'bar-not-found' },
   'step-not-in-timetable': { kind: 'step-not-in-timetable', field: 'step', step: 'cage-queen' },
   'step-already-done': { kind: 'step-already-done', field: 'step', step: 'count-taken' },
+  'nothing-lost': { kind: 'nothing-lost', field: 'cells', stage: 'emerged' },
+  'more-reasons-than-lost': { kind: 'more-reasons-than-lost', field: 'cells', lost: 4, explained: 6 },
   'step-needed': { kind: 'step-needed', field: 'step', step: 'place-cells' },
   'move-past-window': { kind: 'move-past-window', field: 'movedTo', earliest: '2026-05-07', latest: '2026-05-10' },
   'observation-not-found': { kind: 'observation-not-found' },

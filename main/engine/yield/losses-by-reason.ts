@@ -1,0 +1,78 @@
+import { LOSS_STAGES, type Loss, type LossReason, type LossStage } from '../../../shared/model/loss.ts';
+import type { BatchTally } from '../../../shared/model/tally.ts';
+
+/** What was lost at one stage, and how much of it has a reason. */
+export interface StageLost {
+  readonly stage: LossStage;
+  /** Of how many that entered the stage and of which it is known what became of them. */
+  readonly of: number;
+  readonly lost: number;
+  /** As typed by the person, most first. */
+  readonly reasons: readonly { readonly reason: LossReason; readonly cells: number }[];
+  /** Drone-layers, which the looks tell; 0 at all earlier stages. */
+  readonly droneLayers: number;
+  /** Lost without a known reason; never below 0. */
+  readonly unknown: number;
+  /** By how many the reasons are more than the losses, since a count was corrected later; 0 as a rule. */
+  readonly tooMany: number;
+}
+
+/** What of a batch the losses are reckoned from. */
+export interface LossFacts {
+  readonly tally: BatchTally;
+  readonly losses: readonly Pick<Loss, 'stage' | 'reason' | 'cells'>[];
+  /** Emerged queens last seen as drone-layers. */
+  readonly droneLayers: number;
+}
+
+/**
+ * Losses of one or more batches, stage by stage, with what is known of their reasons. A stage of which both ends were not
+ * counted is in no sum; nothing lost is no line. Cells removed on purpose and boxes not looked into are no losses, as in
+ * the stage rates. What has no reason stays unknown: it is not spread over those that have one. Our own definition.
+ */
+export function lossesByReason(batches: readonly LossFacts[]): readonly StageLost[] {
+  return LOSS_STAGES.flatMap((stage): readonly StageLost[] => {
+    const counted = batches.flatMap((batch) => {
+      const ends = endsOf(stage, batch.tally);
+      return ends ? [{ batch, ...ends }] : [];
+    });
+    const lost = sum(counted.map((one) => one.of - one.left));
+    if (lost <= 0) return [];
+    const each = counted.map(({ batch, of, left }) => {
+      const typed = batch.losses.filter((loss) => loss.stage === stage);
+      const droneLayers = stage === 'proved' ? Math.min(batch.droneLayers, of - left) : 0;
+      return { typed, droneLayers, without: of - left - droneLayers - sum(typed.map(({ cells }) => cells)) };
+    });
+    return [
+      {
+        stage,
+        of: sum(counted.map((one) => one.of)),
+        lost,
+        reasons: reasonsOf(each.flatMap(({ typed }) => typed)),
+        droneLayers: sum(each.map((one) => one.droneLayers)),
+        unknown: sum(each.map(({ without }) => Math.max(0, without))),
+        tooMany: sum(each.map(({ without }) => Math.max(0, -without))),
+      },
+    ];
+  });
+}
+
+/** How many entered a stage and how many came out of it; null = not counted. */
+function endsOf(stage: LossStage, tally: BatchTally): { readonly of: number; readonly left: number } | null {
+  const [of, left] = {
+    taken: [tally.given, tally.taken],
+    sealed: [tally.enteredSealing, tally.sealed],
+    emerged: [tally.emergenceKnown, tally.emerged],
+    proved: [tally.matingKnown, tally.proved],
+  }[stage];
+  return of == null || left == null ? null : { of, left };
+}
+
+function reasonsOf(typed: LossFacts['losses']): StageLost['reasons'] {
+  const byReason = Map.groupBy(typed, ({ reason }) => reason);
+  return [...byReason]
+    .map(([reason, rows]) => ({ reason, cells: sum(rows.map(({ cells }) => cells)) }))
+    .toSorted((a, b) => b.cells - a.cells);
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
