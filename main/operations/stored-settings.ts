@@ -13,6 +13,8 @@ export const DEFAULT_SETTINGS: Settings = {
   measures: 'metric',
   letterKeys: true,
   resultLetters: {},
+  people: [],
+  writer: null,
   awayDays: [],
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
   // A planning figure the person can change: common practice, no source.

@@ -9,7 +9,7 @@ interface HistoryFoldProps {
 
 /** What was changed in a batch, box or hive: when, what, and each value before and after. Folded until it is asked for. */
 export function HistoryFold({ steps, onOpen }: HistoryFoldProps) {
-  const { history } = useWords();
+  const { history, settings } = useWords();
   const days = useDays();
   const say = useSentences();
   return (
@@ -22,6 +22,7 @@ export function HistoryFold({ steps, onOpen }: HistoryFoldProps) {
             <li key={step.id}>
               <p>
                 <span className="soft small">{days.instant(step.at)}</span> <strong>{say.historyStep(step)}</strong>
+                {step.typedBy === null ? null : <span className="soft small">, {settings.typedBy(step.typedBy)}</span>}
                 {step.undone ? <span className="soft small"> ({history.takenBack})</span> : null}
               </p>
               <ul>

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { LANGUAGES } from '../kernel/language.ts';
-import { IsoDayField } from '../model/fields.ts';
+import { IsoDayField, NameField } from '../model/fields.ts';
 import { LOOK_RESULTS, type LookResult } from '../model/look.ts';
 
 /** A key the person may choose: one letter of any alphabet, or the dot. Digits stay with the number pad. */
@@ -27,6 +27,9 @@ export const Settings = z.object({
   letterKeys: z.boolean(),
   /** Keys of the typing grid that the person changed. */
   resultLetters: z.partialRecord(z.enum(LOOK_RESULTS), ResultLetterField),
+  /** Names of those who type in this workbook, and who types now; null = nobody is named. */
+  people: z.array(NameField).max(20),
+  writer: NameField.nullable(),
   /** Civil days on which the person is away, and weekdays (1 Monday to 7 Sunday) that suit. */
   awayDays: z.array(IsoDayField).max(2000),
   workWeekdays: z.array(z.int().min(1).max(7)).max(7),
@@ -41,9 +44,11 @@ export const Settings = z.object({
 export type Settings = z.infer<typeof Settings>;
 export const SaveSettings = Settings.partial();
 
-export interface SettingsRefusal {
-  readonly kind: 'result-key-twice';
-  readonly field: 'resultLetters';
-  readonly key: string;
-  readonly results: readonly [LookResult, LookResult];
-}
+export type SettingsRefusal =
+  | {
+      readonly kind: 'result-key-twice';
+      readonly field: 'resultLetters';
+      readonly key: string;
+      readonly results: readonly [LookResult, LookResult];
+    }
+  | { readonly kind: 'writer-not-listed'; readonly field: 'writer'; readonly name: string };

@@ -97,6 +97,8 @@ export interface JournalStep {
   /** The step that an undo or redo is about. */
   readonly ofStep: number | null;
   readonly words: ChangeWords;
+  /** Who typed it; null where nobody had been named. */
+  readonly typedBy: string | null;
   /** A change that is taken back at present. */
   readonly undone: boolean;
 }

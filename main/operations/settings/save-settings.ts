@@ -11,9 +11,14 @@ export function saveSettings({ workbook }: Desk, changes: z.infer<typeof SaveSet
   const twice = keyUsedTwice(changes.resultLetters ?? {});
   if (twice) return refuse({ kind: 'result-key-twice', field: 'resultLetters', ...twice });
   return workbook.change({ did: 'save-settings' }, ({ settings }) => {
+    const { people, writer } = { ...storedSettings(settings), ...changes };
+    if (changes.writer && !people?.includes(changes.writer))
+      return refuse({ kind: 'writer-not-listed', field: 'writer', name: changes.writer });
     for (const [key, value] of Object.entries(changes)) {
       if (value !== undefined) settings.put(key, value);
     }
+    // Who is no longer on the list types no longer.
+    if (writer && !people?.includes(writer)) settings.put('writer', null);
     return ok(storedSettings(settings));
   });
 }

@@ -46,6 +46,7 @@ interface StoredStep {
   readonly kind: StepKind;
   readonly ofStep: number | null;
   readonly words: string;
+  readonly typedBy: string | null;
   readonly undone: 0 | 1;
 }
 
@@ -57,7 +58,7 @@ interface StoredChange extends Omit<JournalChange, 'old' | 'new'> {
 /** The newest undo or redo about a step says whether it stands. */
 const UNDONE = `coalesce((SELECT later.kind = 'undo' FROM journal_step AS later WHERE later.of_step = step.id
   ORDER BY later.id DESC LIMIT 1), 0)`;
-const STEP = `SELECT step.id, step.at, step.kind, step.of_step AS ofStep, step.words, ${UNDONE} AS undone FROM journal_step AS step`;
+const STEP = `SELECT step.id, step.at, step.kind, step.of_step AS ofStep, step.words, step.typed_by AS typedBy, ${UNDONE} AS undone FROM journal_step AS step`;
 const CHANGE =
   'SELECT id, step_id AS stepId, table_name AS "table", row_id AS rowId, old, new FROM journal_change AS change';
 
@@ -77,7 +78,8 @@ export function journalSteps(db: BetterSqlite3.Database): JournalSteps {
     'SELECT 1 FROM journal_change WHERE step_id > coalesce((SELECT max(id) FROM journal_step), 0) LIMIT 1',
   );
   const insert = db.prepare<[string, StepKind, number | null, string]>(
-    'INSERT INTO journal_step (at, kind, of_step, words) VALUES (?, ?, ?, ?)',
+    `INSERT INTO journal_step (at, kind, of_step, words, typed_by)
+     VALUES (?, ?, ?, ?, (SELECT json_extract(value, '$') FROM setting WHERE key = 'writer'))`,
   );
   const last = db.prepare<[string, string], { readonly kept: string }>(
     'SELECT old AS kept FROM journal_change WHERE table_name = ? AND row_id = ? AND new IS NULL ORDER BY id DESC LIMIT 1',

@@ -8,6 +8,7 @@ import { Page } from '../../components/Page.tsx';
 import { goTo } from '../../components/routes.ts';
 import { SheetDrafts } from '../../components/SheetDrafts.tsx';
 import { useSheetDay } from '../../components/use-sheet-day.ts';
+import { WriterChoice } from '../../components/WriterChoice.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { LookGrid } from './LookGrid.tsx';
 
@@ -45,6 +46,7 @@ export function LookSheet({ batchId, step }: { batchId: string | null; step: str
         <div style={{ minWidth: 260 }}>
           <DayField label={sheet.day} value={typed} onChange={set} />
         </div>
+        <WriterChoice />
       </div>
       <SheetDrafts
         sheets={otherSheets('box-look', `box-look:${day}`, drafts.list ?? {}).map(dayOfSheet)}

@@ -11,6 +11,7 @@ import { FeedCaution, FeedChoice } from '../../components/FeedChoice.tsx';
 import { Page } from '../../components/Page.tsx';
 import { SheetDrafts } from '../../components/SheetDrafts.tsx';
 import { useSheetDay } from '../../components/use-sheet-day.ts';
+import { WriterChoice } from '../../components/WriterChoice.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { FeedingGrid } from './FeedingGrid.tsx';
 import { FeedSeveral } from './FeedSeveral.tsx';
@@ -68,6 +69,7 @@ export function FeedingSheet({ opensWith, several = null }: FeedingSheetProps) {
           onChange={setYardId}
         />
         <DayField label={words.day} value={typed} onChange={set} />
+        <WriterChoice />
         <FeedChoice feed={feed} ownFeed={ownName} onFeed={setFeed} onOwnFeed={setOwnName} />
       </div>
       <SheetDrafts

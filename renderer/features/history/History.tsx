@@ -64,7 +64,7 @@ export function History() {
               title: words.columns.when,
               cell: ({ at }) => <span className="nowrap">{days.instant(at)}</span>,
             },
-            { key: 'what', title: words.columns.what, head: true, cell: say.historyStep },
+            { key: 'what', title: words.columns.what, head: true, cell: (step) => <SaidStep step={step} /> },
             {
               key: 'state',
               title: words.columns.state,
@@ -84,6 +84,18 @@ export function History() {
         {turned.length > 0 ? <Button onClick={() => setTurned(turned.slice(0, -1))}>{words.newer}</Button> : null}
       </div>
     </Page>
+  );
+}
+
+/** What was done and, where somebody was named, by whom it was typed. */
+function SaidStep({ step }: { step: JournalStep }) {
+  const { settings } = useWords();
+  const say = useSentences();
+  return (
+    <>
+      {say.historyStep(step)}
+      {step.typedBy === null ? null : <span className="soft small">, {settings.typedBy(step.typedBy)}</span>}
+    </>
   );
 }
 

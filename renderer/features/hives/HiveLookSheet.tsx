@@ -8,6 +8,7 @@ import { DayField } from '../../components/DayField.tsx';
 import { Page } from '../../components/Page.tsx';
 import { SheetDrafts } from '../../components/SheetDrafts.tsx';
 import { useSheetDay } from '../../components/use-sheet-day.ts';
+import { WriterChoice } from '../../components/WriterChoice.tsx';
 import { useDays, useWords } from '../../components/words.ts';
 import { HiveLookGrid } from './HiveLookGrid.tsx';
 
@@ -34,6 +35,7 @@ export function HiveLookSheet() {
           onChange={setYardId}
         />
         <DayField label={words.sheet.day} value={typed} onChange={set} />
+        <WriterChoice />
       </div>
       <SheetDrafts sheets={waiting.map(dayOfSheet)} text={days.short} onShow={set} />
       {ready?.rows.length === 0 ? <p>{words.empty}</p> : null}

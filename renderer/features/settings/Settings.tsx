@@ -10,6 +10,7 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
 import { Methods } from './Methods.tsx';
+import { People } from './People.tsx';
 import { PlanningDays } from './PlanningDays.tsx';
 import { ResultKeys } from './ResultKeys.tsx';
 import { SafetyCopies } from './SafetyCopies.tsx';
@@ -26,6 +27,7 @@ export function Settings() {
       <div className="columns">
         <div>
           <Look settings={settings.data} />
+          <People settings={settings.data} />
           <ThisWorkbook />
         </div>
         <div>

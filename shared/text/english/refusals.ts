@@ -175,6 +175,8 @@ export const REFUSALS: Sentences<Own> = {
     `Sealed: ${cells(placed)} are in boxes already, so ${sealed} sealed cannot be. Correct the count, or take cells out of boxes first.`,
   'day-before-start': ({ field, day, start }, text) =>
     `${fieldName(field)}: ${text(day)} lies before this batch began on ${text(start)}. Type that day or a later one.`,
+  'writer-not-listed': ({ name }) =>
+    `${name} is not among those who type in this workbook. Add the name under Settings, then choose it.`,
   'result-key-twice': ({ key, results: [one, other] }) =>
     `Result keys: “${key}” cannot be both “${lookWords[one].name}” and “${lookWords[other].name}”. Give one of them another letter.`,
   'comb-needed': () => 'Comb: say whether the comb is drawn already or starts from foundation strips; the days differ.',

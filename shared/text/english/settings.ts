@@ -20,6 +20,12 @@ export const settings = {
   letterKeys: 'Single-letter keys on pages',
   letterKeysOf: { on: 'on', off: 'off' },
   letterKeysHint: 'Such as G for give on a queen’s page. The letters of the typing grids always work.',
+  people: 'Who types',
+  peopleNames: 'Names of those who type',
+  peopleHint: 'With commas between them. From then on the history says who typed each change.',
+  writer: 'Typing now',
+  nobody: 'nobody named',
+  typedBy: (name: string) => `typed by ${name}`,
   resultKeys: 'Keys for what was seen',
   resultKeysLine:
     'Pressed in the evening, ringed on the yard sheet. A sheet printed before a change shows the old letters.',

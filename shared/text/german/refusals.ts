@@ -181,6 +181,8 @@ export const REFUSALS: Translation<typeof EnglishRefusals> = {
     `Verdeckelt: ${cells(placed)} ${placed === 1 ? 'ist' : 'sind'} schon in Kästchen, also können nicht nur ${sealed} verdeckelt sein. Berichtigen Sie die Zählung, oder nehmen Sie zuerst Zellen aus den Kästchen.`,
   'day-before-start': ({ field, day, start }, text) =>
     `${fieldName(field)}: ${text(day)} liegt vor dem Beginn dieser Serie am ${text(start)}. Geben Sie diesen Tag oder einen späteren ein.`,
+  'writer-not-listed': ({ name }) =>
+    `${name} steht nicht unter denen, die in dieses Arbeitsbuch schreiben. Tragen Sie den Namen unter Einstellungen ein und wählen Sie ihn dann.`,
   'result-key-twice': ({ key, results: [one, other] }) =>
     `Ergebnistasten: „${key}“ kann nicht „${lookName(one)}“ und „${lookName(other)}“ zugleich sein. Geben Sie einem von beiden einen anderen Buchstaben.`,
   'comb-needed': () =>

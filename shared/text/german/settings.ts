@@ -24,6 +24,12 @@ export const settings: Translation<typeof english> = {
   letterKeysOf: { on: 'an', off: 'aus' },
   letterKeysHint:
     'Etwa G für Abgeben auf der Seite einer Königin. Die Buchstaben der Tabellen zum Eintragen gelten immer.',
+  people: 'Wer schreibt',
+  peopleNames: 'Namen derer, die schreiben',
+  peopleHint: 'Mit Kommas dazwischen. Von da an sagt der Verlauf, wer jede Änderung eingetragen hat.',
+  writer: 'Jetzt schreibt',
+  nobody: 'niemand genannt',
+  typedBy: (name) => `eingetragen von ${name}`,
   resultKeys: 'Tasten für das, was zu sehen war',
   resultKeysLine:
     'Am Abend getippt, auf dem Standzettel eingekreist. Ein vor einer Änderung gedruckter Zettel zeigt die alten Buchstaben.',

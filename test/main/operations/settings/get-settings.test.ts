@@ -13,6 +13,8 @@ const DEFAULTS = {
   measures: 'metric',
   letterKeys: true,
   resultLetters: {},
+  people: [],
+  writer: null,
   awayDays: [],
   workWeekdays: [1, 2, 3, 4, 5, 6, 7],
   cellsPerBuilder: 20,

@@ -41,3 +41,33 @@ test('a key is one letter or the dot: digits stay with the number pad', () => {
   expect(letter('.').success).toBe(true);
   for (const key of ['1', '', 'ab', '/', ' ']) expect(letter(key).success, key).toBe(false);
 });
+
+test('who types must be on the list of those who do, and leaves it with the name', () => {
+  const desk = aDesk();
+  expect(refusalOf(saveSettings(desk, { writer: 'Maria' }))).toEqual({
+    ...{ kind: 'writer-not-listed', field: 'writer', name: 'Maria' },
+  });
+  mustOk(saveSettings(desk, { people: ['Maria', 'Jo'], writer: 'Maria' }));
+  expect(getSettings(desk).writer).toBe('Maria');
+  expect(mustOk(saveSettings(desk, { people: ['Jo'] })).writer).toBeNull();
+});
+
+test('every change says who typed it, an undo says who took it back', () => {
+  const desk = aDesk();
+  mustOk(saveSettings(desk, { theme: 'dark' }));
+  mustOk(saveSettings(desk, { people: ['Maria', 'Jo'], writer: 'Maria' }));
+  mustOk(saveSettings(desk, { theme: 'light' }));
+  mustOk(saveSettings(desk, { writer: 'Jo' }));
+  mustOk(saveSettings(desk, { theme: 'dark' }));
+  mustOk(desk.workbook.undo());
+  expect(desk.workbook.journal.steps(null, 9).map(({ kind, typedBy }) => [kind, typedBy])).toEqual([
+    ['undo', 'Jo'],
+    ...[
+      ['change', 'Jo'],
+      ['change', 'Jo'],
+    ],
+    ['change', 'Maria'],
+    ['change', 'Maria'],
+    ['change', null],
+  ]);
+});

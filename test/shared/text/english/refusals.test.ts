@@ -105,6 +105,7 @@ const ONE_OF_EACH: { readonly [Kind in Own['kind']]: Extract<Own, { kind: Kind }
     key: 'L',
     results: ['laying', 'virgin'],
   },
+  'writer-not-listed': { kind: 'writer-not-listed', field: 'writer', name: 'Maria' },
   'no-cells-planned': { kind: 'no-cells-planned' },
   'wish-missing': { kind: 'wish-missing', field: 'wishId' },
   'queen-promised': { kind: 'queen-promised', field: 'promisedTo', queen: '26-004', to: 'Ines' },
