@@ -13,7 +13,7 @@ export const group = t.router;
 type Answer<Value> = Result<Value, Refusal> | Promise<Result<Value, Refusal>>;
 
 /** A question to the open workbook that needs no input: plain data comes back. */
-export const plainQuery = <Output>(answer: (desk: Desk) => Output) =>
+export const plainQuery = <Output>(answer: (desk: Desk) => Output | Promise<Output>) =>
   t.procedure.query(({ ctx }) => answer(openDesk(ctx)));
 
 /** A question to the open workbook: plain data comes back. */

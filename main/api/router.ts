@@ -191,6 +191,7 @@ import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.t
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
 import { getLosses } from '../operations/season/get-losses.ts';
 import { getPlanForm } from '../operations/season/get-plan-form.ts';
+import { getQueensToCome } from '../operations/season/get-queens-to-come.ts';
 import { getSeasonPlan } from '../operations/season/get-season-plan.ts';
 import { listComparedBatches } from '../operations/season/list-compared-batches.ts';
 import { previewDrawn } from '../operations/season/preview-drawn.ts';
@@ -316,6 +317,7 @@ export const appRouter = group({
     compareStage: query(CompareStage, compareStage),
     getBatchesToSettle: query(CompareStage, getBatchesToSettle),
     getLosses: query(CompareSeason, getLosses),
+    getQueensToCome: plainQuery(getQueensToCome),
     getPlanForm: plainQuery(getPlanForm),
     getSeasonPlan: plainQuery(getSeasonPlan),
     saveWish: command(SaveWish, saveWish),

@@ -103,7 +103,7 @@ export interface BatchExpectation {
     readonly worse: BarCount;
   } | null;
   readonly toCome: {
-    readonly from: 'given' | 'taken' | 'sealed' | 'placed';
+    readonly from: 'planned' | 'given' | 'taken' | 'sealed' | 'placed';
     readonly of: number;
     readonly proved: ExpectedCount;
   } | null;

@@ -40,4 +40,14 @@ export interface SeasonPlan {
   readonly dronesMatureFrom: IsoDay | null;
 }
 
+/** Proved queens that may still come from all batches that run or are planned, practice left out. */
+export interface QueensToCome {
+  /** null = no batch of which anything can be said. About 9 times in 10 between lower and upper. */
+  readonly proved: { readonly mean: number; readonly lower: number; readonly upper: number } | null;
+  /** How many batches that rests on. */
+  readonly batches: number;
+  /** Neither counted nor planned in cells. */
+  readonly notReckoned: readonly { readonly id: string; readonly code: string }[];
+}
+
 export type WishRefusal = { readonly kind: 'wish-missing'; readonly field: 'wishId' };

@@ -151,6 +151,19 @@ test('why cells were lost is said stage by stage, never more than were lost, and
   expect(house().problems).toEqual([]);
 }, 60_000);
 
+test('the plan says in one line what is wanted and what may still come from the batches that are on', async () => {
+  const { page } = house();
+  await show(page, '/season?tab=plan');
+  await page
+    .getByText(/^Wanted: 11\. Still to come from \d batches: about \d+ proved queens \(\d+ to \d+, as if/)
+    .waitFor();
+  await page.getByLabel('Laying queens').fill('2');
+  await page.getByLabel('By when').fill('20 Jul');
+  await page.getByRole('button', { name: 'Write the wish down' }).press('Enter');
+  await page.getByText(/^Wanted: 13\. Still to come from/).waitFor();
+  expect(house().problems).toEqual([]);
+}, 60_000);
+
 test('a batch with nothing open is closed with its lesson, stands among the closed ones, and is opened again', async () => {
   const { page } = house();
   await show(page, '/batches');

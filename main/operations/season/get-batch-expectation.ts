@@ -35,24 +35,29 @@ export async function getBatchExpectation(
       return { stage, of: count.of, came: count.successes, expected, standing, batches: other.batches };
     }),
   );
-  const way = batch.closedOn === null ? wayAhead(tally) : null;
   return {
     stages: stages.filter((stage) => stage !== null),
     bars: barsThatDiffer(tables, batch),
-    toCome: way && {
-      from: way.from,
-      of: way.of,
-      proved: expectedCount(
-        await desk.reckon('expect', {
-          of: way.enters,
-          stages: others
-            .slice(way.firstStage)
-            .map(({ ahead }, index) => ({ ...ahead, joining: way.joining[index] ?? 0 })),
-          already: way.already,
-        }),
-      ),
-    },
+    toCome: await queensToCome(desk, batch, tally.proved),
   };
+}
+
+/**
+ * The proved queens that what is counted of a batch, or else what is planned for it, may still bring; null where nothing
+ * is known of it or nothing is open any more.
+ * @param already proved before, and counted in.
+ */
+export async function queensToCome(desk: Desk, batch: Batch, already: number): Promise<BatchExpectation['toCome']> {
+  const way = batch.closedOn === null ? wayAhead(tallyOf(desk.workbook.tables, batch), batch.cellsPlanned) : null;
+  if (way === null) return null;
+  const stages = WEIGHED_STAGES.slice(way.firstStage).map((stage, index) => ({
+    ...othersAt(desk, batch, stage).ahead,
+    joining: way.joining[index] ?? 0,
+  }));
+  const proved = expectedCount(
+    await desk.reckon('expect', { of: way.enters, stages, already: way.counts ? already : 0 }),
+  );
+  return { from: way.from, of: way.of, proved };
 }
 
 /** Other batches of the same method, among all methods; practice left out, and never the batch itself. */
@@ -95,18 +100,20 @@ interface WayAhead {
   readonly enters: number;
   readonly firstStage: number;
   readonly joining: readonly number[];
-  readonly already: number;
+  /** Queens of it are proved, or may be: they are counted in. */
+  readonly counts: boolean;
 }
 
 /** From where the batch goes on, by its last count; null when all is known or nothing is. */
-function wayAhead(tally: BatchTally): WayAhead | null {
+function wayAhead(tally: BatchTally, planned: number | null): WayAhead | null {
   const from = (name: WayAhead['from'], of: number | null, firstStage: number): WayAhead | null =>
-    of ? { from: name, of, enters: of, firstStage, joining: [], already: 0 } : null;
+    of ? { from: name, of, enters: of, firstStage, joining: [], counts: false } : null;
   if (tally.placed === 0)
     return (
       from('sealed', tally.sealed, 2) ??
       from('taken', tally.sealed === 0 ? 0 : tally.enteredSealing, 1) ??
-      from('given', tally.taken === null ? tally.given : 0, 0)
+      from('given', tally.taken === null ? tally.given : 0, 0) ??
+      from('planned', tally.given === null && tally.taken === null && tally.sealed === null ? planned : 0, 0)
     );
   const unknown = tally.placed - tally.emergenceKnown;
   const waiting = tally.emerged - tally.matingKnown;
@@ -117,6 +124,6 @@ function wayAhead(tally: BatchTally): WayAhead | null {
     enters: unknown,
     firstStage: 2,
     joining: [0, waiting],
-    already: tally.proved,
+    counts: true,
   };
 }

@@ -1,30 +1,28 @@
-import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { CalendarLine, CalendarPreview } from '../../../shared/contract/files.ts';
 import { CALENDAR_ALARMS, type CalendarAlarm } from '../../../shared/model/calendar-export.ts';
 import { ask } from '../../client/client.ts';
-import { useAnswer, useChange } from '../../client/hooks.ts';
+import { useAnswer } from '../../client/hooks.ts';
 import { saveMade } from '../../client/made-files.ts';
-import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { DataTable } from '../../components/DataTable.tsx';
 import type { Column } from '../../components/PlainTable.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useDays, useWords } from '../../components/words.ts';
+import { MakeActs } from './MakeActs.tsx';
+import { useMaking } from './use-making.ts';
 
 /** The calendar file of one batch or all, and what of it the phone does not know yet. */
 export function CalendarFile() {
   const { calendarFile: words } = useWords();
   const [batchId, setBatchId] = useState('');
   const [alarm, setAlarm] = useState<CalendarAlarm | null>(null);
-  const [outcome, setOutcome] = useState<string | null>(null);
   const choice = { batchId: batchId || null, alarm };
   const preview = useAnswer(['calendar-file', choice], () => ask.files.previewCalendar.query(choice));
-  const make = useChange(ask.files.exportCalendar.mutate);
-  const save = async () => {
-    const file = await make.run(choice);
-    if (file) setOutcome((await saveMade(file, words)) ?? words.made(file.events));
-  };
+  const making = useMaking(
+    ask.files.exportCalendar.mutate,
+    async (file) => (await saveMade(file, words)) ?? words.made(file.events),
+  );
   const batches = (preview.data?.batches ?? []).map(({ id, code }) => ({ value: id, text: code }));
   return (
     <Section title={words.title}>
@@ -45,17 +43,7 @@ export function CalendarFile() {
           />
         </div>
         {preview.data ? <WhatIsStale preview={preview.data} /> : null}
-        <div className="acts">
-          <Button variant="contained" disabled={make.state.busy} onClick={() => void save()}>
-            {words.save}
-          </Button>
-        </div>
-        {outcome ? (
-          <p className="line-good" role="status">
-            {outcome}
-          </p>
-        ) : null}
-        <ChangeLines {...make.state} ownFields={[]} />
+        <MakeActs label={words.save} making={making} onMake={() => void making.run(choice)} />
       </div>
     </Section>
   );

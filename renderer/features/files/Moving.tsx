@@ -1,11 +1,12 @@
-import { Button } from '@mui/material';
 import { useState } from 'react';
 import { ask } from '../../client/client.ts';
-import { useAnswer, useChange } from '../../client/hooks.ts';
-import { ChangeLines, useProblemOf } from '../../components/ChangeLines.tsx';
+import { useAnswer } from '../../client/hooks.ts';
+import { useProblemOf } from '../../components/ChangeLines.tsx';
 import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { useWords } from '../../components/words.ts';
+import { MakeActs } from './MakeActs.tsx';
+import { useMaking } from './use-making.ts';
 
 /** Everything in one file, for another computer. */
 export function Moving() {
@@ -26,29 +27,14 @@ export function Moving() {
 function Pack({ usualFolder }: { usualFolder: string }) {
   const { moving: words } = useWords();
   const [folder, setFolder] = useState(usualFolder);
-  const [outcome, setOutcome] = useState<string | null>(null);
-  const pack = useChange(ask.workbook.packWorkbook.mutate);
-  const problem = useProblemOf(pack.state.refusal);
-  const make = async () => {
-    setOutcome(null);
-    const packed = await pack.run({ folder: folder.trim() === '' || folder === usualFolder ? null : folder });
-    if (packed) setOutcome(words.made(packed.file, packed.copies));
-  };
+  const making = useMaking(ask.workbook.packWorkbook.mutate, ({ file, copies }) => words.made(file, copies));
+  const problem = useProblemOf(making.state.refusal);
+  const make = () => making.run({ folder: folder.trim() === '' || folder === usualFolder ? null : folder });
   return (
     <div className="stack">
       <p className="soft">{words.explain}</p>
       <TextField label={words.folder} value={folder} onChange={setFolder} problem={problem('folder')} />
-      <div className="acts">
-        <Button variant="contained" disabled={pack.state.busy} onClick={() => void make()}>
-          {words.make}
-        </Button>
-      </div>
-      {outcome ? (
-        <p className="line-good" role="status">
-          {outcome}
-        </p>
-      ) : null}
-      <ChangeLines {...pack.state} ownFields={['folder']} />
+      <MakeActs label={words.make} making={making} onMake={() => void make()} ownFields={['folder']} />
     </div>
   );
 }

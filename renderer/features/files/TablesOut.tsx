@@ -1,14 +1,13 @@
-import { Button } from '@mui/material';
 import { useState } from 'react';
 import type { ExportTables } from '../../../shared/contract/exchange.ts';
 import { TABLE_KEYS } from '../../../shared/model/table-key.ts';
 import { ask } from '../../client/client.ts';
-import { useChange } from '../../client/hooks.ts';
 import { saveMade } from '../../client/made-files.ts';
-import { ChangeLines } from '../../components/ChangeLines.tsx';
 import { ChoiceField } from '../../components/ChoiceField.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
+import { MakeActs } from './MakeActs.tsx';
+import { useMaking } from './use-making.ts';
 
 const FORMATS = ['xlsx', 'csv', 'json', 'schema'] as const;
 const SEPARATORS = ['comma', 'semicolon'] as const;
@@ -22,12 +21,10 @@ export function TablesOut() {
     separator: localSeparator(),
     mark: true,
   });
-  const [outcome, setOutcome] = useState<string | null>(null);
-  const make = useChange(ask.files.exportTables.mutate);
-  const save = async () => {
-    const file = await make.run(choice);
-    if (file) setOutcome((await saveMade(file, words)) ?? words.rows(file.rows));
-  };
+  const making = useMaking(
+    ask.files.exportTables.mutate,
+    async (file) => (await saveMade(file, words)) ?? words.rows(file.rows),
+  );
   return (
     <Section title={words.title}>
       <div className="stack">
@@ -39,17 +36,7 @@ export function TablesOut() {
           onChange={(format) => setChoice({ ...choice, format })}
         />
         {choice.format === 'csv' ? <CsvChoices choice={choice} setChoice={setChoice} /> : null}
-        <div className="acts">
-          <Button variant="contained" disabled={make.state.busy} onClick={() => void save()}>
-            {words.save}
-          </Button>
-        </div>
-        {outcome ? (
-          <p className="line-good" role="status">
-            {outcome}
-          </p>
-        ) : null}
-        <ChangeLines {...make.state} ownFields={[]} />
+        <MakeActs label={words.save} making={making} onMake={() => void making.run(choice)} />
       </div>
     </Section>
   );

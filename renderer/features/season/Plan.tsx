@@ -12,9 +12,41 @@ export function Plan() {
   if (!answer.data) return null;
   return (
     <>
+      <ToCome plan={answer.data} />
       <Weeks plan={answer.data} />
       <Wishes plan={answer.data} />
     </>
+  );
+}
+
+/** What is wanted against what is still to come, in one line. */
+function ToCome({ plan }: { plan: SeasonPlan }) {
+  const { planPage: words } = useWords().season;
+  const answer = useAnswer(['queens-to-come'], ({ signal }) => ask.season.getQueensToCome.query(undefined, { signal }));
+  if (!answer.data || plan.weeks.length === 0) return null;
+  const { proved, batches, notReckoned } = answer.data;
+  const wanted = plan.wishes.reduce((sum, wish) => sum + wish.open, 0);
+  return (
+    <p style={{ marginBottom: 18 }}>
+      <strong>
+        {proved
+          ? words.toComeLine(wanted, Math.round(proved.mean), proved.lower, proved.upper, batches)
+          : words.toComeNone(wanted)}
+      </strong>
+      {notReckoned.length > 0 ? (
+        <>
+          {' '}
+          {words.without}{' '}
+          {notReckoned.map(({ id, code }, index) => (
+            <span key={id}>
+              {index > 0 ? ', ' : ''}
+              <a href={`#/batches/${id}`}>{code}</a>
+            </span>
+          ))}
+          .
+        </>
+      ) : null}
+    </p>
   );
 }
 

@@ -96,6 +96,7 @@ export const forecast = {
       sealing: (n: number, came: number, of: number) => `bar ${n}: ${came} of ${of} sealed`,
     },
     toCome: {
+      planned: (of: number) => `If ${of} larvae are given, as planned`,
       given: (of: number) => `From ${of} larvae given`,
       taken: (of: number) => `From ${of} cells taken`,
       sealed: (of: number) => `From ${of} sealed cells, if each gets a box`,

@@ -99,6 +99,7 @@ export const forecast: Translation<typeof english> = {
       sealing: (n: number, came: number, of: number) => `Leiste ${n}: ${came} von ${of} verdeckelt`,
     },
     toCome: {
+      planned: (of: number) => `Wenn ${of} Larven gegeben werden, wie geplant`,
       given: (of: number) => `Aus ${of} gegebenen Larven`,
       taken: (of: number) => `Aus ${of} angenommenen Zellen`,
       sealed: (of: number) => `Aus ${of} verdeckelten Zellen, wenn jede ein Kästchen bekommt`,
