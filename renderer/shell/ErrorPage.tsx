@@ -1,26 +1,17 @@
 import { Component, type ReactNode } from 'react';
-import { WordingContext } from '../components/words.ts';
+import { FailedPage } from './FailedPage.tsx';
 
 /** Keeps one failing page from taking the program with it; what was typed and saved is in the workbook. */
-export class ErrorPage extends Component<{ readonly children: ReactNode }, { readonly failed: boolean }> {
-  static override contextType = WordingContext;
-  declare context: React.ContextType<typeof WordingContext>;
-  override state = { failed: false };
+export class ErrorPage extends Component<{ readonly children: ReactNode }, { readonly failed: unknown }> {
+  override state = { failed: null };
 
-  static getDerivedStateFromError() {
-    return { failed: true };
+  static getDerivedStateFromError(error: unknown) {
+    return { failed: error ?? 'unknown' };
   }
 
   override render() {
-    if (!this.state.failed) return this.props.children;
-    const { words } = this.context;
-    return (
-      <div className="empty" role="alert">
-        <p>{words.frame.pageFailed}</p>
-        <button type="button" className="control" onClick={() => this.setState({ failed: false })}>
-          {words.frame.reloadPage}
-        </button>
-      </div>
-    );
+    const { failed } = this.state;
+    if (failed === null) return this.props.children;
+    return <FailedPage error={failed} onAgain={() => this.setState({ failed: null })} />;
   }
 }

@@ -34,8 +34,16 @@ export const frame = {
   practice: 'Practice workbook',
   leaveDemo: 'Leave the demo',
   loading: 'One moment…',
-  pageFailed: 'This page failed. What you typed and saved is in the workbook.',
+  pageFailed: 'This page failed',
+  typingIsSaved: 'What you typed and saved is in the workbook.',
   reloadPage: 'Show the page again',
+  saveReport: 'Save a report',
+  reportKept: {
+    saved: (path: string) => `Saved as ${path}.`,
+    notSaved: 'The report could not be written there. Choose another folder.',
+    downloaded: 'The report is in your downloads.',
+  },
+  reportSays: 'The report says which page failed and why. Give it to whoever looks after the program.',
   partFailed:
     'This part of the program could not be loaded. Nothing was changed, and what you typed is still here. If trying once more does not help, load the page anew.',
   tryAgain: 'Try once more',

@@ -34,8 +34,17 @@ export const frame: Translation<typeof english> = {
   practice: 'Übungsbuch',
   leaveDemo: 'Vorführung verlassen',
   loading: 'Einen Moment …',
-  pageFailed: 'Diese Seite ist gescheitert. Was Sie eingegeben und gespeichert haben, steht im Arbeitsbuch.',
+  pageFailed: 'Diese Seite ist gescheitert',
+  typingIsSaved: 'Was Sie eingegeben und gespeichert haben, steht im Arbeitsbuch.',
   reloadPage: 'Seite neu zeigen',
+  saveReport: 'Bericht speichern',
+  reportKept: {
+    saved: (path) => `Gespeichert als ${path}.`,
+    notSaved: 'Der Bericht konnte dort nicht geschrieben werden. Wählen Sie einen anderen Ordner.',
+    downloaded: 'Der Bericht liegt in Ihren Downloads.',
+  },
+  reportSays:
+    'Der Bericht sagt, welche Seite gescheitert ist und warum. Geben Sie ihn denen, die sich um das Programm kümmern.',
   partFailed:
     'Dieser Teil des Programms ließ sich nicht laden. Nichts wurde geändert, und was Sie eingetippt haben, steht noch da. Hilft ein neuer Versuch nicht, dann laden Sie die Seite neu.',
   tryAgain: 'Noch einmal versuchen',
