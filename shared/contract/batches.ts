@@ -181,9 +181,26 @@ export interface BatchDetail extends BatchLine {
   readonly losses: readonly LossLine[];
   /** Codes of the boxes that hold nothing, in walking order. */
   readonly freeBoxes: readonly string[];
+  readonly spread: BatchSpread;
   readonly labelsPrintedOn: IsoDay | null;
   /** Mating flights so far; null before the first ones. */
   readonly flight: FlightView | null;
+}
+
+/** Before cells go into boxes: how many to keep in hand, and where those of each mother stand by now. */
+export interface BatchSpread {
+  /** Sealed cells to keep for boxes that fail; null where none were counted. */
+  readonly spare: { readonly from: number; readonly to: number } | null;
+  /** Code of the hive this batch's larvae came from. */
+  readonly mother: string | null;
+  /** Yards with a free box, or with a box that holds a cell or its queen; the null one has no name. */
+  readonly yards: readonly {
+    readonly yard: string | null;
+    readonly freeBoxes: number;
+    readonly mothers: readonly { readonly mother: string | null; readonly cells: number }[];
+  }[];
+  /** The one yard in which everything of this mother stands, where there is another one. */
+  readonly allIn: string | null;
 }
 
 /** What the start form offers before anything is typed. */

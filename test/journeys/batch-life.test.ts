@@ -270,6 +270,21 @@ test('the address of a box that is not there says so, and leads to the boxes', a
   expect(house().problems).toEqual([]);
 }, 60_000);
 
+test('before cells go into boxes, the page says how many to keep in hand and where those of each mother stand', async () => {
+  const { page } = house();
+  const batches = (await ask(page, 'query', 'batches.listBatches')) as readonly { id: string; code: string }[];
+  await show(page, `/batches/${batches.find(({ code }) => code === '26-03')?.id}`);
+  await page.getByText('Keep 2 to 3 cells in hand for boxes that fail (10 to 20 of a hundred).').waitFor();
+  const spread = page.getByRole('list', { name: 'Where the cells of each mother stand' }).getByRole('listitem');
+  await expect
+    .poll(() => spread.allInnerTexts())
+    .toEqual([
+      'Mill meadow: 0 boxes free; in boxes now: 8 from H07',
+      'Orchard: 2 boxes free; in boxes now: 14 from H03',
+    ]);
+  await page.getByText(/^All that is in boxes from H07 stands at Mill meadow\./).waitFor();
+}, 60_000);
+
 test('in German the timetable with its buttons and all four counts of a bar are in sight side by side', async () => {
   const { page } = house();
   await choose(page, { ...PLAIN, language: 'de' });

@@ -1,6 +1,9 @@
-import type { BarRow, BatchDetail, PlacementRow } from '../../../shared/contract/batches.ts';
+import type { BarRow, BatchDetail, BatchSpread, PlacementRow } from '../../../shared/contract/batches.ts';
 import { compareCodes } from '../../../shared/kernel/box-codes.ts';
+import type { Id } from '../../../shared/kernel/id.ts';
 import type { Batch, CountedStage } from '../../../shared/model/batch.ts';
+import type { MatingBox } from '../../../shared/model/mating-box.ts';
+import { cellSpread, spareCells } from '../../engine/boxes/cell-spread.ts';
 import { lossesByReason } from '../../engine/yield/losses-by-reason.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { copyOf, timetableOf, timetableView } from '../batch-calendar.ts';
@@ -16,6 +19,7 @@ export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch:
   const drops = new Map(tables.stepDrops.where({ batchId: batch.id }).map((drop) => [drop.step, drop.reason]));
   const timetable = timetableOf(tables, batch);
   const placements = tables.placements.where({ batchId: batch.id });
+  const free = freeBoxes(tables);
   return {
     ...batchLine(tables, batch, today),
     batch,
@@ -42,7 +46,8 @@ export function readBatch({ today }: Pick<Desk, 'today'>, tables: Tables, batch:
     }),
     losses: lossesByReason([lossFacts(tables, batch.id)]),
     observations: tables.observations.where({ batchId: batch.id }),
-    freeBoxes: freeBoxes(tables),
+    freeBoxes: free.map(({ code }) => code),
+    spread: spreadOf(tables, batch, free),
     labelsPrintedOn: labelsPrintedOn(
       tables,
       placements.map((placement) => placement.id),
@@ -71,13 +76,25 @@ function barRows(tables: Tables, batch: Batch): readonly BarRow[] {
     });
 }
 
-function freeBoxes(tables: Tables): readonly string[] {
+function freeBoxes(tables: Tables): readonly MatingBox[] {
   const held = new Set(tables.placements.where({ endedOn: null }).map((placement) => placement.boxId));
   return tables.boxes
     .where({ retiredOn: null })
     .filter((box) => !held.has(box.id))
-    .toSorted((a, b) => a.walkOrder - b.walkOrder || compareCodes(a.code, b.code))
-    .map(({ code }) => code);
+    .toSorted((a, b) => a.walkOrder - b.walkOrder || compareCodes(a.code, b.code));
+}
+
+function spreadOf(tables: Tables, batch: Batch, free: readonly MatingBox[]): BatchSpread {
+  const yardOf = ({ yardId }: MatingBox) => (yardId === null ? null : (tables.yards.get(yardId)?.name ?? null));
+  const motherOf = (breederId: Id | null) =>
+    breederId === null ? null : (tables.colonies.get(breederId)?.code ?? null);
+  const boxed = tables.placements.where({ endedOn: null }).flatMap(({ boxId, batchId }) => {
+    const [box, from] = [tables.boxes.get(boxId), tables.batches.get(batchId)];
+    return box && from ? [{ mother: motherOf(from.breederId), yard: yardOf(box) }] : [];
+  });
+  const mother = motherOf(batch.breederId);
+  const spare = spareCells(tables.tallies.get(batch.id)?.sealed ?? null);
+  return { mother, spare, ...cellSpread(mother, boxed, free.map(yardOf)) };
 }
 
 function labelsPrintedOn(tables: Tables, placementIds: readonly string[]): string | null {

@@ -87,6 +87,7 @@ function PlaceForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
   };
   return (
     <form className="stack" style={{ marginTop: 14 }} onSubmit={(event) => void submit(event)}>
+      <SpreadLines spread={batch.spread} />
       <div className="row">
         <div style={{ flex: '1 1 200px' }}>
           <TextField
@@ -116,5 +117,29 @@ function PlaceForm({ batch, focus }: { batch: BatchDetail; focus: boolean }) {
       </div>
       <ChangeLines {...place.state} ownFields={['boxes', 'placedOn']} />
     </form>
+  );
+}
+
+/** How many cells to keep in hand and, where boxes stand in more than one yard, where the cells of each mother are. */
+function SpreadLines({ spread: { spare, mother, yards, allIn } }: { spread: BatchDetail['spread'] }) {
+  const { one } = useWords().batches;
+  return (
+    <>
+      {spare ? <p className="soft">{one.keepSpare(spare.from, spare.to)}</p> : null}
+      {yards.length > 1 ? (
+        <ul className="soft" aria-label={one.spread}>
+          {yards.map(({ yard, freeBoxes, mothers }) => (
+            <li key={yard}>
+              {one.spreadYard(
+                yard ?? one.noYard,
+                freeBoxes,
+                mothers.map((of) => one.spreadMother(of.mother ?? one.noMother, of.cells)).join(', '),
+              )}
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      {allIn && mother ? <p className="line-notice">{one.allInOneYard(mother, allIn)}</p> : null}
+    </>
   );
 }

@@ -28,7 +28,12 @@ export function BatchPage({ batchId, open }: { batchId: string; open: string | n
   const words = useWords();
   const { one } = words.batches;
   const answer = useAnswer(['batch', batchId], () => ask.batches.getBatch.query({ batchId }));
-  if (answer.data === null) return <Page title={words.batches.title}>{one.gone}</Page>;
+  if (answer.data === null)
+    return (
+      <Page lead={<a href="#/batches">{words.batches.title}</a>} title={words.batches.title}>
+        {one.gone}
+      </Page>
+    );
   if (!answer.data) return <Page title="…">{null}</Page>;
   const batch = answer.data;
   return (

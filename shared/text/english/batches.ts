@@ -1,3 +1,5 @@
+const cellsOf = (n: number): string => (n === 1 ? '1 cell' : `${n} cells`);
+
 export const batches = {
   title: 'Batches',
   start: 'Start a batch',
@@ -115,6 +117,16 @@ export const batches = {
     placeCells: 'Put cells in boxes',
     placeBoxes: 'Boxes',
     placeHint: 'K01-K18, or K01, K03, K07',
+    keepSpare: (from: number, to: number) =>
+      `Keep ${from === to ? cellsOf(from) : `${from} to ${cellsOf(to)}`} in hand for boxes that fail (10 to 20 of a hundred).`,
+    spread: 'Where the cells of each mother stand',
+    spreadYard: (yard: string, free: number, mothers: string) =>
+      `${yard}: ${free === 1 ? '1 box' : `${free} boxes`} free; ${mothers === '' ? 'no cell or queen in a box' : `in boxes now: ${mothers}`}`,
+    spreadMother: (mother: string, cells: number) => `${cells} from ${mother}`,
+    noYard: 'no yard named',
+    noMother: 'a mother not named',
+    allInOneYard: (mother: string, yard: string) =>
+      `All that is in boxes from ${mother} stands at ${yard}. With some of it in another yard, one bad week there cannot take it all.`,
     freeNow: (boxes: string) => `Free now: ${boxes}`,
     placeDay: 'Put in on',
     placed: (n: number) => (n === 1 ? '1 cell put in a box.' : `${n} cells put in boxes.`),

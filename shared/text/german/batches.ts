@@ -1,6 +1,8 @@
 import type { batches as english } from '../english/batches.ts';
 import type { Translation } from '../translation.ts';
 
+const cellsOf = (n: number): string => (n === 1 ? '1 Zelle' : `${n} Zellen`);
+
 export const batches: Translation<typeof english> = {
   title: 'Serien',
   start: 'Serie beginnen',
@@ -120,6 +122,16 @@ export const batches: Translation<typeof english> = {
     placeCells: 'Zellen in Kästchen setzen',
     placeBoxes: 'Kästchen',
     placeHint: 'K01-K18, oder K01, K03, K07',
+    keepSpare: (from: number, to: number) =>
+      `Behalten Sie ${from === to ? cellsOf(from) : `${from} bis ${cellsOf(to)}`} zurück für Kästchen, in denen es misslingt (10 bis 20 von hundert).`,
+    spread: 'Wo die Zellen jeder Mutter stehen',
+    spreadYard: (yard: string, free: number, mothers: string) =>
+      `${yard}: ${free} Kästchen frei; ${mothers === '' ? 'keine Zelle oder Königin in einem Kästchen' : `jetzt in Kästchen: ${mothers}`}`,
+    spreadMother: (mother: string, cells: number) => `${cells} von ${mother}`,
+    noYard: 'kein Stand genannt',
+    noMother: 'einer nicht genannten Mutter',
+    allInOneYard: (mother: string, yard: string) =>
+      `Alles, was von ${mother} in Kästchen ist, steht am Stand ${yard}. Steht ein Teil anderswo, kann eine schlechte Woche dort nicht alles nehmen.`,
     freeNow: (boxes: string) => `Jetzt frei: ${boxes}`,
     placeDay: 'Eingesetzt am',
     placed: (n: number) => (n === 1 ? '1 Zelle in ein Kästchen gesetzt.' : `${n} Zellen in Kästchen gesetzt.`),
