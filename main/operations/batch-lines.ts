@@ -49,6 +49,7 @@ export function batchLine(tables: Tables, batch: Batch, today: Day): BatchLine {
       latest: isoOfDay(emergence.latest),
     },
     state,
+    begins: state === 'planned' ? { step: batch.anchorStep, on: batch.anchorOn } : null,
     practice: batch.practice,
     closedOn: batch.closedOn,
     lesson: batch.lesson,

@@ -5,7 +5,7 @@ import { CellsField, IdField, IsoDayField, NoteField } from '../model/fields.ts'
 import { Loss, type LossReason, type LossStage, MOST_LOST } from '../model/loss.ts';
 import type { BuilderType, Method } from '../model/method.ts';
 import { Observation } from '../model/observation.ts';
-import { STEPS } from '../model/step.ts';
+import { STEPS, type Step } from '../model/step.ts';
 import type { BatchTally } from '../model/tally.ts';
 import type { Notice } from './refusal.ts';
 import type { TimetableView } from './timetable.ts';
@@ -100,6 +100,8 @@ export interface BatchLine {
   readonly larvaeGivenOn: IsoDay;
   readonly emergence: TimetableView['emergence'];
   readonly state: 'planned' | 'running' | 'closed';
+  /** The step that a planned batch is reckoned from, and its day: another day moves the whole of it. null once begun. */
+  readonly begins: { readonly step: Step; readonly on: IsoDay } | null;
   readonly practice: boolean;
   /** null also where its calendar has run out and nobody closed it. */
   readonly closedOn: IsoDay | null;

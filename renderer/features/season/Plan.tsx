@@ -23,7 +23,9 @@ export function Plan() {
 function ToCome({ plan }: { plan: SeasonPlan }) {
   const { planPage: words } = useWords().season;
   const answer = useAnswer(['queens-to-come'], ({ signal }) => ask.season.getQueensToCome.query(undefined, { signal }));
-  if (!answer.data || plan.weeks.length === 0) return null;
+  if (plan.weeks.length === 0) return null;
+  // Its place is kept while it is reckoned, so that nothing below it jumps.
+  if (!answer.data) return <p style={{ marginBottom: 18 }}>{'\u00a0'}</p>;
   const { proved, batches, notReckoned } = answer.data;
   const wanted = plan.wishes.reduce((sum, wish) => sum + wish.open, 0);
   return (

@@ -7,6 +7,7 @@ import { SeasonStrip, type StripAxis } from '../../charts/SeasonStrip.tsx';
 import { ask } from '../../client/client.ts';
 import { useAnswer } from '../../client/hooks.ts';
 import { useDays, useWords } from '../../components/words.ts';
+import { PlannedName } from './PlannedName.tsx';
 import { awayIn, axisOf, dronesIn, openLines } from './plan-layout.ts';
 
 /** A week that begins on another day than Monday has the ISO number of its middle. */
@@ -118,7 +119,11 @@ function BatchStrip({ line, axis, weeks }: BatchStripProps) {
   return (
     <tr>
       <th scope="row">
-        <a href={`#/batches/${line.id}`}>{line.code}</a>
+        {line.begins ? (
+          <PlannedName line={line} begins={line.begins} />
+        ) : (
+          <a href={`#/batches/${line.id}`}>{line.code}</a>
+        )}
         <br />
         <span className="soft small">{line.methodName ?? methods[line.method].name}</span>
       </th>

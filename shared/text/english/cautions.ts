@@ -72,6 +72,7 @@ export const help = {
       'Enter, Space, S, P',
       'on a job of Today (Tab goes there): open, done today, put off, print what belongs to it; Up and Down go to the next job; Settings can switch the letters off',
     ],
+    ['Shift+Left, Shift+Right, M', 'on a planned batch of the season’s plan: a day earlier, a day later, another day'],
     ['Alt+Left, Alt+Right', 'back and forward'],
     ['F1', 'this page'],
   ],

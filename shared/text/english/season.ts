@@ -169,6 +169,8 @@ export const season = {
     wishesEmpty: 'No wish is written down.',
     wishesLine: (wanted: number, proved: number, laying: number) =>
       `Still wanted: ${wanted}. In boxes now: ${proved} proved, ${laying} laying and not proved yet.`,
+    move: 'Move',
+    moveRead: (batch: string) => `Move ${batch}`,
     toComeLine: (wanted: number, mean: number, lower: number, upper: number, batches: number) =>
       `Wanted: ${wanted}. Still to come from ${batches === 1 ? '1 batch' : `${batches} batches`}: about ${mean} proved queens (${lower} to ${upper}, as if all went badly or all went well).`,
     toComeNone: (wanted: number) => `Wanted: ${wanted}. No batch is on that could still bring queens.`,

@@ -86,6 +86,10 @@ export const help: Translation<typeof EnglishHelp> = {
       'Eingabe, Leertaste, S, P',
       'auf einer Arbeit von Heute (Tab geht dorthin): öffnen, heute erledigt, verschieben, drucken, was dazugehört; Pfeil auf und ab gehen zur nächsten; die Buchstaben sind in den Einstellungen abzuschalten',
     ],
+    [
+      'Umschalt+Links, Umschalt+Rechts, M',
+      'auf einer geplanten Serie im Saisonplan: einen Tag früher, einen Tag später, ein anderer Tag',
+    ],
     ['Alt+Links, Alt+Rechts', 'zurück und vor'],
     ['F1', 'diese Seite'],
   ],

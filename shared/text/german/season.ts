@@ -171,6 +171,8 @@ export const season: Translation<typeof english> = {
     wishesEmpty: 'Kein Wunsch ist aufgeschrieben.',
     wishesLine: (wanted: number, proved: number, laying: number) =>
       `Noch gewünscht: ${wanted}. Jetzt in Kästchen: ${proved} erwiesen, ${laying} in Eilage und noch nicht erwiesen.`,
+    move: 'Verschieben',
+    moveRead: (batch: string) => `${batch} verschieben`,
     toComeLine: (wanted: number, mean: number, lower: number, upper: number, batches: number) =>
       `Gewünscht: ${wanted}. Aus ${batches === 1 ? '1 Serie' : `${batches} Serien`} noch zu erwarten: etwa ${mean} erwiesene Königinnen (${lower} bis ${upper}, als ginge alles schlecht oder alles gut).`,
     toComeNone: (wanted: number) =>
