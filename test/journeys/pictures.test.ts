@@ -55,6 +55,8 @@ const CHARTS: readonly (readonly [name: string, of: (page: Page) => Promise<Loca
       await show(page, '/season');
       const chart = page.locator('.recharts-surface').first();
       await chart.waitFor();
+      // The dots stand on the pooled share first, and on the weighed one once it is reckoned.
+      await page.locator('figcaption', { hasNotText: 'Weighing the batches…' }).first().waitFor();
       return chart;
     },
   ],
