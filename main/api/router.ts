@@ -121,6 +121,7 @@ import { acceptProposal } from '../operations/boxes/accept-proposal.ts';
 import { addBoxes } from '../operations/boxes/add-boxes.ts';
 import { endPlacement } from '../operations/boxes/end-placement.ts';
 import { getLookSheet } from '../operations/boxes/get-look-sheet.ts';
+import { listAutumnPairs } from '../operations/boxes/list-autumn-pairs.ts';
 import { listBoxes } from '../operations/boxes/list-boxes.ts';
 import { listLooks } from '../operations/boxes/list-looks.ts';
 import { placeCells } from '../operations/boxes/place-cells.ts';
@@ -276,6 +277,7 @@ export const appRouter = group({
   }),
   boxes: group({
     listBoxes: plainQuery(listBoxes),
+    listAutumnPairs: plainQuery(listAutumnPairs),
     addBoxes: command(AddBoxes, addBoxes),
     getLookSheet: query(LookSheet, getLookSheet),
     placeCells: command(PlaceCells, placeCells),

@@ -29,9 +29,11 @@ export const BOX_TURNAROUND = {
   closedCell: { value: 4, unit: 'days', range: [3, 4], source: CUSTOM, confidence: 'low' },
   /** How far ahead ripe cells are worth waiting for. */
   cellsWorthWaiting: { value: 7, unit: 'days', range: null, source: CUSTOM, confidence: 'low' },
+  /** A strength typed longer ago says little of a box before winter: it is looked at again first. */
+  strengthHolds: { value: 28, unit: 'days', range: null, source: CUSTOM, confidence: 'low' },
 } as const satisfies Record<string, Fact>;
 
-/** A box typed with this strength or less is too weak for another round (five steps; common practice, no source). */
+/** A box typed with this strength or less is too weak for another round, or to stay by itself before winter (five steps; common practice, no source). */
 export const WEAK_STRENGTH = 2;
 
 /** Looks without a queen after which a box counts as queenless: a virgin is easily missed once (common practice, no source). */

@@ -8,7 +8,7 @@ import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import { followUpLine } from '../follow-up-lines.ts';
 import type { Desk } from '../operation.ts';
-import { promiseLines } from './promise-lines.ts';
+import { promiseLines } from '../promise-lines.ts';
 import { QueenReader } from './queen-lines.ts';
 
 /** One queen with her whole story; null when unknown. */

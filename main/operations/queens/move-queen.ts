@@ -10,9 +10,9 @@ import { comparedName } from '../../engine/queens/same-name.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { timetableOf } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
+import { openPromise } from '../promise-lines.ts';
 import { freeHerBox, writeQueenMove } from '../queen-moves.ts';
 import { staysOf } from '../queen-pedigree.ts';
-import { openPromise } from './promise-lines.ts';
 import { QueenReader } from './queen-lines.ts';
 
 type Move = z.infer<typeof MoveQueen>;

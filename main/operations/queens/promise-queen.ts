@@ -4,7 +4,7 @@ import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { QueenPromise } from '../../../shared/model/queen-promise.ts';
 import type { Desk } from '../operation.ts';
-import { openPromise } from './promise-lines.ts';
+import { openPromise } from '../promise-lines.ts';
 
 /**
  * Writes down to whom a queen is promised; the same id again corrects it. A queen is promised to one at a time, and only

@@ -3,8 +3,8 @@ import type { MotherRef, QueenLine } from '../../../shared/contract/queens.ts';
 import type { Queen } from '../../../shared/model/queen.ts';
 import { type Mother, motherOf } from '../../engine/pedigree/mother-lines.ts';
 import type { Tables } from '../../workbook/workbook.ts';
+import { openPromise } from '../promise-lines.ts';
 import { type Pedigree, readPedigree } from '../queen-pedigree.ts';
-import { openPromise } from './promise-lines.ts';
 
 /** Reads lines of the register with what many queens share, mothers and the days of each batch, read once. */
 export class QueenReader {

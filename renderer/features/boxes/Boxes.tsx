@@ -9,6 +9,7 @@ import { goTo } from '../../components/routes.ts';
 import { Section } from '../../components/Section.tsx';
 import { useWords } from '../../components/words.ts';
 import { AddBoxes } from './AddBoxes.tsx';
+import { Autumn } from './Autumn.tsx';
 import { PlaceBoard, StateBoard } from './Boards.tsx';
 import { BoxCard } from './BoxCard.tsx';
 import { BoxTable } from './BoxTable.tsx';
@@ -59,6 +60,7 @@ export function Boxes({ chosenBox }: { chosenBox: string | null }) {
           {shown === 'list' ? <BoxTable boxes={boxes} choosing={choosing} /> : null}
         </Section>
       ) : null}
+      {any ? <Autumn /> : null}
       <AddBoxes />
       <Errands handOut={handOut} />
     </Page>

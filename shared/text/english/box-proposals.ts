@@ -67,6 +67,7 @@ export const boxProposals = {
     lookAgain: 'Until a doubtful box is looked into again',
     closedCell: 'After the expected emergence, a closed cell is given up',
     cellsWorthWaiting: 'Ripe cells counted as near',
+    strengthHolds: 'Until a strength no longer counts, before winter',
   },
   factColumns: { what: 'What', days: 'Days', range: 'From to', source: 'Source' },
 } as const;

@@ -1,4 +1,5 @@
 import type { BoxStateKind } from '../../contract/boxes.ts';
+import { autumnPairs } from './autumn-pairs.ts';
 import { boxProposals } from './box-proposals.ts';
 import { PLACEMENT_ENDS } from './placement-ends.ts';
 
@@ -15,6 +16,7 @@ export const boxes = {
   show: 'Shown',
   shows: { state: 'by state', place: 'by yard and row', list: 'as a list' },
   proposals: boxProposals,
+  autumn: autumnPairs,
   none: 'none',
   noYard: 'No yard named',
   noRow: 'no row',

@@ -61,6 +61,7 @@ export const boxProposals: Translation<typeof english> = {
     lookAgain: 'Bis ein zweifelhaftes Kästchen wieder kontrolliert wird',
     closedCell: 'Nach dem erwarteten Schlupf wird eine geschlossene Zelle aufgegeben',
     cellsWorthWaiting: 'Schlupfreife Zellen, die als nah gelten',
+    strengthHolds: 'Bis eine Stärke vor dem Winter nicht mehr zählt',
   },
   factColumns: { what: 'Was', days: 'Tage', range: 'Von bis', source: 'Quelle' },
 };

@@ -1,5 +1,6 @@
 import type { boxes as english } from '../english/boxes.ts';
 import type { Translation } from '../translation.ts';
+import { autumnPairs } from './autumn-pairs.ts';
 import { boxProposals } from './box-proposals.ts';
 import { PLACEMENT_ENDS } from './placement-ends.ts';
 
@@ -19,6 +20,7 @@ export const boxes: Translation<typeof english> = {
   show: 'Gezeigt',
   shows: { state: 'nach Zustand', place: 'nach Stand und Reihe', list: 'als Liste' },
   proposals: boxProposals,
+  autumn: autumnPairs,
   none: 'keine',
   noYard: 'Kein Stand genannt',
   noRow: 'keine Reihe',

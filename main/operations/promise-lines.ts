@@ -1,9 +1,9 @@
-import type { PromiseLine } from '../../../shared/contract/queens.ts';
-import type { Queen } from '../../../shared/model/queen.ts';
-import type { Wish } from '../../../shared/model/wish.ts';
-import { promiseStanding } from '../../engine/queens/promise-standing.ts';
-import { comparedName } from '../../engine/queens/same-name.ts';
-import type { Tables } from '../../workbook/workbook.ts';
+import type { PromiseLine } from '../../shared/contract/queens.ts';
+import type { Queen } from '../../shared/model/queen.ts';
+import type { Wish } from '../../shared/model/wish.ts';
+import { promiseStanding } from '../engine/queens/promise-standing.ts';
+import { comparedName } from '../engine/queens/same-name.ts';
+import type { Tables } from '../workbook/workbook.ts';
 
 /** Every promise of a queen with what became of it, newest first. */
 export function promiseLines(tables: Tables, queen: Queen): readonly PromiseLine[] {
