@@ -1,4 +1,3 @@
-import { Button } from '@mui/material';
 import type { FormEvent } from 'react';
 import type { Settings } from '../../../shared/contract/settings.ts';
 import { ask } from '../../client/client.ts';
@@ -9,6 +8,7 @@ import { Section } from '../../components/Section.tsx';
 import { TextField } from '../../components/TextField.tsx';
 import { WriterChoice } from '../../components/WriterChoice.tsx';
 import { useWords } from '../../components/words.ts';
+import { SaveActs } from './SaveActs.tsx';
 
 /** Names of those who type in this workbook, and who types now. */
 export function People({ settings }: { settings: Settings }) {
@@ -30,16 +30,7 @@ export function People({ settings }: { settings: Settings }) {
           hint={words.peopleHint}
           problem={problem('people')}
         />
-        <div className="acts">
-          <Button type="submit" variant="outlined" disabled={save.state.busy}>
-            {words.save}
-          </Button>
-          {save.state.done ? (
-            <span className="line-good" role="status">
-              {words.saved}
-            </span>
-          ) : null}
-        </div>
+        <SaveActs state={save.state} />
         <ChangeLines {...save.state} ownFields={['people']} />
         <WriterChoice />
       </form>

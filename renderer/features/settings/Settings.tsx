@@ -14,6 +14,7 @@ import { People } from './People.tsx';
 import { PlanningDays } from './PlanningDays.tsx';
 import { ResultKeys } from './ResultKeys.tsx';
 import { SafetyCopies } from './SafetyCopies.tsx';
+import { SaveActs } from './SaveActs.tsx';
 
 const TEXT_SIZES = [90, 100, 110, 120, 130, 140, 150, 160] as const;
 
@@ -160,16 +161,7 @@ function Planning({ settings }: { settings: SettingsOf }) {
           numeric
           problem={problem('builderRestDays') ?? (isNumber(rest) ? null : number)}
         />
-        <div className="acts">
-          <Button type="submit" variant="outlined" disabled={save.state.busy}>
-            {words.save}
-          </Button>
-          {save.state.done ? (
-            <span className="line-good" role="status">
-              {words.saved}
-            </span>
-          ) : null}
-        </div>
+        <SaveActs state={save.state} />
         <ChangeLines {...save.state} ownFields={['cellsPerBuilder', 'builderRestDays', 'seasonFactorPercent']} />
       </form>
     </Section>
