@@ -29,7 +29,7 @@ import type { Queen } from '../../shared/model/queen.ts';
 import type { QueenPromise } from '../../shared/model/queen-promise.ts';
 import type { QueenFeedback, QueenMove } from '../../shared/model/queen-story.ts';
 import type { StockScore, StockTest } from '../../shared/model/stock.ts';
-import type { BatchTally } from '../../shared/model/tally.ts';
+import type { BarSums, BatchTally } from '../../shared/model/tally.ts';
 import type { WeatherDay } from '../../shared/model/weather.ts';
 import type { Wish } from '../../shared/model/wish.ts';
 import type { Yard } from '../../shared/model/yard.ts';
@@ -54,6 +54,8 @@ export interface Table<Row extends { readonly id: Id }> {
 export interface TallyTable {
   get(batchId: Id): BatchTally | null;
   put(tally: BatchTally): void;
+  /** The counts of a batch's bars added up by the file itself, for the tally to be made of. */
+  barSums(batchId: Id): BarSums;
   ofSeason(season: number): readonly BatchTally[];
   remove(batchId: Id): void;
   all(): readonly BatchTally[];

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { CountedStage } from './batch.ts';
 import { IdField } from './fields.ts';
 
 const Sum = z.int().min(0).nullable();
@@ -26,3 +27,15 @@ export const BatchTally = z.object({
   laying: z.int().min(0),
 });
 export type BatchTally = z.infer<typeof BatchTally>;
+
+/** One stage of a batch added up over its bars, and how many of them were counted at it. */
+export interface CountSum {
+  readonly bars: number;
+  readonly cells: number;
+}
+
+/** A batch's counts added up: how many bars it has, and each stage that any of them was counted at. */
+export interface BarSums {
+  readonly bars: number;
+  readonly stages: Partial<Record<CountedStage, CountSum>>;
+}

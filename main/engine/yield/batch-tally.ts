@@ -1,30 +1,33 @@
 import type { Id } from '../../../shared/kernel/id.ts';
-import type { CountedStage } from '../../../shared/model/batch.ts';
-import type { BatchTally } from '../../../shared/model/tally.ts';
+import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.ts';
+import type { BarSums, BatchTally, CountSum } from '../../../shared/model/tally.ts';
 import { type PlacementHistory, placementOutcome } from './placement-outcome.ts';
 
 /** The counts of one bar; a stage that is missing was not counted. */
 export type BarCountsByStage = Partial<Record<CountedStage, number>>;
 
+/** Adds a batch up from the counts of its bars; see tallyOfSums. */
+export const batchTally = (
+  batchId: Id,
+  bars: readonly BarCountsByStage[],
+  placements: readonly PlacementHistory[],
+): BatchTally => tallyOfSums(batchId, sumsOf(bars), placements);
+
 /**
  * Adds a batch up, stage by stage. A sum over bars is known only when every bar was counted at that stage: one bar not
  * counted makes the sum unknown, not smaller. Taken cells nobody removed went on to sealing all of them.
  */
-export function batchTally(
-  batchId: Id,
-  bars: readonly BarCountsByStage[],
-  placements: readonly PlacementHistory[],
-): BatchTally {
-  const taken = sumOf(bars, 'taken');
-  const removed = bars.reduce((sum, bar) => sum + (bar.removed ?? 0), 0);
+export function tallyOfSums(batchId: Id, sums: BarSums, placements: readonly PlacementHistory[]): BatchTally {
+  const taken = cellsAt(sums, 'taken');
+  const removed = sums.stages.removed?.cells ?? 0;
   const outcomes = placements.map(placementOutcome);
   const emerged = outcomes.filter((outcome) => outcome.emerged === true);
   return {
     batchId,
-    given: sumOf(bars, 'given'),
+    given: cellsAt(sums, 'given'),
     taken,
     enteredSealing: taken === null ? null : taken - removed,
-    sealed: sumOf(bars, 'sealed'),
+    sealed: cellsAt(sums, 'sealed'),
     placed: placements.length,
     emergenceKnown: outcomes.filter((outcome) => outcome.emerged !== null).length,
     emerged: emerged.length,
@@ -34,15 +37,21 @@ export function batchTally(
   };
 }
 
-function sumOf(bars: readonly BarCountsByStage[], stage: CountedStage): number | null {
-  if (bars.length === 0) return null;
-  let sum = 0;
+const cellsAt = ({ bars, stages }: BarSums, stage: CountedStage): number | null => {
+  const counted = stages[stage];
+  return bars > 0 && counted?.bars === bars ? counted.cells : null;
+};
+
+function sumsOf(bars: readonly BarCountsByStage[]): BarSums {
+  const stages: Partial<Record<CountedStage, CountSum>> = {};
   for (const bar of bars) {
-    const cells = bar[stage];
-    if (cells === undefined) return null;
-    sum += cells;
+    for (const stage of COUNTED_STAGES) {
+      const cells = bar[stage];
+      const sofar = stages[stage] ?? { bars: 0, cells: 0 };
+      if (cells !== undefined) stages[stage] = { bars: sofar.bars + 1, cells: sofar.cells + cells };
+    }
   }
-  return sum;
+  return { bars: bars.length, stages };
 }
 
 /** A batch of which nothing is known. */

@@ -37,24 +37,35 @@ function triggersOf(table: string, columns: readonly string[]): string {
   const [key = 'id'] = columns;
   const row = (which: 'OLD' | 'NEW') =>
     `json_object(${columns.map((column) => `'${column}', ${which}."${column}"`).join(', ')})`;
-  const differs = columns.map((column) => `OLD."${column}" IS NOT NEW."${column}"`).join(' OR ');
+  const values = (which: 'OLD' | 'NEW') => columns.map((column) => `${which}."${column}"`).join(', ');
   const isData = (which: 'OLD' | 'NEW') => (table === 'setting' ? `${which}."${key}" NOT IN (${MARK_KEYS})` : 'TRUE');
+  const owners = ownersOf(table, columns);
   const trigger = (event: string, which: 'OLD' | 'NEW', when: string, old: string, fresh: string) => `
     CREATE TEMP TRIGGER "journal_${event}_${table}" AFTER ${event} ON main."${table}" WHEN ${when} BEGIN
-      INSERT INTO journal_change (step_id, table_name, row_id, place, old, new, ${Object.keys(OWNERS).join(', ')})
-      VALUES ((SELECT coalesce(max(id), 0) + 1 FROM journal_step), '${table}', ${which}."${key}", ${which}.rowid, ${old}, ${fresh},
-        ${ownersOf(table, columns, event === 'UPDATE' ? 'NEW' : which).join(', ')});
+      INSERT INTO journal_change (${['step_id, table_name, row_id, place, old, new', ...owners.keys()].join(', ')})
+      VALUES (${[
+        `(SELECT coalesce(max(id), 0) + 1 FROM journal_step), '${table}', ${which}."${key}", ${which}.rowid, ${old}, ${fresh}`,
+        ...[...owners.values()].map((column) => `${event === 'UPDATE' ? 'NEW' : which}."${column}"`),
+      ].join(', ')});
     END;`;
   return [
     trigger('INSERT', 'NEW', isData('NEW'), 'NULL', row('NEW')),
-    trigger('UPDATE', 'OLD', `${isData('OLD')} AND (${differs})`, row('OLD'), row('NEW')),
+    trigger(
+      'UPDATE',
+      'OLD',
+      `${isData('OLD')} AND (${values('OLD')}) IS NOT (${values('NEW')})`,
+      row('OLD'),
+      row('NEW'),
+    ),
     trigger('DELETE', 'OLD', isData('OLD'), row('OLD'), 'NULL'),
   ].join('');
 }
 
-/** The record a row is, or belongs to, column by column of OWNERS; after a change the one it belongs to now. */
-const ownersOf = (table: string, columns: readonly string[], which: 'OLD' | 'NEW'): readonly string[] =>
-  Object.entries(OWNERS).map(([column, record]) => {
-    if (table === record) return `${which}."${columns[0]}"`;
-    return columns.includes(column) ? `${which}."${column}"` : 'NULL';
-  });
+/** Which column says whose a row is, or is its own key; after a change its new value does. The others stay empty. */
+const ownersOf = (table: string, columns: readonly string[]): ReadonlyMap<string, string> =>
+  new Map(
+    Object.entries(OWNERS).flatMap(([column, record]) => {
+      if (table === record) return [[column, columns[0] ?? 'id']];
+      return columns.includes(column) ? [[column, column]] : [];
+    }),
+  );

@@ -1,10 +1,13 @@
 import type BetterSqlite3 from 'better-sqlite3';
+import { COUNTED_STAGES, type CountedStage } from '../../../shared/model/batch.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
 import type { ComparedTally, TallyTable } from '../workbook.ts';
 import type { WriteGuard } from './define-table.ts';
 
 const COLUMNS = `batch_id AS batchId, given, taken, entered_sealing AS enteredSealing, sealed, placed,
   emergence_known AS emergenceKnown, emerged, mating_known AS matingKnown, proved, laying`;
+
+type SumColumn = `${CountedStage}_${'bars' | 'cells'}`;
 
 type Stored = Omit<ComparedTally, 'practice'> & { practice: unknown };
 
@@ -43,6 +46,7 @@ export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGua
       guardWrite();
       put.run(tally);
     },
+    barSums: barSumsOf(db),
     ofSeason: (year) => season.all(year),
     remove(batchId) {
       guardWrite();
@@ -50,5 +54,23 @@ export function batchTallyTable(db: BetterSqlite3.Database, guardWrite: WriteGua
     },
     all: () => every.all(),
     forComparing: (of) => compared.all({ season: of }).map(withPractice),
+  };
+}
+
+function barSumsOf(db: BetterSqlite3.Database): TallyTable['barSums'] {
+  const summed = db.prepare<{ readonly batchId: string }, Record<'bars' | SumColumn, number>>(
+    `SELECT (SELECT count(*) FROM bar WHERE batch_id = @batchId) AS bars, ${COUNTED_STAGES.map(
+      (stage) => `count(*) FILTER (WHERE stage = '${stage}') AS ${stage}_bars,
+        coalesce(sum(cells) FILTER (WHERE stage = '${stage}'), 0) AS ${stage}_cells`,
+    ).join(', ')} FROM "count" WHERE batch_id = @batchId`,
+  );
+  return (batchId) => {
+    const sums = summed.get({ batchId });
+    if (sums === undefined) return { bars: 0, stages: {} };
+    const stages = COUNTED_STAGES.map((stage) => [
+      stage,
+      { bars: sums[`${stage}_bars`], cells: sums[`${stage}_cells`] },
+    ]);
+    return { bars: sums.bars, stages: Object.fromEntries(stages) };
   };
 }

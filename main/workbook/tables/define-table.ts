@@ -4,10 +4,10 @@ import type { Table } from '../workbook.ts';
 
 export type SqlValue = string | number | null;
 
-/** How one field of a record lies in its column. `read` null = it comes back from SQLite just as the record has it. */
+/** How one field of a record lies in its column. null = it goes in, and comes back, just as the record has it. */
 export interface Column<Value> {
   readonly sql: string;
-  write(value: Value): SqlValue;
+  readonly write: ((value: Value) => SqlValue) | null;
   readonly read: ((stored: SqlValue) => Value) | null;
 }
 
@@ -21,7 +21,7 @@ export interface TableShape<Row> {
 /** A text or number that is the same in the record and in the column. */
 export const plain = <Value extends string | number | null>(sql: string): Column<Value> => ({
   sql,
-  write: (value) => value,
+  write: null,
   read: null,
 });
 
@@ -56,16 +56,20 @@ export function defineTable<Row extends { readonly id: Id }>(
   const statement = statementCache(db);
   const select = `SELECT ${columns.map(({ sql, field }) => `${quote(sql)} AS ${quote(field)}`).join(', ')} FROM ${quotedName}`;
   const rowToRecord = recordReader<Row>(columns);
-  const valuesOf = (row: Row) => columns.map(({ field, write }) => write(row[field]));
+  const valuesOf = (row: Row): SqlValue[] => {
+    const values: SqlValue[] = [];
+    for (const column of columns) values.push(storedForm(column, row));
+    return values;
+  };
 
   const names = columns.map(({ sql }) => quote(sql));
-  const insert = `INSERT INTO ${quotedName} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})`;
-  const update = updateOfWhatDiffers(statement, quotedName, names);
+  const insert = insertInto(db, quotedName, names);
+  const update = updateOfWhatDiffers(db, quotedName, names);
 
   return {
     insert(row) {
       guardWrite();
-      statement(insert).run(valuesOf(row));
+      insert(valuesOf(row));
     },
     update(row) {
       guardWrite();
@@ -92,19 +96,45 @@ export function defineTable<Row extends { readonly id: Id }>(
   };
 }
 
+function insertInto(db: BetterSqlite3.Database, table: string, names: readonly string[]) {
+  let insert: BetterSqlite3.Statement<unknown[], unknown> | null = null;
+  return (values: readonly SqlValue[]): void => {
+    insert ??= db.prepare(`INSERT INTO ${table} (${names.join(', ')}) VALUES (${names.map(() => '?').join(', ')})`);
+    insert.run(values);
+  };
+}
+
 /**
  * Writes the values that are not as they are stored; false where the row is not there. A column that is set costs its
  * indexes and foreign keys a write and a look, also with the value it had.
  */
-function updateOfWhatDiffers(statement: ReturnType<typeof statementCache>, table: string, names: readonly string[]) {
-  const select = `SELECT ${names.join(', ')} FROM ${table} WHERE "id" = ?`;
+function updateOfWhatDiffers(db: BetterSqlite3.Database, table: string, names: readonly string[]) {
+  let select: BetterSqlite3.Statement<[Id], SqlValue[]> | null = null;
+  // By which columns differ, one letter for each: a form saves forty rows in which the same few do.
+  const updates = new Map<string, BetterSqlite3.Statement<unknown[], unknown>>();
+  const updateOf = (differs: string) => {
+    const sets = names.filter((_, index) => differs[index] === '1').map((name) => `${name} = ?`);
+    const fresh = db.prepare<unknown[], unknown>(`UPDATE ${table} SET ${sets.join(', ')} WHERE "id" = ?`);
+    updates.set(differs, fresh);
+    return fresh;
+  };
   return (id: Id, values: readonly SqlValue[]): boolean => {
-    const stored = statement(select).raw().get(id) as readonly SqlValue[] | undefined;
+    select ??= db.prepare<[Id], SqlValue[]>(`SELECT ${names.join(', ')} FROM ${table} WHERE "id" = ?`).raw();
+    const stored = select.get(id);
     if (stored === undefined) return false;
-    const changed = values.flatMap((value, index) => (value === stored[index] ? [] : [index]));
-    if (changed.length === 0) return true;
-    const sets = changed.map((index) => `${names[index]} = ?`).join(', ');
-    statement(`UPDATE ${table} SET ${sets} WHERE "id" = ?`).run([...changed.map((index) => values[index]), id]);
+    const fresh: SqlValue[] = [];
+    let differs = '';
+    for (let index = 0; index < values.length; index += 1) {
+      const value = values[index] as SqlValue;
+      if (value === stored[index]) differs += '0';
+      else {
+        differs += '1';
+        fresh.push(value);
+      }
+    }
+    if (fresh.length === 0) return true;
+    fresh.push(id);
+    (updates.get(differs) ?? updateOf(differs)).run(fresh);
     return true;
   };
 }
@@ -112,9 +142,12 @@ function updateOfWhatDiffers(statement: ReturnType<typeof statementCache>, table
 interface NamedColumn<Row> {
   readonly field: keyof Row & string;
   readonly sql: string;
-  readonly write: (value: unknown) => SqlValue;
+  readonly write: ((value: unknown) => SqlValue) | null;
   readonly read: ((stored: SqlValue) => unknown) | null;
 }
+
+const storedForm = <Row>({ field, write }: NamedColumn<Row>, row: Partial<Row>): SqlValue =>
+  write === null ? (row[field] as SqlValue) : write(row[field]);
 
 const quote = (name: string): string => `"${name}"`;
 
@@ -132,7 +165,7 @@ function conditionOf<Row>(columns: readonly NamedColumn<Row>[], match: Partial<R
     const value = match[field as keyof Row];
     if (column === undefined || value === undefined) throw new Error(`${table}: nothing to match in field ${field}.`);
     if (value === null) return `${quote(column.sql)} IS NULL`;
-    values.push(column.write(value));
+    values.push(storedForm(column, match));
     return `${quote(column.sql)} = ?`;
   });
   return { condition: terms.length === 0 ? '' : ` WHERE ${terms.join(' AND ')}`, values };

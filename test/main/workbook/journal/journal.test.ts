@@ -9,7 +9,7 @@ import { columnsOf, dataTables } from '../../../../main/workbook/journal/journal
 import { openWorkbookFile } from '../../../../main/workbook/open-workbook.ts';
 import { dayOfIso } from '../../../../shared/kernel/day.ts';
 import { ok, refuse } from '../../../../shared/kernel/result.ts';
-import { anObservation } from '../../../builders/batch.ts';
+import { aBar, aBatch, anObservation } from '../../../builders/batch.ts';
 import { countedIds, fill, mustOk } from '../../../builders/desk.ts';
 import { aStart } from '../../../builders/running-batch.ts';
 import { aWatchedDesk, dataDigest } from '../../../builders/watched-workbook.ts';
@@ -35,6 +35,20 @@ describe('the journal', () => {
       const events = triggers.filter(({ tbl_name }) => tbl_name === table).map(({ name }) => name.split('_')[1]);
       expect(events.toSorted(), table).toEqual(['DELETE', 'INSERT', 'UPDATE']);
     }
+  });
+
+  test('says whose a changed row is now, and whose a removed row was', () => {
+    const { desk, db } = aWatchedDesk();
+    fill(desk, ({ batches, bars }) => {
+      batches.insert(aBatch({ id: 'first', code: '26-01' }));
+      batches.insert(aBatch({ id: 'second', code: '26-02' }));
+      bars.insert(aBar({ id: 'bar', batchId: 'first' }));
+    });
+    fill(desk, ({ bars }) => bars.update(aBar({ id: 'bar', batchId: 'second' })));
+    fill(desk, ({ bars }) => bars.remove('bar'));
+    const owners = db.prepare("SELECT batch_id FROM journal_change WHERE row_id = 'bar' ORDER BY id").pluck().all();
+    expect(owners).toEqual(['first', 'second', 'second']);
+    expect(db.prepare("SELECT batch_id FROM journal_change WHERE row_id = 'second'").pluck().all()).toEqual(['second']);
   });
 
   test('keeps every column of every table, whatever is in it', () => {
