@@ -5,7 +5,7 @@ import type { Language } from '../../shared/kernel/language.ts';
 import { PROGRAM_VERSION } from '../../shared/kernel/program-version.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import { buildDemo, DEMO_DAY } from '../demo/build-demo.ts';
-import { type Reckoner, reckonHere } from '../engine/yield/reckon.ts';
+import type { Reckoner } from '../engine/yield/reckon.ts';
 import type { Lifecycle } from '../operations/workbook/lifecycle.ts';
 import { openWorkbook } from '../operations/workbook/open-workbook.ts';
 import { workbookLanguage } from '../operations/workbook-words.ts';
@@ -19,8 +19,8 @@ import { dispatch } from './dispatch.ts';
 export interface CoreSetting {
   readonly clock: Clock;
   readonly ids: Ids;
-  /** Where rates are reckoned; in this thread when missing. */
-  readonly reckon?: Reckoner;
+  /** Where rates are reckoned: in a thread of their own, so that a start need not load what reckons them. */
+  readonly reckon: Reckoner;
   /** Looks at a copy of the open workbook's pages; in this thread when missing. */
   readonly checkFile?: CheckFile;
   /** The computer's language; English when missing. */
@@ -53,7 +53,7 @@ export interface Core {
 export function createCore({
   clock,
   ids,
-  reckon = reckonHere(),
+  reckon,
   checkFile = checkHere,
   computerLanguage = 'en',
   places,
@@ -96,8 +96,6 @@ export function createCore({
 
 /** Milliseconds between two looks at whether a safety copy is due; the keeper decides. */
 const LOOK_FOR_DUE_COPY = 15_000;
-
-/** The first time well after the first page is shown: nothing that is asked waits for the thorough look. */
 
 function lookAfterWorkbook({ copies }: Keeper, report: (error: unknown) => void): void {
   copies.checkIfDue().catch(report);

@@ -1,13 +1,19 @@
 import type { Desk } from '../operations/operation.ts';
 
 /**
- * Operations whose code is fetched when they are first asked for. Papers and tables bring large libraries with them,
- * which would make every start wait, and most evenings print nothing.
+ * Operations whose code is fetched when they are first asked for. Papers, tables and the rates' distributions
+ * bring large libraries with them, which would make every start wait, and most evenings print nothing.
  */
 const fetched =
   <Input, Answer>(fetch: () => Promise<(desk: Desk, input: Input) => Answer | Promise<Answer>>) =>
   async (desk: Desk, input: Input): Promise<Answer> =>
     (await fetch())(desk, input);
+
+/** The same for one that is asked without input. */
+const fetchedPlain =
+  <Answer>(fetch: () => Promise<(desk: Desk) => Answer | Promise<Answer>>) =>
+  async (desk: Desk): Promise<Answer> =>
+    (await fetch())(desk);
 
 export const makeErrand = fetched(async () => (await import('../operations/boxes/make-errand.ts')).makeErrand);
 export const previewErrand = fetched(async () => (await import('../operations/boxes/preview-errand.ts')).previewErrand);
@@ -57,4 +63,15 @@ export const exportFigures = fetched(
 );
 export const printSeasonReport = fetched(
   async () => (await import('../operations/season/print-season-report.ts')).printSeasonReport,
+);
+export const previewDrawn = fetched(async () => (await import('../operations/season/preview-drawn.ts')).previewDrawn);
+export const compareStage = fetched(async () => (await import('../operations/season/compare-stage.ts')).compareStage);
+export const getBatchExpectation = fetched(
+  async () => (await import('../operations/season/get-batch-expectation.ts')).getBatchExpectation,
+);
+export const getBatchesToSettle = fetched(
+  async () => (await import('../operations/season/get-batches-to-settle.ts')).getBatchesToSettle,
+);
+export const getQueensToCome = fetchedPlain(
+  async () => (await import('../operations/season/get-queens-to-come.ts')).getQueensToCome,
 );

@@ -186,16 +186,11 @@ import { recordFeedback } from '../operations/queens/record-feedback.ts';
 import { saveQueen } from '../operations/queens/save-queen.ts';
 import { takeBackPromise } from '../operations/queens/take-back-promise.ts';
 import { compareSeason } from '../operations/season/compare-season.ts';
-import { compareStage } from '../operations/season/compare-stage.ts';
-import { getBatchExpectation } from '../operations/season/get-batch-expectation.ts';
-import { getBatchesToSettle } from '../operations/season/get-batches-to-settle.ts';
 import { getHiveStanding } from '../operations/season/get-hive-standing.ts';
 import { getLosses } from '../operations/season/get-losses.ts';
 import { getPlanForm } from '../operations/season/get-plan-form.ts';
-import { getQueensToCome } from '../operations/season/get-queens-to-come.ts';
 import { getSeasonPlan } from '../operations/season/get-season-plan.ts';
 import { listComparedBatches } from '../operations/season/list-compared-batches.ts';
-import { previewDrawn } from '../operations/season/preview-drawn.ts';
 import { previewPlan } from '../operations/season/preview-plan.ts';
 import { removeWish } from '../operations/season/remove-wish.ts';
 import { saveWish } from '../operations/season/save-wish.ts';
@@ -316,17 +311,17 @@ export const appRouter = group({
     printSeasonReport: command(PrintSeasonReport, fetched.printSeasonReport),
     compareSeason: query(CompareSeason, compareSeason),
     listComparedBatches: query(CompareSeason, listComparedBatches),
-    compareStage: query(CompareStage, compareStage),
-    getBatchesToSettle: query(CompareStage, getBatchesToSettle),
+    compareStage: query(CompareStage, fetched.compareStage),
+    getBatchesToSettle: query(CompareStage, fetched.getBatchesToSettle),
     getLosses: query(CompareSeason, getLosses),
-    getQueensToCome: plainQuery(getQueensToCome),
+    getQueensToCome: plainQuery(fetched.getQueensToCome),
     getPlanForm: plainQuery(getPlanForm),
     getSeasonPlan: plainQuery(getSeasonPlan),
     saveWish: command(SaveWish, saveWish),
     removeWish: command(RemoveWish, removeWish),
     previewPlan: query(PlanChoice, previewPlan),
-    previewDrawn: query(DrawnChoice, previewDrawn),
-    getBatchExpectation: query(BatchAsked, getBatchExpectation),
+    previewDrawn: query(DrawnChoice, fetched.previewDrawn),
+    getBatchExpectation: query(BatchAsked, fetched.getBatchExpectation),
     getHiveStanding: query(HiveAsked, getHiveStanding),
   }),
   print: group({

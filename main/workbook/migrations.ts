@@ -6,19 +6,23 @@ import type BetterSqlite3 from 'better-sqlite3';
 export interface Migration {
   readonly number: number;
   readonly name: string;
-  readonly sql: string;
+  readonly sql: () => string;
 }
 
 const MIGRATION_FILE = /^(\d{4})_(.+)\.sql$/;
 
-/** Reads all migrations in order. Throws when a number is missing: a file must never skip one. */
+/**
+ * All migrations in order; what they do is read when they are carried out. Throws when a number is missing: a file must
+ * never skip one.
+ */
 export function readMigrations(folder: string): readonly Migration[] {
   const migrations = readdirSync(folder)
     .sort()
     .flatMap((file) => {
       const parts = MIGRATION_FILE.exec(file);
       if (parts?.[1] === undefined || parts[2] === undefined) return [];
-      return [{ number: Number(parts[1]), name: parts[2], sql: readFileSync(join(folder, file), 'utf8') }];
+      const sql = () => readFileSync(join(folder, file), 'utf8');
+      return [{ number: Number(parts[1]), name: parts[2], sql }];
     });
   for (const [index, migration] of migrations.entries()) {
     if (migration.number !== index + 1) throw new Error(`Migration ${index + 1} is missing in ${folder}.`);
@@ -37,7 +41,7 @@ export function migrate(db: BetterSqlite3.Database, migrations: readonly Migrati
   const have = versionOf(db);
   for (const { number, sql } of migrations.slice(have)) {
     db.transaction(() => {
-      db.exec(sql);
+      db.exec(sql());
       db.pragma(`user_version = ${number}`);
     }).immediate();
   }

@@ -93,7 +93,7 @@ function openToWrite(file: string, setting: OpenSetting): Result<Workbook, Refus
     if (!judged.ok) return judged;
     if (uncleanEnd) checkPages(db);
     bringUpToDate(db, setting);
-    if (!hasWholeSchema(db, setting.migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file });
+    if (!hasWholeSchema(db)) return refuse({ kind: 'workbook-damaged', field: 'file', file });
     // Last, because it writes: a file that turns out damaged must keep its bytes.
     const workbook = living(db, file, setting, null);
     makeSavesDurable(db);
@@ -112,7 +112,7 @@ function openToRead(file: string, setting: OpenSetting, because: ReadOnlyReason)
     return closedUnlessOk(connectForReading(file), (db) => {
       const version = versionOf(db);
       if (version < latestVersion(setting.migrations)) throw new NeedsACopy();
-      if (!hasWholeSchema(db, setting.migrations)) {
+      if (!hasWholeSchema(db)) {
         if (because === 'newer') return refuse({ kind: 'workbook-newer', field: 'file', file, version });
         return refuse({ kind: 'workbook-damaged', field: 'file', file });
       }
@@ -150,7 +150,7 @@ export function openLookingCopy(
       writing.close();
     }
     const opened = closedUnlessOk(connectForReading(looking.file), (db) => {
-      if (!hasWholeSchema(db, migrations)) return refuse({ kind: 'workbook-damaged', field: 'file', file } as const);
+      if (!hasWholeSchema(db)) return refuse({ kind: 'workbook-damaged', field: 'file', file } as const);
       return ok(living(db, file, setting, because, looking.remove));
     });
     return opened.ok ? opened : looking.andGone(opened);

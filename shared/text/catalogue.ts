@@ -5,10 +5,14 @@ import { german } from './german/german.ts';
 import { GERMAN_HEADING_GUESSES } from './german/heading-guesses.ts';
 import { laidOver } from './translation.ts';
 
-/** The words of every language, for papers and files. The window loads only the language it shows (load-words.ts). */
-const CATALOGUE: Readonly<Record<Language, Words>> = { en: english, de: laidOver<Words>(english, german) };
+/** The words of every language, each put together when it is first asked for. */
+const made: Partial<Record<Language, Words>> = { en: english };
 
-export const wordsOf = (language: Language): Words => CATALOGUE[language];
+/** For papers, files and menus. The window loads only the language it shows (load-words.ts). */
+export function wordsOf(language: Language): Words {
+  made[language] ??= laidOver<Words>(english, german);
+  return made[language];
+}
 
 /** Headings of tables as people write them; a file may be in another language than the page. */
 export const GUESSES = [HEADING_GUESSES, GERMAN_HEADING_GUESSES] as const;

@@ -192,7 +192,7 @@ function oldFormat(folder: string, { migrations }: OpenSetting): string {
   const file = join(folder, 'old.ripecell');
   const db = new Database(file);
   db.pragma(`application_id = ${APPLICATION_ID}`);
-  db.exec(migrations[0]?.sql ?? '');
+  db.exec(migrations[0]?.sql() ?? '');
   db.pragma('user_version = 1');
   db.close();
   chmodSync(file, 0o600);

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Core, createCore } from '../../main/api/core.ts';
 import { appRouter } from '../../main/api/router.ts';
+import { reckonHere } from '../../main/engine/yield/reckon.ts';
 import { dayOfIso } from '../../shared/kernel/day.ts';
 import { countedIds } from '../builders/desk.ts';
 import type { FaultReport } from './fault-report.ts';
@@ -42,6 +43,7 @@ export async function faults({ short }: { readonly short: boolean }): Promise<re
   const core = createCore({
     clock,
     ids: countedIds('lock'),
+    reckon: reckonHere(),
     places: { documents, programData, migrations: MIGRATIONS },
   });
   const other = fork(CHILD, [file]);

@@ -78,18 +78,20 @@ test('what is drawn on the first page says only the first words, so that it neve
   expect(waiting).toEqual(['renderer/components/ChangeLines.tsx']);
 });
 
+const FOR_PAPERS = ['pdfkit', 'qrcode'];
+const FOR_TABLES = ['papaparse', 'read-excel-file/universal', 'write-excel-file/node'];
+const FOR_RATES = ['beta-cdf', 'beta-quantile', 'normal-cdf'].map((name) => `@stdlib/stats-base-dists-${name}`);
+
 test.each(['app/loopback/loopback.ts', 'app/electron/electron.ts'])(
-  'a start of %s fetches no library for papers and tables: the first answer does not wait for them',
+  'a start of %s fetches no library for papers, tables and rates: the first answer does not wait for them',
   (shell) => {
     const all = reached(shell);
     for (const known of ['main/api/router.ts', 'main/operations/today/get-today.ts', 'better-sqlite3'])
       expect([...all.keys()]).toContain(known);
-    const heavy = ['pdfkit', 'qrcode', 'papaparse', 'read-excel-file/universal', 'write-excel-file/node'].flatMap(
-      (name) => {
-        const by = all.get(name);
-        return by === undefined ? [] : [`${name}, asked for by ${by}`];
-      },
-    );
+    const heavy = [...FOR_PAPERS, ...FOR_TABLES, ...FOR_RATES].flatMap((name) => {
+      const by = all.get(name);
+      return by === undefined ? [] : [`${name}, asked for by ${by}`];
+    });
     expect(heavy).toEqual([]);
   },
 );

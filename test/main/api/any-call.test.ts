@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { expect, onTestFinished, test } from 'vitest';
 import { createCore } from '../../../main/api/core.ts';
 import { appRouter } from '../../../main/api/router.ts';
+import { reckonHere } from '../../../main/engine/yield/reckon.ts';
 import { countedIds } from '../../builders/desk.ts';
 import { aClock, aComputer } from '../../builders/lifecycle.ts';
 
@@ -14,7 +15,7 @@ const TELLS = /\bat .+:\d+:\d+|node_modules|SQLITE_|\.ts\b|main\/(api|operations
 const LEFT_OUT = /^workbook\.(close|open|begin|leave)/;
 
 test('no answer to anything tells what only the makers should see', async () => {
-  const core = createCore({ clock: aClock(), ids: countedIds(), places: aComputer() });
+  const core = createCore({ clock: aClock(), ids: countedIds(), reckon: reckonHere(), places: aComputer() });
   onTestFinished(() => core.close());
   await core.call({ kind: 'mutation', path: 'workbook.beginWorkbook', input: { name: 'Queens', folder: null } });
   const asked = PATHS.filter((path) => !LEFT_OUT.test(path));

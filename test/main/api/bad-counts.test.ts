@@ -3,6 +3,7 @@
 import { expect, onTestFinished, test } from 'vitest';
 import { z } from 'zod';
 import { type Core, createCore } from '../../../main/api/core.ts';
+import { reckonHere } from '../../../main/engine/yield/reckon.ts';
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import { english } from '../../../shared/text/english/english.ts';
 import { refusalSentence } from '../../../shared/text/sentences.ts';
@@ -64,7 +65,7 @@ const ask = (core: Core, path: string, input?: unknown) => core.call({ kind: 'qu
 const tell = (core: Core, path: string, input?: unknown) => core.call({ kind: 'mutation', path, input });
 
 async function aCoreWithCounts(): Promise<Core> {
-  const core = createCore({ clock: aClock(), ids: countedIds(), places: aComputer() });
+  const core = createCore({ clock: aClock(), ids: countedIds(), reckon: reckonHere(), places: aComputer() });
   onTestFinished(() => core.close());
   await tell(core, 'workbook.beginWorkbook', { name: 'Queens', folder: null });
   await tell(core, 'batches.startBatch', aStart());

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, onTestFinished, test, vi } from 'vitest';
 import { z } from 'zod';
 import { type Core, createCore } from '../../../main/api/core.ts';
+import { reckonHere } from '../../../main/engine/yield/reckon.ts';
 import type { CallReply } from '../../../shared/contract/call.ts';
 import type { CopyList } from '../../../shared/contract/copies.ts';
 import { PROGRAM_VERSION } from '../../../shared/kernel/program-version.ts';
@@ -11,7 +12,7 @@ import { countedIds } from '../../builders/desk.ts';
 import { aClock, aComputer, type Computer } from '../../builders/lifecycle.ts';
 
 function aCore(computer: Computer = aComputer()): Core {
-  const core = createCore({ clock: aClock(), ids: countedIds(), places: computer });
+  const core = createCore({ clock: aClock(), ids: countedIds(), reckon: reckonHere(), places: computer });
   onTestFinished(() => core.close());
   return core;
 }
@@ -58,7 +59,13 @@ describe('the door', () => {
 
   test('says which language the open workbook is read in, for the shell’s own menu', async () => {
     const computer = aComputer();
-    const core = createCore({ clock: aClock(), ids: countedIds(), places: computer, computerLanguage: 'de' });
+    const core = createCore({
+      clock: aClock(),
+      ids: countedIds(),
+      reckon: reckonHere(),
+      places: computer,
+      computerLanguage: 'de',
+    });
     onTestFinished(() => core.close());
     expect(core.language()).toBe('de');
     await begin(core);
@@ -203,6 +210,7 @@ describe('calls that are no calls', () => {
         now: () => '',
       },
       ids: countedIds(),
+      reckon: reckonHere(),
       places: computer,
       report: (error) => reported.push(error),
     });
@@ -226,7 +234,7 @@ test('a safety copy is made in the course of work, without anybody asking for it
   vi.useFakeTimers({ toFake: ['Date', 'setInterval', 'clearInterval'], now: new Date('2026-06-01T18:00:00Z') });
   onTestFinished(() => void vi.useRealTimers());
   const clock = { ...aClock(), now: () => new Date().toISOString() };
-  const core = createCore({ clock, ids: countedIds(), places: aComputer() });
+  const core = createCore({ clock, ids: countedIds(), reckon: reckonHere(), places: aComputer() });
   onTestFinished(() => core.close());
   await begin(core);
   await tell(core, 'settings.saveSettings', { theme: 'dark' });
@@ -254,7 +262,7 @@ test('the first answer, and every one after it, goes before the thorough look, w
       end = () => resolve('sound');
     });
   };
-  const setting = { clock: aClock(), ids: countedIds(), places: computer };
+  const setting = { clock: aClock(), ids: countedIds(), reckon: reckonHere(), places: computer };
   const before = createCore(setting);
   await begin(before);
   await before.close();

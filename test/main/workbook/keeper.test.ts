@@ -278,7 +278,8 @@ describe('the practice workbook', () => {
     const older = start(all);
     mustOk(older.openPractice('0.1.0', () => {}));
     older.stop();
-    const newer = [...all, { number: all.length + 1, name: 'later', sql: 'CREATE TABLE later (id TEXT) STRICT' }];
+    const later = { number: all.length + 1, name: 'later', sql: () => 'CREATE TABLE later (id TEXT) STRICT' };
+    const newer = [...all, later];
     mustOk(start(newer).openPractice('0.2.0', neverBuild));
     expect(readdirSync(join(programData, 'practice', 'safety-copies')).join()).toContain('before-format');
     expect(existsSync(join(programData, 'safety-copies'))).toBe(false);
