@@ -15,8 +15,12 @@ export function useNotedPaper<Input>(
 ) {
   const askAgain = useAskAgain();
   const paper = usePaper(print, words);
-  // A workbook that can only be looked at keeps no note; the paper is made all the same.
-  const note = () => void ask.print.notePaper.mutate(of).then(() => askAgain('printed-papers', 'history'));
+  // A workbook that can only be looked at keeps no note, nor does one that does not answer; the paper is made all the same.
+  const note = () =>
+    void ask.print.notePaper
+      .mutate(of)
+      .then(() => askAgain('printed-papers', 'history'))
+      .catch(() => {});
   const noted =
     <Args extends readonly unknown[]>(act: (...args: Args) => void) =>
     (...args: Args) => {

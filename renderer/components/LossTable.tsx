@@ -1,9 +1,9 @@
-import type { LossLine } from '../../shared/contract/batches.ts';
+import type { StageLoss } from '../../shared/model/loss.ts';
 import { DataTable } from './DataTable.tsx';
 import { useWords } from './words.ts';
 
 /** Stage by stage what was lost, how much of it has a reason, and which. */
-export function LossTable({ caption, stages }: { caption: string; stages: readonly LossLine[] }) {
+export function LossTable({ caption, stages }: { caption: string; stages: readonly StageLoss[] }) {
   const { losses: words } = useWords();
   return (
     <DataTable
@@ -28,7 +28,7 @@ export function LossTable({ caption, stages }: { caption: string; stages: readon
   );
 }
 
-function Reasons({ line }: { line: LossLine }) {
+function Reasons({ line }: { line: StageLoss }) {
   const { losses: words } = useWords();
   const { reasons, droneLayers, unknown, lost, tooMany } = line;
   const said = [

@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { IsoDay } from '../kernel/day.ts';
 import { Batch, type CountedStage, StepDrop } from '../model/batch.ts';
 import { CellsField, IdField, IsoDayField, NoteField } from '../model/fields.ts';
-import { Loss, type LossReason, type LossStage, MOST_LOST } from '../model/loss.ts';
+import { Loss, type LossStage, MOST_LOST, type StageLoss } from '../model/loss.ts';
 import type { BuilderType, Method } from '../model/method.ts';
 import { Observation } from '../model/observation.ts';
 import { STEPS, type Step } from '../model/step.ts';
@@ -160,19 +160,6 @@ export interface StreamPicture {
   readonly threads: readonly { readonly box: string; readonly from: IsoDay; readonly result: string | null }[];
 }
 
-/** What was lost at one stage of a batch, or of all batches compared. Always whole cells or queens. */
-export interface LossLine {
-  readonly stage: LossStage;
-  /** Of how many it is known whether they reached the stage. */
-  readonly of: number;
-  readonly lost: number;
-  readonly reasons: readonly { readonly reason: LossReason; readonly cells: number }[];
-  readonly droneLayers: number;
-  readonly unknown: number;
-  /** Reasons that are more than the losses. */
-  readonly tooMany: number;
-}
-
 export interface BatchDetail extends BatchLine {
   readonly batch: Batch;
   readonly timetable: TimetableView;
@@ -180,7 +167,7 @@ export interface BatchDetail extends BatchLine {
   readonly placements: readonly PlacementRow[];
   readonly observations: readonly Observation[];
   /** Stages at which something was lost, and why, as far as it is known. */
-  readonly losses: readonly LossLine[];
+  readonly losses: readonly StageLoss[];
   /** Codes of the boxes that hold nothing, in walking order. */
   readonly freeBoxes: readonly string[];
   readonly spread: BatchSpread;

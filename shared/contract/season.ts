@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { SeasonField } from '../model/fields.ts';
-import type { LossLine } from './batches.ts';
+import type { StageLoss } from '../model/loss.ts';
 
 export const COMPARE_FACTORS = ['method', 'builder', 'breeder', 'season', 'month', 'boxType'] as const;
 export type CompareFactor = (typeof COMPARE_FACTORS)[number];
@@ -16,7 +16,7 @@ export const CompareSeason = z.object({
 
 /** What was lost in the compared batches, stage by stage. */
 export interface SeasonLosses {
-  readonly stages: readonly LossLine[];
+  readonly stages: readonly StageLoss[];
 }
 
 /** The season on paper. */

@@ -43,3 +43,19 @@ export const Loss = z.object({
   cells: z.int().min(1).max(MOST_LOST),
 });
 export type Loss = z.infer<typeof Loss>;
+
+/** What was lost at one stage, of one batch or of several, and how much of it has a reason: whole cells or queens. */
+export interface StageLoss {
+  readonly stage: LossStage;
+  /** Of how many that entered the stage and of which it is known what became of them. */
+  readonly of: number;
+  readonly lost: number;
+  /** As typed by the person, most first. */
+  readonly reasons: readonly { readonly reason: LossReason; readonly cells: number }[];
+  /** Drone-layers, which the looks tell; 0 at all earlier stages. */
+  readonly droneLayers: number;
+  /** Lost without a known reason; never below 0. */
+  readonly unknown: number;
+  /** By how many the reasons are more than the losses, since a count was corrected later; 0 as a rule. */
+  readonly tooMany: number;
+}

@@ -1,21 +1,5 @@
-import { LOSS_STAGES, type Loss, type LossReason, type LossStage } from '../../../shared/model/loss.ts';
+import { LOSS_STAGES, type Loss, type LossStage, type StageLoss } from '../../../shared/model/loss.ts';
 import type { BatchTally } from '../../../shared/model/tally.ts';
-
-/** What was lost at one stage, and how much of it has a reason. */
-export interface StageLost {
-  readonly stage: LossStage;
-  /** Of how many that entered the stage and of which it is known what became of them. */
-  readonly of: number;
-  readonly lost: number;
-  /** As typed by the person, most first. */
-  readonly reasons: readonly { readonly reason: LossReason; readonly cells: number }[];
-  /** Drone-layers, which the looks tell; 0 at all earlier stages. */
-  readonly droneLayers: number;
-  /** Lost without a known reason; never below 0. */
-  readonly unknown: number;
-  /** By how many the reasons are more than the losses, since a count was corrected later; 0 as a rule. */
-  readonly tooMany: number;
-}
 
 /** What of a batch the losses are reckoned from. */
 export interface LossFacts {
@@ -30,8 +14,8 @@ export interface LossFacts {
  * counted is in no sum; nothing lost is no line. Cells removed on purpose and boxes not looked into are no losses, as in
  * the stage rates. What has no reason stays unknown: it is not spread over those that have one. Our own definition.
  */
-export function lossesByReason(batches: readonly LossFacts[]): readonly StageLost[] {
-  return LOSS_STAGES.flatMap((stage): readonly StageLost[] => {
+export function lossesByReason(batches: readonly LossFacts[]): readonly StageLoss[] {
+  return LOSS_STAGES.flatMap((stage): readonly StageLoss[] => {
     const counted = batches.flatMap((batch) => {
       const ends = endsOf(stage, batch.tally);
       return ends ? [{ batch, ...ends }] : [];
@@ -68,7 +52,7 @@ function endsOf(stage: LossStage, tally: BatchTally): { readonly of: number; rea
   return of == null || left == null ? null : { of, left };
 }
 
-function reasonsOf(typed: LossFacts['losses']): StageLost['reasons'] {
+function reasonsOf(typed: LossFacts['losses']): StageLoss['reasons'] {
   const byReason = Map.groupBy(typed, ({ reason }) => reason);
   return [...byReason]
     .map(([reason, rows]) => ({ reason, cells: sum(rows.map(({ cells }) => cells)) }))
