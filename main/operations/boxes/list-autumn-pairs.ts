@@ -4,12 +4,12 @@ import { dayOfIso, isoOfDay, yearOfDay } from '../../../shared/kernel/day.ts';
 import type { AutumnQueen, LeftReason, QueenClaim } from '../../../shared/model/autumn-pair.ts';
 import type { BoxLook } from '../../../shared/model/look.ts';
 import { type AutumnBox, autumnPairs } from '../../engine/boxes/autumn-pairs.ts';
-import { handedOverBy } from '../../engine/queens/hand-over.ts';
 import { comparedName } from '../../engine/queens/same-name.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { BoxReader } from '../box-lines.ts';
 import type { Desk } from '../operation.ts';
 import { openPromise } from '../promise-lines.ts';
+import { wishLines } from '../wish-lines.ts';
 
 /** The boxes that hold something, and which of them could be united before winter. Nothing is changed. */
 export function listAutumnPairs({ workbook: { tables }, today }: Desk): AutumnView {
@@ -93,15 +93,10 @@ function claimOf({ box, promisedTo }: HeldBox, wanted: number, notPromised: numb
 
 /** What open wishes still want, without the queens handed over and those promised to the same names. */
 function queensStillWanted(tables: Tables): number {
-  const gone = (['given', 'sold'] as const).flatMap((place) => tables.queenMoves.where({ place }));
-  const handedOver = handedOverBy(
-    tables.wishes.all(),
-    gone.flatMap(({ goneTo, movedOn }) => (goneTo === null ? [] : [{ to: goneTo, on: movedOn }])),
-  );
   const byName = new Map<string, number>();
-  for (const wish of tables.wishes.where({ settledOn: null })) {
-    const name = comparedName(wish.forWhom ?? '');
-    byName.set(name, (byName.get(name) ?? 0) + wish.queens - (handedOver.get(wish.id) ?? 0));
+  for (const { forWhom, open } of wishLines(tables)) {
+    const name = comparedName(forWhom ?? '');
+    byName.set(name, (byName.get(name) ?? 0) + open);
   }
   for (const promise of tables.queenPromises.all()) {
     const queen = tables.queens.get(promise.queenId);

@@ -11,7 +11,6 @@ import {
 import { type InUse, mostAtOnce } from '../../engine/calendar/most-at-once.ts';
 import { isOpen } from '../../engine/calendar/open-steps.ts';
 import { streamDays } from '../../engine/calendar/stream-picture.ts';
-import { handedOverBy } from '../../engine/queens/hand-over.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { tallyOf } from '../batch-lines.ts';
 import { BoxReader } from '../box-lines.ts';
@@ -22,6 +21,7 @@ import { plannedBoxes } from '../planned-boxes.ts';
 import { planningRules } from '../planning-rules.ts';
 import { plannedBatch } from '../read-clashes.ts';
 import { storedSettings } from '../stored-settings.ts';
+import { wishLines } from '../wish-lines.ts';
 
 /** The season ahead, week by week: queens wanted, builders and boxes in use, days away, and when drones are mature. */
 export function getSeasonPlan({ workbook: { tables }, today }: Desk): SeasonPlan {
@@ -38,22 +38,6 @@ export function getSeasonPlan({ workbook: { tables }, today }: Desk): SeasonPlan
     awayDays: [...rules.awayDays].map(isoOfDay).toSorted(),
     dronesMatureFrom: rules.dronesMatureFrom === null ? null : isoOfDay(rules.dronesMatureFrom),
   };
-}
-
-/** Open wishes by their day, then those that are settled. */
-function wishLines(tables: Tables): readonly WishLine[] {
-  const wishes = tables.wishes.all();
-  const gone = (['given', 'sold'] as const).flatMap((place) => tables.queenMoves.where({ place }));
-  const handedOver = handedOverBy(
-    wishes,
-    gone.flatMap(({ goneTo, movedOn }) => (goneTo === null ? [] : [{ to: goneTo, on: movedOn }])),
-  );
-  return wishes
-    .map((wish) => {
-      const there = handedOver.get(wish.id) ?? null;
-      return { ...wish, handedOver: there, open: wish.settledOn === null ? wish.queens - (there ?? 0) : 0 };
-    })
-    .toSorted((a, b) => Number(a.open === 0) - Number(b.open === 0) || (a.wantedOn < b.wantedOn ? -1 : 1));
 }
 
 function weeksOf(
