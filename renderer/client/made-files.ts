@@ -26,13 +26,26 @@ export async function openPdf(file: MadeFile): Promise<null> {
   return null;
 }
 
-/** Through the window's own dialog, or into the browser's downloads; what to say afterwards, or nothing. */
-export async function saveMade(file: MadeFile, words: SavedWords): Promise<string | null> {
+/** Where a file went: to a path, into the browser's downloads, or nowhere, by choice or by a failing drive. */
+export type WentOut = { readonly path: string } | 'downloaded' | 'left' | 'failed';
+
+/** Through the window's own dialog, or into the browser's downloads. */
+export async function letOut(file: MadeFile): Promise<WentOut> {
   const saved = await shell.saveFile(file.name, file.base64);
   if (!saved.available) {
     download(file);
-    return words.downloaded;
+    return 'downloaded';
   }
-  if (saved.failed) return words.notSaved;
-  return saved.path ? words.saved(saved.path) : null;
+  if (saved.failed) return 'failed';
+  return saved.path ? { path: saved.path } : 'left';
 }
+
+/** What to say of it, or nothing. */
+export function saidOf(went: WentOut, words: SavedWords): string | null {
+  if (went === 'left') return null;
+  if (went === 'failed') return words.notSaved;
+  return went === 'downloaded' ? words.downloaded : words.saved(went.path);
+}
+
+export const saveMade = async (file: MadeFile, words: SavedWords): Promise<string | null> =>
+  saidOf(await letOut(file), words);

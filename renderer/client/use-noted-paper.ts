@@ -14,24 +14,11 @@ export function useNotedPaper<Input>(
   of: NotedPaper,
 ) {
   const askAgain = useAskAgain();
-  const paper = usePaper(print, words);
   // A workbook that can only be looked at keeps no note, nor does one that does not answer; the paper is made all the same.
-  const note = () =>
-    void ask.print.notePaper
+  return usePaper(print, words, () => {
+    ask.print.notePaper
       .mutate(of)
       .then(() => askAgain('printed-papers', 'history'))
       .catch(() => {});
-  const noted =
-    <Args extends readonly unknown[]>(act: (...args: Args) => void) =>
-    (...args: Args) => {
-      act(...args);
-      note();
-    };
-  const { shown } = paper;
-  return {
-    ...paper,
-    save: noted(paper.save),
-    open: paper.open && noted(paper.open),
-    shown: shown && { ...shown, save: noted(shown.save), open: shown.open && noted(shown.open) },
-  };
+  });
 }

@@ -4,28 +4,35 @@ import type { Refusal } from '../../shared/contract/refusal.ts';
 import type { Result } from '../../shared/kernel/result.ts';
 import { shell } from './client.ts';
 import { useChange } from './hooks.ts';
-import { openPdf, type SavedWords, saveMade } from './made-files.ts';
+import { letOut, openPdf, type SavedWords, saidOf } from './made-files.ts';
 
 /**
  * Makes a paper and shows it in the window, saves it, or opens it beside the page where a browser shows it; says what
- * became of it.
+ * became of it. `whenOut` is told when it was saved or opened, not when it was only looked at or the dialog was left.
  */
 export function usePaper<Input>(
   print: (input: Input) => Promise<Result<PaperFile, Refusal>>,
   words: SavedWords & { pages(pages: number): string },
+  whenOut: () => void = () => {},
 ) {
   const made = useChange(print, false);
   const [outcome, setOutcome] = useState<string | null>(null);
   const [shown, setShown] = useState<PaperFile | null>(null);
-  const tell = async (file: PaperFile, then: (file: PaperFile) => Promise<string | null>) =>
-    setOutcome((await then(file)) ?? words.pages(file.pages));
   const make = async (input: Input, then: (file: PaperFile) => Promise<void> | void) => {
     setOutcome(null);
     const file = await made.run(input);
     if (file) await then(file);
   };
-  const save = (file: PaperFile) => tell(file, (one) => saveMade(one, words));
-  const open = (file: PaperFile) => tell(file, openPdf);
+  const save = async (file: PaperFile) => {
+    const went = await letOut(file);
+    setOutcome(saidOf(went, words) ?? words.pages(file.pages));
+    if (went !== 'left' && went !== 'failed') whenOut();
+  };
+  const open = async (file: PaperFile) => {
+    await openPdf(file);
+    setOutcome(words.pages(file.pages));
+    whenOut();
+  };
   const inBrowser = shell.kind === 'loopback';
   return {
     look: (input: Input) => void make(input, setShown),

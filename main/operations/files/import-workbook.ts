@@ -5,6 +5,7 @@ import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { hasCalendar } from '../batch-calendar.ts';
 import type { Desk } from '../operation.ts';
+import { storedSettings } from '../stored-settings.ts';
 import { keepTally } from '../tally-keeping.ts';
 import { type Placed, planWhole, tableOf, type WholePlan } from './whole-plan.ts';
 import { isOwnMark, WHOLE_KEYS } from './whole-workbook.ts';
@@ -42,6 +43,9 @@ function writePlan(tables: Tables, { whole, added, changed }: Extract<WholePlan,
   // Sums are counted anew rather than believed.
   for (const { id } of whole.tables.batches) keepTally(tables, id);
   for (const [key, value] of Object.entries(whole.settings)) if (!isOwnMark(key)) tables.settings.put(key, value);
+  // Who is typing here goes on typing, also where the file has other people.
+  const { people, writer } = storedSettings(tables.settings);
+  if (writer !== null && !people.includes(writer)) tables.settings.put('people', [...people, writer]);
 }
 
 /** More generations than a workbook can hold; a ring of mothers ends here and is declined by the file. */

@@ -8,15 +8,18 @@ import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { MARKS } from '../../workbook/file-marks.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import type { Desk } from '../operation.ts';
-import { HELD_AT } from '../workbook-marks.ts';
+import { HELD_AT, PRINTED_PAPERS, WRITER } from '../workbook-marks.ts';
 
 /** A new table that is not named in the file of everything does not compile. */
 type TableKeys = Exclude<keyof Tables, 'tallies' | 'seasonSums' | 'settings'>;
 export const WHOLE_KEYS = Object.keys(WHOLE_TABLES) as readonly TableKeys[];
 WHOLE_TABLES satisfies Readonly<Record<TableKeys, unknown>>;
 
-/** What says which file this is belongs to the file, not to what is in it. */
-const OWN_MARKS: ReadonlySet<string> = new Set([...Object.values(MARKS), HELD_AT]);
+/**
+ * What belongs to the file, not to what is in it: what says which file it is, who is typing at it, and which of its papers
+ * were printed after which of its own steps.
+ */
+const OWN_MARKS: ReadonlySet<string> = new Set([...Object.values(MARKS), HELD_AT, WRITER, PRINTED_PAPERS]);
 
 export const isOwnMark = (key: string): boolean => OWN_MARKS.has(key);
 

@@ -5,6 +5,7 @@ import type { JournalChange, StoredRow } from '../../../shared/model/journal.ts'
 import { NotedPaper, type PaperName } from '../../../shared/model/noted-paper.ts';
 import type { Owner } from '../../workbook/journal/journal-steps.ts';
 import type { SettingTable, Tables, Workbook } from '../../workbook/workbook.ts';
+import { PRINTED_PAPERS } from '../workbook-marks.ts';
 
 /** A paper that went to the printer, with the newest step of the journal that it can know of, and its records then. */
 const Note = z.object({
@@ -15,20 +16,19 @@ const Note = z.object({
 });
 export type PaperNote = z.infer<typeof Note>;
 
-const KEY = 'printedPapers';
 /** So many papers are watched; the oldest give way. */
 const MOST = 60;
 
 /** The papers noted as printed, latest first; a note that does not fit (any longer) counts as none. */
 export function notedPapers(settings: SettingTable): readonly PaperNote[] {
-  const parsed = z.array(Note).safeParse(settings.get(KEY));
+  const parsed = z.array(Note).safeParse(settings.get(PRINTED_PAPERS));
   return parsed.success ? parsed.data : [];
 }
 
 /** The latest print of a paper is the one that counts. */
 export function keepNote(settings: SettingTable, note: PaperNote): void {
   const others = notedPapers(settings).filter(({ of }) => !isSamePaper(of, note.of));
-  settings.put(KEY, [note, ...others].slice(0, MOST));
+  settings.put(PRINTED_PAPERS, [note, ...others].slice(0, MOST));
 }
 
 export const isSamePaper = (one: NotedPaper, other: NotedPaper): boolean =>

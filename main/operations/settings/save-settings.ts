@@ -5,6 +5,7 @@ import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import { keyUsedTwice } from '../../../shared/model/look-key.ts';
 import type { Desk } from '../operation.ts';
 import { storedSettings } from '../stored-settings.ts';
+import { WRITER } from '../workbook-marks.ts';
 
 /** Changes the named settings and leaves all others. */
 export function saveSettings({ workbook }: Desk, changes: z.infer<typeof SaveSettings>): Result<Settings, Refusal> {
@@ -18,7 +19,7 @@ export function saveSettings({ workbook }: Desk, changes: z.infer<typeof SaveSet
       if (value !== undefined) settings.put(key, value);
     }
     // Who is no longer on the list types no longer.
-    if (writer && !people?.includes(writer)) settings.put('writer', null);
+    if (writer && !people?.includes(writer)) settings.put(WRITER, null);
     return ok(storedSettings(settings));
   });
 }

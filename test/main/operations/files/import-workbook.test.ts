@@ -4,12 +4,17 @@ import { exportTables } from '../../../../main/operations/files/export-tables.ts
 import { importWorkbook } from '../../../../main/operations/files/import-workbook.ts';
 import { WHOLE_KEYS, wholeWorkbook } from '../../../../main/operations/files/whole-workbook.ts';
 import type { Desk } from '../../../../main/operations/operation.ts';
+import { notePaper } from '../../../../main/operations/print/note-paper.ts';
+import { notedPapers } from '../../../../main/operations/print/noted-papers.ts';
+import { saveSettings } from '../../../../main/operations/settings/save-settings.ts';
+import { storedSettings } from '../../../../main/operations/stored-settings.ts';
 import { anyWorkbook } from '../../../builders/any-workbook.ts';
 import { aColony } from '../../../builders/colony.ts';
 import { aDesk, fill, mustOk } from '../../../builders/desk.ts';
 import { handed } from '../../../builders/handed-table.ts';
 import { aQueen } from '../../../builders/queen.ts';
 import { aDeskWithBoxes, refusalOf } from '../../../builders/running-batch.ts';
+import { aYard } from '../../../builders/yard.ts';
 
 async function saved(desk: Desk) {
   const made = mustOk(await exportTables(desk, { format: 'json', table: 'all', separator: 'comma', mark: false }));
@@ -50,6 +55,24 @@ describe('a file of everything', () => {
       }),
       { numRuns: WORKBOOKS },
     );
+  });
+
+  test('leaves alone who is typing here, and which papers were printed here', async () => {
+    const [theirs, ours] = [aDesk(), aDesk()];
+    mustOk(saveSettings(theirs, { people: ['Ben'], writer: 'Ben' }));
+    mustOk(saveSettings(ours, { people: ['Anna'], writer: 'Anna' }));
+    for (const desk of [theirs, ours]) {
+      fill(desk, ({ colonies }) => colonies.insert(aColony({ id: 'h1', code: 'H01' })));
+      mustOk(notePaper(desk, { paper: 'hive-page', colonyId: 'h1' }));
+    }
+    fill(theirs, ({ yards }) => yards.insert(aYard()));
+    mustOk(notePaper(theirs, { paper: 'inspector-pages', yardId: null, year: 2026 }));
+    mustOk(importWorkbook(ours, { file: await saved(theirs) }));
+    const { tables } = ours.workbook;
+    expect(tables.yards.all()).toHaveLength(1);
+    expect(storedSettings(tables.settings)).toMatchObject({ people: ['Ben', 'Anna'], writer: 'Anna' });
+    expect(ours.workbook.journal.steps(null, 1)[0]?.typedBy).toBe('Anna');
+    expect(notedPapers(tables.settings).map(({ of }) => of.paper)).toEqual(['hive-page']);
   });
 
   test('writes over what was changed since, adds what is missing, and takes nothing away', async () => {
