@@ -11,7 +11,7 @@ export interface LossFacts {
 
 /**
  * Losses of one or more batches, stage by stage, with what is known of their reasons. A stage of which both ends were not
- * counted is in no sum; nothing lost is no line. Cells removed on purpose and boxes not looked into are no losses, as in
+ * counted is in no sum; nothing lost is no line, unless reasons were typed before a count was corrected. Cells removed on purpose and boxes not looked into are no losses, as in
  * the stage rates. What has no reason stays unknown: it is not spread over those that have one. Our own definition.
  */
 export function lossesByReason(batches: readonly LossFacts[]): readonly StageLoss[] {
@@ -21,12 +21,12 @@ export function lossesByReason(batches: readonly LossFacts[]): readonly StageLos
       return ends ? [{ batch, ...ends }] : [];
     });
     const lost = sum(counted.map((one) => one.of - one.left));
-    if (lost <= 0) return [];
     const each = counted.map(({ batch, of, left }) => {
       const typed = batch.losses.filter((loss) => loss.stage === stage);
       const droneLayers = stage === 'proved' ? Math.min(batch.droneLayers, of - left) : 0;
       return { typed, droneLayers, without: of - left - droneLayers - sum(typed.map(({ cells }) => cells)) };
     });
+    if (lost === 0 && each.every(({ typed }) => typed.length === 0)) return [];
     return [
       {
         stage,

@@ -25,7 +25,7 @@ export function recordLoss(desk: Desk, input: z.infer<typeof RecordLoss>): Resul
 /** There must be a loss to explain, and no more may be explained than was lost. */
 function refusalOf(facts: LossFacts, { stage }: z.infer<typeof RecordLoss>): Refusal | null {
   const lost = lossesByReason([facts]).find((one) => one.stage === stage);
-  if (!lost) return { kind: 'nothing-lost', field: 'cells', stage };
+  if (!lost || lost.lost === 0) return { kind: 'nothing-lost', field: 'cells', stage };
   if (lost.tooMany === 0) return null;
   const explained = lost.lost + lost.tooMany;
   return { kind: 'more-reasons-than-lost', field: 'cells', lost: lost.lost, explained };

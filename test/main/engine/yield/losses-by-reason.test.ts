@@ -41,6 +41,14 @@ describe('losses by reason', () => {
     expect(lossesByReason([facts({ tally: none })])).toEqual([]);
   });
 
+  test('reasons typed before a count was corrected to no loss stay in sight, as too many', () => {
+    const tally = batchTally('b', [{ given: 20, taken: 20, sealed: 20 }], []);
+    const losses = [{ stage: 'taken', reason: 'chilled', cells: 3 }] as const;
+    expect(lossesByReason([facts({ tally, losses })])).toMatchObject([
+      { stage: 'taken', of: 20, lost: 0, unknown: 0, tooMany: 3, reasons: [{ reason: 'chilled', cells: 3 }] },
+    ]);
+  });
+
   test('cells removed on purpose are no loss', () => {
     const tally = batchTally('b', [{ given: 20, taken: 20, removed: 5, sealed: 15 }], []);
     expect(lossesByReason([facts({ tally })])).toEqual([]);

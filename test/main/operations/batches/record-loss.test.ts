@@ -34,6 +34,17 @@ test('a reason stands beside the loss, is corrected by the same reason, and goes
   expect(desk.workbook.tables.losses.all()).toEqual([]);
 });
 
+test('a reason of a count that was corrected to no loss can be taken back, and no other be added', () => {
+  const desk = aCountedDesk();
+  mustOk(recordLoss(desk, aLoss()));
+  mustOk(recordBarCounts(desk, aRow(desk, { given: 12, taken: 12 })));
+  expect(linesOf(desk)).toMatchObject([{ stage: 'taken', lost: 0, tooMany: 3 }]);
+  const other = recordLoss(desk, aLoss({ id: 'loss-2', reason: 'drowned', cells: 1 }));
+  expect(refusalOf(other)).toMatchObject({ kind: 'nothing-lost', stage: 'taken' });
+  mustOk(recordLoss(desk, aLoss({ cells: 0 })));
+  expect(linesOf(desk)).toEqual([]);
+});
+
 test('is one step for undo', () => {
   const desk = aCountedDesk();
   mustOk(recordLoss(desk, aLoss()));
