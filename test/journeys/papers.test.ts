@@ -76,7 +76,7 @@ test('a printed report says so, is called out of date after a correction, and ho
   await show(page, '/season?tab=report');
   const report = page.locator('section', { has: page.getByRole('heading', { name: 'Season report' }) });
   await house().saveFile(() => report.getByRole('button', { name: 'Save the report' }).click());
-  await report.getByText(/^Printed on .+ It still says what the workbook says\.$/).waitFor();
+  await report.getByText(/^Printed on .+ No record it is made of was changed since\.$/).waitFor();
   const batches = (await ask(page, 'query', 'batches.listBatches')) as { id: string; code: string; season: number }[];
   const batch = batches.find(({ season }) => season === 2026);
   await ask(page, 'mutation', 'batches.setWarmth', { batchId: batch?.id, sealedCelsius: 33 });

@@ -3,7 +3,7 @@ import { isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result } from '../../../shared/kernel/result.ts';
 import type { NotedPaper } from '../../../shared/model/noted-paper.ts';
 import type { Desk } from '../operation.ts';
-import { keepNote, nameOfPaper, recordsOf } from './noted-papers.ts';
+import { keepNote, nameOfPaper, queensOf, recordsOf } from './noted-papers.ts';
 
 /**
  * Notes that a paper was saved or opened to be printed, so that it can be called out of date later. Of what is gone
@@ -15,7 +15,8 @@ export function notePaper({ workbook, today }: Desk, of: NotedPaper): Result<nul
   if (name === null) return ok(null);
   const step = journal.steps(null, 1)[0]?.id ?? 0;
   return workbook.change({ did: 'print-paper', ...name }, ({ settings }) => {
-    keepNote(settings, { of, printedOn: isoOfDay(today), step, records: [...recordsOf(tables, of)] });
+    const [records, queens] = [[...recordsOf(tables, of)], [...queensOf(tables, of)]];
+    keepNote(settings, { of, printedOn: isoOfDay(today), step, records, queens });
     return ok(null);
   });
 }

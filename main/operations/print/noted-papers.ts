@@ -13,6 +13,8 @@ const Note = z.object({
   printedOn: IsoDayField,
   step: z.number().int().nonnegative(),
   records: z.array(IdField),
+  /** The queens that sat in its hives: where one went to is a row of hers, no longer of the hive. */
+  queens: z.array(IdField).default([]),
 });
 export type PaperNote = z.infer<typeof Note>;
 
@@ -59,7 +61,7 @@ const named = (paper: PaperName['paper'], name: string | undefined, year: number
 const NOT_SAID: Readonly<Record<NotedPaper['paper'], readonly string[]>> = {
   'queen-card': ['follow_up', 'queen_feedback'],
   'hive-page': ['follow_up'],
-  'inspector-pages': ['follow_up', 'queen_feedback', 'hive_look', 'feeding'],
+  'inspector-pages': ['follow_up', 'queen_feedback', 'feeding'],
   'season-report': [],
 };
 
@@ -67,13 +69,22 @@ const NOT_SAID: Readonly<Record<NotedPaper['paper'], readonly string[]>> = {
  * Whether anything a paper says was changed since, by the journal: a row that was changed and changed back counts as
  * unchanged. Of a year's pages only rows of that year count, and rows without a day.
  */
-export function isChangedSince({ journal, tables }: Workbook, { of, step, records }: PaperNote): boolean {
+export function isChangedSince({ journal, tables }: Workbook, { of, step, records, queens }: PaperNote): boolean {
   const said = (change: JournalChange) =>
     !NOT_SAID[of.paper].includes(change.table) && (of.paper !== 'inspector-pages' || isOfYear(change, of.year));
   // Those it was made of, and those it would be made of now.
   const ids = new Set([...records, ...recordsOf(tables, of)]);
-  return [...ids].some((id) => differsNow(journal.changesSince(step, { id, column: OWNER[of.paper] }).filter(said)));
+  const changes = [
+    ...[...ids].flatMap((id) => journal.changesSince(step, { id, column: OWNER[of.paper] })),
+    ...queens.flatMap((id) => journal.changesSince(step, { id, column: 'queen_id' }).filter(isStay)),
+  ];
+  // A row that left a hive is found by its queen, one that came back by both: each change counts once, in its order.
+  const each = new Map(changes.filter(said).map((change) => [change.id, change]));
+  return differsNow([...each.values()].toSorted((one, other) => one.id - other.id));
 }
+
+/** Where a queen is, and went. */
+const isStay = ({ table }: JournalChange): boolean => table === 'queen' || table === 'queen_move';
 
 const OWNER: Readonly<Record<NotedPaper['paper'], Owner['column']>> = {
   'queen-card': 'queen_id',
@@ -94,6 +105,12 @@ export function recordsOf({ colonies, batches }: Tables, of: NotedPaper): readon
     case 'season-report':
       return batches.where({ season: of.season }).map(({ id }) => id);
   }
+}
+
+/** Those that sit in its hives; none where it speaks of no hive. */
+export function queensOf(tables: Tables, of: NotedPaper): readonly Id[] {
+  if (OWNER[of.paper] !== 'colony_id') return [];
+  return recordsOf(tables, of).flatMap((colonyId) => tables.queens.where({ colonyId }).map(({ id }) => id));
 }
 
 /** Oldest first: what each row was before the first change, against what it is after the last. */

@@ -8,7 +8,7 @@ export const printedPapers = {
     'inspector-pages': (yard, year) => `Pages for an inspector, ${yard ?? 'all yards'}, ${year}`,
     'season-report': (_name, season) => `Report of the season ${season}`,
   } satisfies Readonly<Record<PaperName['paper'], (name: string | null, year: number | null) => string>>,
-  printed: (day: string) => `Printed on ${day}. It still says what the workbook says.`,
+  printed: (day: string) => `Printed on ${day}. No record it is made of was changed since.`,
   changed: (day: string) => `Printed on ${day}. Something it says was changed since then: print it again.`,
   outOfDate: (paper: string, day: string) => `${paper}, printed on ${day}, is out of date. Print it again.`,
 };

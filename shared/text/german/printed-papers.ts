@@ -10,7 +10,7 @@ export const PAPER_NAMES: (typeof english)['names'] = {
 
 export const printedPapers: Translation<typeof english> = {
   names: PAPER_NAMES,
-  printed: (day) => `Am ${day} gedruckt. Das Blatt stimmt noch mit dem Arbeitsbuch überein.`,
+  printed: (day) => `Am ${day} gedruckt. Seither wurde nichts geändert, woraus es gemacht ist.`,
   changed: (day) => `Am ${day} gedruckt. Seither hat sich etwas darauf geändert: Drucken Sie es neu.`,
   outOfDate: (paper, day) => `${paper}, gedruckt am ${day}, stimmt nicht mehr. Drucken Sie das Papier neu.`,
 };

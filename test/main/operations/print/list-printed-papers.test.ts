@@ -15,6 +15,9 @@ const HIVE = { paper: 'hive-page', colonyId: 'colony-1' } as const;
 const YEAR = { paper: 'inspector-pages', yardId: null, year: 2026 } as const;
 const REPORT = { paper: 'season-report', season: 2026 } as const;
 
+/** The queen of the hive. */
+const HEAD = { id: 'head', number: '26-002', place: 'in-hive', colonyId: 'colony-1' } as const;
+
 /** A hive, a queen and a batch of one bar; every paper of them printed on 20 June. */
 function aDeskWithPapers(): Desk {
   const desk = aDesk({ today: '2026-06-20' });
@@ -22,6 +25,7 @@ function aDeskWithPapers(): Desk {
     yards.insert(aYard());
     colonies.insert(aColony({ yardId: 'yard-1' }));
     queens.insert(aQueen());
+    queens.insert(aQueen(HEAD));
     batches.insert(aBatch());
     batches.insert(aBatch({ id: 'other', code: '26-09' }));
     bars.insert(aBar());
@@ -75,6 +79,26 @@ describe('a printed paper', () => {
           ...{ id: 'told', queenId: 'queen-1', toldOn: '2026-06-19', toldBy: null, outcome: 'lays-well', note: null },
         }),
       [],
+    ],
+    [
+      'the queen of the hive sold',
+      ({ queens, queenMoves }) => {
+        const sold = { place: 'sold', colonyId: null, goneTo: 'A neighbour' } as const;
+        queens.update(aQueen({ ...HEAD, ...sold }));
+        queenMoves.insert({
+          ...{ id: 'm', queenId: 'head', movedOn: '2026-06-20', way: null, price: null, note: null },
+          ...sold,
+        });
+      },
+      ['hive-page', 'inspector-pages'],
+    ],
+    [
+      'a look at the hive',
+      ({ hiveLooks }) =>
+        hiveLooks.insert({
+          ...{ id: 'look', colonyId: 'colony-1', lookedOn: '2026-06-20', strength: 5, food: null, note: '' },
+        }),
+      ['hive-page', 'inspector-pages'],
     ],
     ['her mark', ({ queens }) => queens.update(aQueen({ markedOn: '2026-06-19' })), ['queen-card']],
     ['a treatment of that year', ({ treatments }) => treatments.insert(aTreatment()), ['hive-page', 'inspector-pages']],
