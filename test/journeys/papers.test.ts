@@ -88,7 +88,7 @@ test('a printed report says so, is called out of date after a correction, and ho
   await stale.click();
   await expect.poll(() => page.url()).toMatch(/season\?tab=report$/);
   await page.keyboard.press('Control+z');
-  await report.getByText(/^Printed on .+ It still says/).waitFor();
+  await report.getByText(/^Printed on .+ No record it is made of/).waitFor();
   await show(page, '/print');
   await expect.poll(() => stale.count()).toBe(0);
   expect(problems).toEqual([]);
