@@ -14,7 +14,7 @@ import { streamDays } from '../../engine/calendar/stream-picture.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { tallyOf } from '../batch-lines.ts';
 import { BoxReader } from '../box-lines.ts';
-import { builderHolds } from '../builder-holds.ts';
+import { type BuilderHold, builderHolds } from '../builder-holds.ts';
 import { type RunningBatch, runningBatches } from '../hands-off.ts';
 import type { Desk } from '../operation.ts';
 import { plannedBoxes } from '../planned-boxes.ts';
@@ -53,12 +53,13 @@ function weeksOf(
     open.map(({ wantedOn }) => wantedOn),
     today,
   );
+  const holds = builderHolds(tables);
   const builders = mostAtOnce(
-    builderHolds(tables).map(({ builderId, from, until }) => ({ id: builderId, from, to: until })),
+    holds.map(({ builderId, from, until }) => ({ id: builderId, from, to: until })),
     weeks,
   );
   const boxes = mostAtOnce([...heldBoxes(tables, today), ...cellsAhead(tables, running, today)], weeks);
-  const builderCount = buildersOf(tables, today);
+  const builderCount = buildersOf(tables, holds, today);
   const boxCount = tables.boxes.where({ retiredOn: null }).length;
   return weeks.map((week, index) => ({
     from: isoOfDay(week),
@@ -112,9 +113,11 @@ function cellsAhead(tables: Tables, running: readonly RunningBatch[], today: Day
   });
 }
 
-/** Hives that are builders this season and still a hive of their own. */
-function buildersOf(tables: Tables, today: Day): number {
-  return tables.colonyRoles
+/** Hives that are builders this season, by their role or because a batch is in them, and still a hive of their own. */
+function buildersOf(tables: Tables, holds: readonly BuilderHold[], today: Day): number {
+  const byRole = tables.colonyRoles
     .where({ role: 'builder', season: yearOfDay(today) })
-    .filter(({ colonyId }) => tables.colonies.get(colonyId)?.endedOn === null).length;
+    .map(({ colonyId }) => colonyId);
+  const all = new Set([...byRole, ...holds.map(({ builderId }) => builderId)]);
+  return [...all].filter((id) => tables.colonies.get(id)?.endedOn === null).length;
 }

@@ -172,7 +172,7 @@ export const season = {
     move: 'Move',
     moveRead: (batch: string) => `Move ${batch}`,
     toComeLine: (wanted: number, mean: number, lower: number, upper: number, batches: number) =>
-      `Wanted: ${wanted}. Still to come from ${batches === 1 ? '1 batch' : `${batches} batches`}: about ${mean} proved queens (${lower} to ${upper}, as if all went badly or all went well).`,
+      `Wanted: ${wanted}. Still to come from ${batches === 1 ? '1 batch' : `${batches} batches`}: about ${mean} proved ${mean === 1 ? 'queen' : 'queens'} (${lower} to ${upper}, as if all went badly or all went well).`,
     toComeNone: (wanted: number) => `Wanted: ${wanted}. No batch is on that could still bring queens.`,
     without: 'Nothing counted and nothing planned, so not reckoned:',
     startLine: 'How many larvae to give for that?',

@@ -174,7 +174,7 @@ export const season: Translation<typeof english> = {
     move: 'Verschieben',
     moveRead: (batch: string) => `${batch} verschieben`,
     toComeLine: (wanted: number, mean: number, lower: number, upper: number, batches: number) =>
-      `Gewünscht: ${wanted}. Aus ${batches === 1 ? '1 Serie' : `${batches} Serien`} noch zu erwarten: etwa ${mean} erwiesene Königinnen (${lower} bis ${upper}, als ginge alles schlecht oder alles gut).`,
+      `Gewünscht: ${wanted}. Aus ${batches === 1 ? '1 Serie' : `${batches} Serien`} noch zu erwarten: etwa ${mean} erwiesene ${mean === 1 ? 'Königin' : 'Königinnen'} (${lower} bis ${upper}, als ginge alles schlecht oder alles gut).`,
     toComeNone: (wanted: number) =>
       `Gewünscht: ${wanted}. Keine Serie ist im Gang, die noch Königinnen bringen könnte.`,
     without: 'Nichts gezählt und nichts geplant, darum nicht gerechnet:',

@@ -50,6 +50,16 @@ test('builders and boxes by the calendars: twelve cells planned want twelve boxe
   expect(weeks.get('2026-06-01')).toMatchObject({ boxes: { most: 12 } });
 });
 
+test('a hive that a batch is in counts as a builder, also without the role, and no hive counts twice', () => {
+  const desk = aDeskWithBatch('2026-05-04');
+  const builders = () => getSeasonPlan(desk).weeks.map((week) => week.builders.of)[0];
+  expect(builders()).toBe(1);
+  mustOk(setRoles(desk, { colonyId: 'h12', season: 2026, roles: [], ids: [] }));
+  expect(builders()).toBe(1);
+  mustOk(setRoles(desk, { colonyId: 'h03', season: 2026, roles: ['builder'], ids: ['role-2'] }));
+  expect(builders()).toBe(2);
+});
+
 test('cells that are in boxes are counted by their boxes, and two batches at once are added', () => {
   const desk = aDeskWithBoxes('2026-05-15');
   const next = { id: 'batch-2', newBreeder: null, newBuilder: null, breederId: 'h03', builderId: 'h12' };
