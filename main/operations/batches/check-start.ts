@@ -1,6 +1,7 @@
 import type { BatchStart } from '../../../shared/contract/batches.ts';
 import type { Notice, Refusal } from '../../../shared/contract/refusal.ts';
 import { addDays, isoOfDay } from '../../../shared/kernel/day.ts';
+import type { Id } from '../../../shared/kernel/id.ts';
 import type { Timetable } from '../../../shared/model/timetable.ts';
 import { builderUse } from '../../engine/calendar/find-clashes.ts';
 import type { Tables } from '../../workbook/workbook.ts';
@@ -31,10 +32,17 @@ export function hiveRefusal(tables: Tables, input: BatchStart): Refusal | null {
   return null;
 }
 
-/** A builder carries one batch at a time: refused when the spans truly overlap. */
-export function builderRefusal(tables: Tables, builderId: string, timetable: Timetable): Refusal | null {
+/** A builder carries one batch at a time: refused when the spans truly overlap. A batch that is moved is not in its own way. */
+export function builderRefusal(
+  tables: Tables,
+  builderId: string,
+  timetable: Timetable,
+  moved: Id | null = null,
+): Refusal | null {
   const { from, until } = holdOf(timetable);
-  const clash = builderHolds(tables, builderId).find((hold) => hold.from < until && from < hold.until);
+  const clash = builderHolds(tables, builderId).find(
+    (hold) => hold.batchId !== moved && hold.from < until && from < hold.until,
+  );
   if (!clash) return null;
   const builder = tables.colonies.get(builderId)?.code ?? '';
   return { kind: 'builder-in-use', field: 'builderId', builder, batch: clash.batch, until: isoOfDay(clash.until) };

@@ -1,6 +1,6 @@
 import type { Refusal } from '../../../shared/contract/refusal.ts';
 import type { SlipChange, SlipView, SlipWindow } from '../../../shared/contract/slip.ts';
-import { dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
+import { addDays, dayOfIso, isoOfDay } from '../../../shared/kernel/day.ts';
 import { ok, type Result, refuse } from '../../../shared/kernel/result.ts';
 import type { Batch } from '../../../shared/model/batch.ts';
 import type { Step } from '../../../shared/model/step.ts';
@@ -12,7 +12,7 @@ import { calendarInput, factView, sightingOf, timetableOf } from '../batch-calen
 import { eventDays, eventId } from '../event-days.ts';
 import { labelRecords, staleLabels } from '../label-texts.ts';
 import type { Desk } from '../operation.ts';
-import { markRefusal, moveRefusal, movesWholeBatch } from './step-rules.ts';
+import { inUseOnItsDays, markRefusal, moveRefusal, movesWholeBatch } from './step-rules.ts';
 
 /** What a step marked or moved, or something seen, would do to every date of the batch. Nothing is written. */
 export function previewSlip({ workbook: { tables } }: Desk, slip: SlipChange): Result<SlipView, Refusal> {
@@ -22,6 +22,8 @@ export function previewSlip({ workbook: { tables } }: Desk, slip: SlipChange): R
   if (refusal) return refuse(refusal);
   const planned = planTimetable(withChange(tables, batch, slip));
   if (!planned.ok) return planned;
+  const inUse = beginsAnew(tables, batch, slip) ? inUseOnItsDays(tables, batch, planned.value) : null;
+  if (inUse) return refuse(inUse);
   return ok(slipView(tables, batch, planned.value, 'step' in slip.change ? slip.change.step : null));
 }
 
@@ -47,10 +49,16 @@ function withChange(tables: Tables, batch: Batch, slip: SlipChange): CalendarInp
   if (slip.kind === 'mark') return { ...input, done: [...others, { step, on: dayOfIso(slip.change.doneOn) }] };
   const to = dayOfIso(slip.change.movedTo);
   const moved = input.moved.filter((one) => one.step !== step);
-  return movesWholeBatch(tables, batch, step)
-    ? { ...input, moved, anchor: { step, on: to } }
-    : { ...input, moved: [...moved, { step, to, reason: slip.change.reason }] };
+  if (!movesWholeBatch(tables, batch, step))
+    return { ...input, moved: [...moved, { step, to, reason: slip.change.reason }] };
+  const days = to - dayOfIso(batch.anchorOn);
+  const along = moved.map((one) => ({ ...one, to: addDays(one.to, days) }));
+  return { ...input, moved: along, anchor: { step, on: to } };
 }
+
+/** Whether it is the beginning of the batch that is moved, and all of it with it. */
+const beginsAnew = (tables: Tables, batch: Batch, slip: SlipChange): boolean =>
+  slip.kind === 'move' && movesWholeBatch(tables, batch, slip.change.step);
 
 function slipView(tables: Tables, batch: Batch, after: Timetable, own: Step | null): SlipView {
   const { lines } = compareTimetables(timetableOf(tables, batch), after);

@@ -9,6 +9,7 @@ import { canBeDropped } from '../../engine/calendar/open-steps.ts';
 import type { Tables } from '../../workbook/workbook.ts';
 import { planBatch, timetableOf } from '../batch-calendar.ts';
 import { LOOK_STEPS } from '../look-answers.ts';
+import { builderRefusal } from './check-start.ts';
 
 /** The step as dated now, or why there is none. */
 function stepOf(tables: Tables, batch: Batch, step: Step): Result<DatedStep, Refusal> {
@@ -62,6 +63,10 @@ export function dropRefusal(tables: Tables, batch: Batch, step: Step): Refusal |
 /** While nothing was done yet, the first day of a batch is the person's own choice, and all others follow it. */
 export const movesWholeBatch = (tables: Tables, batch: Batch, step: Step): boolean =>
   step === batch.anchorStep && tables.stepsDone.where({ batchId: batch.id }).length === 0;
+
+/** A batch cannot be moved onto days on which its builder carries another; as at its start. */
+export const inUseOnItsDays = (tables: Tables, batch: Batch, timetable = timetableOf(tables, batch)): Refusal | null =>
+  batch.builderId === null ? null : builderRefusal(tables, batch.builderId, timetable, batch.id);
 
 /** After a write: the calendar must still be readable with the new fact in it, else the change is taken back. */
 export function stillReadable(tables: Tables, batch: Batch): Refusal | null {

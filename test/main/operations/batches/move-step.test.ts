@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest';
 import { markStep } from '../../../../main/operations/batches/mark-step.ts';
 import { moveStep } from '../../../../main/operations/batches/move-step.ts';
+import { previewSlip } from '../../../../main/operations/batches/preview-slip.ts';
+import { startBatch } from '../../../../main/operations/batches/start-batch.ts';
 import { mustOk } from '../../../builders/desk.ts';
-import { aDeskWithBatch, refusalOf } from '../../../builders/running-batch.ts';
+import { aDeskWithBatch, aStart, refusalOf } from '../../../builders/running-batch.ts';
 
 const move = (changes: object = {}) =>
   ({
@@ -56,4 +58,38 @@ test('refuses a day before a step that must come first and is done', () => {
     after: 'sealed-brood-look',
   });
   expect(desk.workbook.tables.stepMoves.all()).toEqual([]);
+});
+
+const START = { step: 'give-larvae', reason: '' } as const;
+
+test('a job put on a day of its own goes along when the beginning is moved, as the preview says, in one step', () => {
+  const desk = aDeskWithBatch('2026-05-01');
+  mustOk(moveStep(desk, move()));
+  const dayOf = () => desk.workbook.tables.stepMoves.all().map(({ movedTo }) => movedTo);
+  const toLater = move({ ...START, id: 'mv2', movedTo: '2026-05-24' });
+  const preview = mustOk(previewSlip(desk, { kind: 'move', change: toLater }));
+  expect(preview.lines.find(({ step }) => step === 'check-own-cells')).toMatchObject({
+    was: { expected: '2026-05-09' },
+    becomes: { expected: '2026-05-29' },
+  });
+  mustOk(moveStep(desk, toLater));
+  expect(dayOf()).toEqual(['2026-05-29']);
+  mustOk(moveStep(desk, move({ ...START, id: 'mv3', movedTo: '2026-05-23' })));
+  expect(dayOf()).toEqual(['2026-05-28']);
+  mustOk(desk.workbook.undo());
+  mustOk(desk.workbook.undo());
+  expect(dayOf()).toEqual(['2026-05-09']);
+});
+
+test('a batch cannot be moved onto days of its builder’s other batch, nor be previewed there', () => {
+  const desk = aDeskWithBatch('2026-05-01');
+  const next = { id: 'batch-2', newBreeder: null, newBuilder: null, breederId: 'h03', builderId: 'h12' };
+  mustOk(startBatch(desk, aStart({ ...next, anchorOn: '2026-06-20' })));
+  const onto = move({ ...START, batchId: 'batch-2', movedTo: '2026-05-06' });
+  const refusal = { kind: 'builder-in-use', builder: 'H12', batch: '26-01' };
+  expect(refusalOf(previewSlip(desk, { kind: 'move', change: onto }))).toMatchObject(refusal);
+  expect(refusalOf(moveStep(desk, onto))).toMatchObject(refusal);
+  expect(desk.workbook.tables.batches.get('batch-2')?.anchorOn).toBe('2026-06-20');
+  // Its own days are not in its way.
+  mustOk(moveStep(desk, { ...onto, movedTo: '2026-06-19' }));
 });
