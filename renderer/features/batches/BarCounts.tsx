@@ -16,7 +16,7 @@ import { Remedies } from '../../components/Remedies.tsx';
 import { type RowState, SavedSign } from '../../components/SavedSign.tsx';
 import { Section } from '../../components/Section.tsx';
 import { useToday, useWords } from '../../components/words.ts';
-import { readCounts, type TypedCounts, typedCounts } from './typed-counts.ts';
+import { cellsRemoved, readCounts, type TypedCounts, typedCounts } from './typed-counts.ts';
 
 /** Bars as rows, one number each; a row is saved when it is left, and Ctrl+Enter tells what the counts changed. */
 export function BarCounts({ batch, focus }: { batch: BatchDetail; focus: string | null }) {
@@ -221,7 +221,8 @@ function rowState(state: ReturnType<typeof useChange>['state']): RowState | null
   return state.done ? 'saved' : null;
 }
 
-function Totals({ batch: { tally } }: { batch: BatchDetail }) {
+function Totals({ batch }: { batch: BatchDetail }) {
+  const { tally } = batch;
   const { batches: words } = useWords();
   const known = (value: number | null) => value ?? <span className="soft small">{words.one.notCounted}</span>;
   const share = tally.given && tally.taken !== null ? ` (${perCent(tally.taken / tally.given)})` : '';
@@ -233,9 +234,7 @@ function Totals({ batch: { tally } }: { batch: BatchDetail }) {
         {known(tally.taken)}
         {share}
       </td>
-      <td className="number">
-        {tally.taken !== null && tally.enteredSealing !== null ? tally.taken - tally.enteredSealing : ''}
-      </td>
+      <td className="number">{cellsRemoved(batch.bars)}</td>
       <td className="number">{known(tally.sealed)}</td>
     </tr>
   );

@@ -18,3 +18,9 @@ export function readCounts(typed: TypedCounts): ReadCounts | null {
   });
   return COUNTED_STAGES.some((stage) => Number.isNaN(read[stage])) ? null : read;
 }
+
+/** Cells that were removed on purpose; null, which is not 0, where no bar says so. */
+export function cellsRemoved(bars: readonly Pick<BarRow, 'counts'>[]): number | null {
+  const typed = bars.flatMap(({ counts: { removed } }) => (removed === null ? [] : [removed]));
+  return typed.length === 0 ? null : typed.reduce((sum, cells) => sum + cells, 0);
+}
