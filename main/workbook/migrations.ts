@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type BetterSqlite3 from 'better-sqlite3';
+import { codeOf } from './save-trouble.ts';
 
 /** One numbered step of the file's format. Its number is the user_version of a file that has it. */
 export interface Migration {
@@ -36,13 +37,29 @@ export const latestVersion = (migrations: readonly Migration[]): number => migra
 
 export const versionOf = (db: BetterSqlite3.Database): number => Number(db.pragma('user_version', { simple: true }));
 
-/** Brings a file up to date: each migration is one transaction that also sets user_version, so it is old or new. */
+/** Brings a file up to date: one transaction that also sets user_version, so it is old or new and nothing between. */
 export function migrate(db: BetterSqlite3.Database, migrations: readonly Migration[]): void {
-  const have = versionOf(db);
-  for (const { number, sql } of migrations.slice(have)) {
-    db.transaction(() => {
+  const missing = migrations.slice(versionOf(db));
+  if (missing.length === 0) return;
+  db.transaction(() => {
+    for (const { number, sql } of missing) {
       db.exec(sql());
       db.pragma(`user_version = ${number}`);
-    }).immediate();
+    }
+  }).immediate();
+}
+
+/**
+ * The same for a file that somebody has. Its version is one number in the header: where the tables are not those of that
+ * version, the number is damaged, and so it is said. Throws SQLITE_CORRUPT then, and nothing was changed.
+ */
+export function migrateFile(db: BetterSqlite3.Database, migrations: readonly Migration[]): void {
+  try {
+    migrate(db, migrations);
+  } catch (error) {
+    if (codeOf(error) !== 'SQLITE_ERROR') throw error;
+    throw Object.assign(new Error('The tables are not those of the version.', { cause: error }), {
+      code: 'SQLITE_CORRUPT',
+    });
   }
 }

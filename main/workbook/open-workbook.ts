@@ -9,7 +9,7 @@ import { kindOfMark, MARKS, WORKBOOK_ENDING } from './file-marks.ts';
 import { liveWorkbook } from './live-workbook.ts';
 import { type FileLook, judgeOpenFile, lookAtFile } from './look-at-file.ts';
 import { lookingCopyOf, lookingFolderOf } from './looking-copy.ts';
-import { latestVersion, type Migration, migrate, versionOf } from './migrations.ts';
+import { latestVersion, type Migration, migrateFile, versionOf } from './migrations.ts';
 import { openingTrouble, withSecondThoughts } from './opening-trouble.ts';
 import { watchPlace } from './place-watch.ts';
 import { riskyPlaceOf } from './risky-place.ts';
@@ -144,7 +144,7 @@ export function openLookingCopy(
       if (!judged.ok && because !== 'newer') return looking.andGone(refuse({ ...judged.refusal, file }));
       // Copied past SQLite while someone else writes: the sizes and times looked steady, the pages must be so too.
       if (because === 'open-elsewhere') checkPages(writing);
-      if (judged.ok) migrate(writing, migrations);
+      if (judged.ok) migrateFile(writing, migrations);
       writing.pragma('journal_mode = DELETE');
     } finally {
       writing.close();
@@ -177,7 +177,7 @@ function bringUpToDate(db: BetterSqlite3.Database, { migrations, safetyFolder, n
   const version = versionOf(db);
   if (version === latestVersion(migrations)) return;
   makeSafetyCopy(db, safetyFolder, 'before-format', now());
-  migrate(db, migrations);
+  migrateFile(db, migrations);
 }
 
 /** A clean close leaves neither a write-ahead log nor a rollback journal. */

@@ -205,6 +205,23 @@ test.each([
   expect(sha256(file)).toBe(before);
 });
 
+test('a workbook whose header names an older version than its tables are of is called damaged and left alone', () => {
+  const folder = aFolder();
+  const file = join(folder, 'header.ripecell');
+  aWorkbookOf(file).close();
+  const { migrations } = anOpenSetting(folder);
+  for (let version = 1; version < migrations.length; version += 1) {
+    const db = new Database(file);
+    db.pragma(`user_version = ${version}`);
+    db.close();
+    const before = sha256(file);
+    expect(openWorkbookFile(file, anOpenSetting(folder)), `version ${version}`).toEqual(
+      refuse({ kind: 'workbook-damaged', field: 'file', file }),
+    );
+    expect(sha256(file), `version ${version}`).toBe(before);
+  }
+});
+
 describe('a file that is replaced while it is open', () => {
   test('takes no more saves, and the file that took its place keeps its bytes', () => {
     const folder = aFolder();
